@@ -1,0 +1,19 @@
+/** What a worksheet cell can hold, as all hosts (Excel, page, command line) exchange it with the functions. */
+export type ErrorCode = '#VALUE!' | '#N/A' | '#NUM!' | '#DIV/0!' | '#REF!' | '#NAME?' | '#NULL!' | '#SPILL!' | '#CALC!';
+
+/** A cell in error. `message` tells a person what to change; errors that only pass through us have none. */
+export class CellError {
+  constructor(
+    readonly code: ErrorCode,
+    readonly message = '',
+  ) {}
+}
+
+/** `null` is a blank cell. */
+export type CellValue = number | string | boolean | null | CellError;
+
+/** Rows of cells; rectangular, at least 1 × 1. */
+export type Matrix = readonly (readonly CellValue[])[];
+
+/** An argument as typed: a matrix (a single cell or constant is 1 × 1), or null/undefined where it was left out. */
+export type Argument = Matrix | null | undefined;
