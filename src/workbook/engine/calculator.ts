@@ -1,0 +1,218 @@
+import { ICommandService, LocaleType, LogLevel, Univer, UniverInstanceType } from '@univerjs/core';
+import type {
+  ICellData,
+  Injector,
+  IRange,
+  IUnitRange,
+  Nullable,
+  Workbook as GridWorkbook,
+  Worksheet,
+} from '@univerjs/core';
+import {
+  FormulaDataModel,
+  ICalculateFormulaService,
+  IDefinedNamesService,
+  IFormulaCurrentConfigService,
+  ISuperTableService,
+  SetFormulaCalculationNotificationMutation,
+  SetFormulaCalculationResultMutation,
+  SetFormulaCalculationStartMutation,
+  UniverFormulaEnginePlugin,
+} from '@univerjs/engine-formula';
+import type {
+  BaseReferenceObject,
+  BaseValueObject,
+  FunctionVariantType,
+  ISetFormulaCalculationNotificationMutation,
+  ISetFormulaCalculationResultMutation,
+  ISetFormulaCalculationStartMutation,
+} from '@univerjs/engine-formula';
+import type { CellValue, Matrix } from '../../call/cell';
+import { CellError } from '../../call/cell';
+import type { WorksheetFunction } from '../../call/worksheetFunction';
+import type { Area, Workbook } from '../model';
+import { engineFunctions } from './functions';
+import { gridData, gridNames, gridScalar, sheetId, tableRange } from './gridData';
+import { Refusals } from './refusals';
+import { gridValue, matrixOf } from './values';
+
+const UNIT = 'workbook';
+
+/** What the service does; its own declaration says that it gives nothing. */
+interface FormulaEvaluation {
+  calculate(formula: string): Promise<FunctionVariantType | undefined>;
+}
+
+/** A cell to change: of a formula by what it says, of anything else by its value. */
+export interface Edit {
+  /** Index in the workbook's sheets. */
+  readonly sheet: number;
+  readonly row: number;
+  readonly column: number;
+  readonly value: CellValue;
+}
+
+/**
+ * The formula engine without a grid: one workbook, recalculated as often as wanted. Dispose of it when done, since
+ * it keeps the process alive.
+ */
+export class Calculator {
+  private readonly univer: Univer;
+  private readonly injector: Injector;
+  private readonly commands: ICommandService;
+  private readonly grid: GridWorkbook;
+  private readonly spills: FormulaDataModel;
+  private readonly refusals = new Refusals();
+  /** Cells set since the last calculation; null before the first one. */
+  private dirty: IUnitRange[] | null = null;
+
+  constructor(workbook: Workbook, functions: readonly WorksheetFunction[]) {
+    this.univer = new Univer({
+      locale: LocaleType.EN_US,
+      locales: { [LocaleType.EN_US]: {} },
+      logLevel: LogLevel.SILENT,
+    });
+    this.univer.registerPlugin(UniverFormulaEnginePlugin, {
+      function: engineFunctions(functions, this.refusals),
+    });
+    this.grid = this.univer.createUnit(UniverInstanceType.UNIVER_SHEET, gridData(workbook, UNIT));
+    this.injector = this.univer.__getInjector();
+    this.commands = this.injector.get(ICommandService);
+    this.spills = this.injector.get(FormulaDataModel);
+    this.injector.get(IDefinedNamesService).registerDefinedNames(UNIT, gridNames(workbook));
+    const tables = this.injector.get(ISuperTableService);
+    workbook.sheets.forEach((sheet, index) => {
+      for (const table of sheet.tables) {
+        tables.registerTable(UNIT, table.name, {
+          sheetId: sheetId(index),
+          titleMap: new Map(table.columns.map((name, column) => [name, column])),
+          range: tableRange(table),
+        });
+      }
+    });
+    this.commands.onCommandExecuted(({ id, params }) => {
+      if (id === SetFormulaCalculationResultMutation.id) {
+        this.apply(params as ISetFormulaCalculationResultMutation);
+      }
+    });
+  }
+
+  /** Calculates the whole workbook the first time, then whatever depends on the cells set since. */
+  async calculate(): Promise<void> {
+    this.refusals.begin();
+    const start: ISetFormulaCalculationStartMutation = {
+      options: null,
+      forceCalculation: this.dirty === null,
+      dirtyRanges: this.dirty ?? [],
+      dirtyNameMap: {},
+      dirtyDefinedNameMap: {},
+      dirtyUnitFeatureMap: {},
+      dirtyUnitOtherFormulaMap: {},
+      clearDependencyTreeCache: {},
+    };
+    this.dirty = [];
+    await new Promise<void>((resolve) => {
+      const listening = this.commands.onCommandExecuted(({ id, params }) => {
+        if (id !== SetFormulaCalculationNotificationMutation.id) return;
+        if ((params as ISetFormulaCalculationNotificationMutation).functionsExecutedState === undefined)
+          return;
+        listening.dispose();
+        resolve();
+      });
+      void this.commands.executeCommand(SetFormulaCalculationStartMutation.id, start, { onlyLocal: true });
+    });
+  }
+
+  /** Puts values into cells; `calculate` then brings what depends on them up to date. */
+  set(edits: readonly Edit[]): void {
+    for (const { sheet, row, column, value } of edits) {
+      const cells = this.sheet(sheet).getCellMatrix();
+      const style = cells.getValue(row, column)?.s;
+      cells.setValue(row, column, {
+        ...gridScalar(value),
+        ...(style !== null && style !== undefined && { s: style }),
+      });
+      this.dirty?.push({
+        unitId: UNIT,
+        sheetId: sheetId(sheet),
+        range: { startRow: row, endRow: row, startColumn: column, endColumn: column },
+      });
+    }
+  }
+
+  /** The value of a cell, typed, calculated or spilled; an error carries why. */
+  value(sheet: number, row: number, column: number): CellValue {
+    const spilled = this.spills.getArrayFormulaCellData()[UNIT]?.[sheetId(sheet)]?.[row]?.[column];
+    const own = this.sheet(sheet).getCellMatrix().getValue(row, column);
+    const value = gridValue(own?.f ? own : (spilled ?? own));
+    if (!(value instanceof CellError) || value.message) return value;
+    return new CellError(value.code, this.why(sheet, row, column, value));
+  }
+
+  /** The cells that a formula's result fills, when more than its own. */
+  spill(sheet: number, row: number, column: number): Area | undefined {
+    const range = this.spills.getArrayFormulaRange()[UNIT]?.[sheetId(sheet)]?.[row]?.[column];
+    if (!range || (range.startRow === range.endRow && range.startColumn === range.endColumn))
+      return undefined;
+    const value = gridValue(this.sheet(sheet).getCellMatrix().getValue(row, column));
+    if (value instanceof CellError && value.code === '#SPILL!') return undefined;
+    return { top: range.startRow, left: range.startColumn, bottom: range.endRow, right: range.endColumn };
+  }
+
+  /** Works out a formula that stands in no cell; what it refers to are the workbook's cells. */
+  async evaluate(formula: string): Promise<Matrix> {
+    this.refusals.begin();
+    this.injector.get(IFormulaCurrentConfigService).loadDataLite();
+    const service = this.injector.get(ICalculateFormulaService) as unknown as FormulaEvaluation;
+    const result = await service.calculate(formula);
+    if (!result) return [[new CellError('#VALUE!', 'This is not a formula the worksheet can read.')]];
+    const value = result.isReferenceObject()
+      ? (result as BaseReferenceObject).toArrayValueObject()
+      : (result as BaseValueObject);
+    return matrixOf(value);
+  }
+
+  dispose(): void {
+    this.univer.dispose();
+  }
+
+  private sheet(index: number): Worksheet {
+    const found = this.grid.getSheetBySheetId(sheetId(index));
+    if (!found) throw new RangeError(`There is no sheet number ${index + 1}.`);
+    return found;
+  }
+
+  /** Results go into the cells, where the next partial calculation reads them. */
+  private apply({ unitData }: ISetFormulaCalculationResultMutation): void {
+    for (const [id, rows] of Object.entries(unitData[UNIT] ?? {})) {
+      const cells = this.grid.getSheetBySheetId(id)?.getCellMatrix();
+      for (const [row, columns] of Object.entries(
+        rows as Record<string, Record<string, Nullable<ICellData>>>,
+      )) {
+        for (const [column, result] of Object.entries(columns)) {
+          const cell = cells?.getValue(Number(row), Number(column));
+          if (cell?.f) Object.assign(cell, { v: result?.v, t: result?.t });
+        }
+      }
+    }
+  }
+
+  private why(sheet: number, row: number, column: number, error: CellError): string {
+    const anchors = this.spills.getArrayFormulaRange()[UNIT]?.[sheetId(sheet)] ?? {};
+    const said = (top: number, left: number) =>
+      this.refusals.why(
+        { unitId: UNIT, sheetId: sheetId(sheet), row: top, column: left },
+        error,
+        row - top,
+        column - left,
+      );
+    for (const line of Object.values(anchors)) {
+      for (const area of Object.values(line as Record<string, IRange>)) {
+        const { startRow, endRow, startColumn, endColumn } = area;
+        if (row < startRow || row > endRow || column < startColumn || column > endColumn) continue;
+        return said(startRow, startColumn);
+      }
+    }
+    return said(row, column);
+  }
+}

@@ -1,0 +1,217 @@
+import { describe, expect, it } from 'vitest';
+import { Calculator } from '../../src/workbook/engine/calculator';
+import { recalculate } from '../../src/workbook/engine/recalculate';
+import type { Recalculation } from '../../src/workbook/engine/recalculate';
+import { CellError } from '../../src/call/cell';
+import { cellAddress } from '../../src/workbook/model';
+import { fakes, sheet, values, workbook } from './fakes';
+
+async function run(...args: Parameters<typeof workbook>): Promise<Recalculation> {
+  return recalculate(workbook(...args), fakes);
+}
+
+/** One sheet, its values by address. */
+async function shows(typed: Parameters<typeof sheet>[1]): Promise<Record<string, unknown>> {
+  return values((await run([sheet('Main', typed)])).workbook.sheets[0]);
+}
+
+describe('a function in a formula', () => {
+  it('gets a left-out argument as omitted and a blank cell as a 1 × 1 blank', async () => {
+    const { B1 } = await shows({ B1: '=MOLD.SEEN(1,,A9,)' });
+    expect(B1).toBe('[[[1]],"omitted",[[null]],"omitted"]');
+  });
+
+  it('gets ranges, array constants, text, booleans and errors as they are', async () => {
+    const { D1 } = await shows({
+      A1: 0.1,
+      A2: '10-32',
+      A3: true,
+      B3: new CellError('#N/A'),
+      D1: '=mold.seen(A1:B3,{1,"a";TRUE,#N/A},"t",TRUE,1/0,1E-7)',
+    });
+    expect(D1).toBe(
+      '[[[0.1,null],["10-32",null],[true,"#N/A"]],[[1,"a"],[true,"#N/A"]],[["t"]],[[true]],[["#DIV/0!"]],[[1e-7]]]',
+    );
+  });
+
+  it('is known by its dotted name in any case and nested in native functions', async () => {
+    const { B1 } = await shows({ A1: 3, B1: '=ROUND(Mold.Half(LET(x,A1,x*2))+SUM(MOLD.HALF(A1:A1)),3)' });
+    expect(B1).toBe(4.5);
+  });
+
+  it('answers with full double precision', async () => {
+    const { B1 } = await shows({ A1: 2 / 3, B1: '=MOLD.HALF(A1)' });
+    expect(B1).toBe(1 / 3);
+  });
+
+  it('may be called without arguments and says itself what is missing', async () => {
+    expect(await shows({ A1: '=MOLD.HALF()' })).toEqual({ A1: '#VALUE! x is missing.' });
+  });
+
+  it('that throws leaves its own cell in error and everything else calculated', async () => {
+    const { A1, A2 } = await shows({ A1: '=MOLD.FAULT()', A2: '=1+1' });
+    expect(A1).toMatch(/^#VALUE! MOLD\.FAULT failed.*slipped/);
+    expect(A2).toBe(2);
+  });
+});
+
+describe('a spilling formula', () => {
+  it('fills the cells beside and below, and others can refer to them', async () => {
+    const shown = await shows({
+      A1: '=MOLD.HALF({2,4;6,8})',
+      D1: '=SUM(A1:B2)',
+      D2: '=SUM(ANCHORARRAY(A1))',
+    });
+    expect(shown).toEqual({ A1: 1, B1: 2, A2: 3, B2: 4, D1: 10, D2: 10 });
+  });
+
+  it('replaces what an earlier result left in the file, however large that was', async () => {
+    const before = sheet('Main', { A1: '=MOLD.HALF({2;4})', A2: 77, A3: 88 }, { spills: ['A1:A3'] });
+    const { workbook: after } = await run([before]);
+    expect(values(after.sheets[0])).toEqual({ A1: 1, A2: 2, A3: null });
+    expect(after.sheets[0]?.cells[0]?.spill).toEqual({ top: 0, left: 0, bottom: 1, right: 0 });
+  });
+
+  it('is refused where a cell is in the way, and says so', async () => {
+    const { workbook: after, troubles } = await run([
+      sheet('Main', { A1: '=MOLD.HALF({2;4})', A2: 'taken' }),
+    ]);
+    expect(values(after.sheets[0])).toEqual({ A1: '#SPILL!', A2: 'taken' });
+    expect(after.sheets[0]?.cells[0]?.spill).toBeUndefined();
+    expect(troubles[0]?.error.message).toMatch(/clear/);
+  });
+
+  it('keeps the message of each of its cells', async () => {
+    const shown = await shows({ A1: 'no', A2: 4, A3: 'nor this', B1: '=MOLD.HALF(A1:A3)' });
+    expect(shown).toMatchObject({
+      B1: '#VALUE! x: "no" is not a number.',
+      B2: 2,
+      B3: '#VALUE! x: "nor this" is not a number.',
+    });
+  });
+});
+
+describe('an error', () => {
+  const messages = async (typed: Parameters<typeof sheet>[1]) =>
+    Object.fromEntries(
+      (await run([sheet('Main', typed)])).troubles.map(({ row, column, error }) => [
+        cellAddress(row, column),
+        `${error.code} ${error.message}`,
+      ]),
+    );
+
+  it('keeps its message inside a larger formula', async () => {
+    expect(await messages({ A1: '=1+MOLD.HALF("x")*2' })).toEqual({ A1: '#VALUE! x: "x" is not a number.' });
+  });
+
+  it('names the cell that it was passed on from', async () => {
+    expect(await messages({ A1: '=MOLD.HALF("x")', A2: '=A1+1', A3: '=MOLD.HALF(A1)' })).toMatchObject({
+      A2: '#VALUE! Passed on from A1.',
+      A3: '#VALUE! Passed on from A1.',
+    });
+  });
+
+  it('of a native function is put in words', async () => {
+    expect(await messages({ A1: '=1/0', A2: '=NOPE(1)', A3: '=MOLD.NOPE(1)', A4: '=1+' })).toMatchObject({
+      A1: expect.stringMatching(/^#DIV\/0! A division/) as string,
+      A2: expect.stringMatching(/^#NAME\? .*not known/) as string,
+      A3: expect.stringMatching(/^#NAME\? .*not known/) as string,
+      A4: expect.stringMatching(/^#/) as string,
+    });
+  });
+
+  it('that a formula caught is none', async () => {
+    expect(await messages({ A1: '=IFERROR(MOLD.HALF("x"),7)' })).toEqual({});
+  });
+
+  it('is what a formula gets that depends on itself', async () => {
+    const { A1 } = await messages({ A1: '=MOLD.HALF(A2)', A2: '=A1+1' });
+    expect(A1).toMatch(/^#REF! .*own result/);
+  });
+});
+
+describe('a workbook', () => {
+  it('resolves its names, tables and other sheets', async () => {
+    const table = {
+      name: 'Pins',
+      area: { top: 0, left: 0, bottom: 3, right: 1 },
+      hasHeader: true,
+      hasTotals: true,
+      columns: ['Size', 'Count'],
+    };
+    const { workbook: after } = await run(
+      [
+        sheet('Main', {
+          A1: '=PITCH*2',
+          A2: '=SUM(Pins[Count])',
+          A3: "='Two words'!A2",
+          A4: '=TWICE(4)',
+          A5: '=HERE',
+        }),
+        sheet(
+          'Two words',
+          { A1: 'Size', B1: 'Count', A2: 3, B2: 4, A3: 5, B3: 6, A4: 'All', B4: 99 },
+          { tables: [table] },
+        ),
+      ],
+      [
+        { name: 'PITCH', formula: "'Two words'!$A$3", hidden: false },
+        { name: 'TWICE', formula: 'LAMBDA(x,MOLD.HALF(x)*4)', hidden: false },
+        { name: 'HERE', formula: '42', sheet: 'Main', hidden: false },
+      ],
+    );
+    expect(values(after.sheets[0])).toEqual({ A1: 10, A2: 10, A3: 3, A4: 8, A5: 42 });
+  });
+
+  it('lists what changed, and nothing that did not', async () => {
+    const main = sheet('Main', { A1: 3, B1: '=A1/3', B2: '=A1*2' });
+    const cached = {
+      ...main,
+      cells: main.cells.map((cell) => ({ ...cell, value: cell.formula === 'A1/3' ? 1 : cell.value })),
+    };
+    expect((await run([cached])).changes).toEqual([
+      { sheet: 'Main', row: 1, column: 1, before: null, after: 6 },
+    ]);
+  });
+
+  it('follows inputs that are set one after another', async () => {
+    const calculator = new Calculator(
+      workbook([
+        sheet('Main', { A1: 1, B1: '=MOLD.HALF(A1)', C1: '=B1+1', D1: '=SEQUENCE(A1)', E1: '=SUM(D1:D9)' }),
+      ]),
+      fakes,
+    );
+    try {
+      const read = () => [1, 2, 4].map((column) => calculator.value(0, 0, column));
+      await calculator.calculate();
+      expect(read()).toEqual([0.5, 1.5, 1]);
+      for (const input of [2, 3, 1]) {
+        calculator.set([{ sheet: 0, row: 0, column: 0, value: input }]);
+        await calculator.calculate();
+        expect(read()).toEqual([input / 2, input / 2 + 1, (input * (input + 1)) / 2]);
+      }
+    } finally {
+      calculator.dispose();
+    }
+  });
+});
+
+describe('a formula in no cell', () => {
+  it('gives rows of cells, with messages', async () => {
+    const calculator = new Calculator(workbook([sheet('Main', {})]), fakes);
+    try {
+      expect(await calculator.evaluate('=MOLD.HALF({2,"x"})')).toEqual([
+        [1, new CellError('#VALUE!', 'x: "x" is not a number.')],
+      ]);
+      expect(await calculator.evaluate('=MAP({1;2},LAMBDA(x,MOLD.HALF(x)))')).toEqual([[0.5], [1]]);
+      expect(await calculator.evaluate('=A1:A2')).toEqual([[null], [null]]);
+      expect(await calculator.evaluate('=1/3')).toEqual([[1 / 3]]);
+      expect((await calculator.evaluate('=1+'))[0]?.[0]).toBeInstanceOf(CellError);
+      expect(await calculator.evaluate('=2*MOLD.HALF("x")')).toEqual([
+        [new CellError('#VALUE!', 'x: "x" is not a number.')],
+      ]);
+    } finally {
+      calculator.dispose();
+    }
+  });
+});
