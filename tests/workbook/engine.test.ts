@@ -1,18 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { Calculator } from '../../src/workbook/engine/calculator';
 import { recalculate } from '../../src/workbook/engine/recalculate';
-import type { Recalculation } from '../../src/workbook/engine/recalculate';
+import type { FormulaResult } from '../../src/workbook/engine/recalculate';
 import { CellError } from '../../src/call/cell';
 import { cellAddress } from '../../src/workbook/model';
 import { fakes, sheet, values, workbook } from './fakes';
 
-async function run(...args: Parameters<typeof workbook>): Promise<Recalculation> {
+async function run(...args: Parameters<typeof workbook>): Promise<FormulaResult[]> {
   return recalculate(workbook(...args), fakes);
 }
 
 /** One sheet, its values by address. */
 async function shows(typed: Parameters<typeof sheet>[1]): Promise<Record<string, unknown>> {
-  return values((await run([sheet('Main', typed)])).workbook.sheets[0]);
+  return values(await run([sheet('Main', typed)]));
 }
 
 describe('a function in a formula', () => {
@@ -67,18 +67,24 @@ describe('a spilling formula', () => {
 
   it('replaces what an earlier result left in the file, however large that was', async () => {
     const before = sheet('Main', { A1: '=MOLD.HALF({2;4})', A2: 77, A3: 88 }, { spills: ['A1:A3'] });
-    const { workbook: after } = await run([before]);
-    expect(values(after.sheets[0])).toEqual({ A1: 1, A2: 2, A3: null });
-    expect(after.sheets[0]?.cells[0]?.spill).toEqual({ top: 0, left: 0, bottom: 1, right: 0 });
+    expect(await run([before])).toEqual([
+      {
+        sheet: 'Main',
+        row: 0,
+        column: 0,
+        formula: 'MOLD.HALF({2;4})',
+        before: null,
+        value: 1,
+        changed: true,
+        spill: [[1], [2]],
+      },
+    ]);
   });
 
   it('is refused where a cell is in the way, and says so', async () => {
-    const { workbook: after, troubles } = await run([
-      sheet('Main', { A1: '=MOLD.HALF({2;4})', A2: 'taken' }),
-    ]);
-    expect(values(after.sheets[0])).toEqual({ A1: '#SPILL!', A2: 'taken' });
-    expect(after.sheets[0]?.cells[0]?.spill).toBeUndefined();
-    expect(troubles[0]?.error.message).toMatch(/clear/);
+    const [result] = await run([sheet('Main', { A1: '=MOLD.HALF({2;4})', A2: 'taken' })]);
+    expect(result?.value).toEqual(new CellError('#SPILL!', expect.stringMatching(/clear/) as string));
+    expect(result?.spill).toBeUndefined();
   });
 
   it('keeps the message of each of its cells', async () => {
@@ -94,10 +100,9 @@ describe('a spilling formula', () => {
 describe('an error', () => {
   const messages = async (typed: Parameters<typeof sheet>[1]) =>
     Object.fromEntries(
-      (await run([sheet('Main', typed)])).troubles.map(({ row, column, error }) => [
-        cellAddress(row, column),
-        `${error.code} ${error.message}`,
-      ]),
+      (await run([sheet('Main', typed)])).flatMap(({ row, column, value }) =>
+        value instanceof CellError ? [[cellAddress(row, column), `${value.code} ${value.message}`]] : [],
+      ),
     );
 
   it('keeps its message inside a larger formula', async () => {
@@ -125,8 +130,17 @@ describe('an error', () => {
   });
 
   it('is what a formula gets that depends on itself', async () => {
-    const { A1 } = await messages({ A1: '=MOLD.HALF(A2)', A2: '=A1+1' });
-    expect(A1).toMatch(/^#REF! .*own result/);
+    const { A1, A2, A3, A4 } = await messages({
+      A1: '=MOLD.HALF(A2)',
+      A2: '=A1+B1',
+      A3: '=A1',
+      A4: '=B1',
+      B1: '=1',
+    });
+    expect(A1).toMatch(/^#REF! The formula depends on its own result/);
+    expect(A2).toBe(A1);
+    expect(A3).toMatch(/^#REF! Passed on/);
+    expect(A4).toBeUndefined();
   });
 });
 
@@ -139,7 +153,7 @@ describe('a workbook', () => {
       hasTotals: true,
       columns: ['Size', 'Count'],
     };
-    const { workbook: after } = await run(
+    const results = await run(
       [
         sheet('Main', {
           A1: '=PITCH*2',
@@ -160,17 +174,18 @@ describe('a workbook', () => {
         { name: 'HERE', formula: '42', sheet: 'Main', hidden: false },
       ],
     );
-    expect(values(after.sheets[0])).toEqual({ A1: 10, A2: 10, A3: 3, A4: 8, A5: 42 });
+    expect(values(results)).toEqual({ A1: 10, A2: 10, A3: 3, A4: 8, A5: 42 });
   });
 
-  it('lists what changed, and nothing that did not', async () => {
+  it('tells what changed from what did not', async () => {
     const main = sheet('Main', { A1: 3, B1: '=A1/3', B2: '=A1*2' });
     const cached = {
       ...main,
       cells: main.cells.map((cell) => ({ ...cell, value: cell.formula === 'A1/3' ? 1 : cell.value })),
     };
-    expect((await run([cached])).changes).toEqual([
-      { sheet: 'Main', row: 1, column: 1, before: null, after: 6 },
+    expect((await run([cached])).map(({ value, changed }) => [value, changed])).toEqual([
+      [1, false],
+      [6, true],
     ]);
   });
 

@@ -2,7 +2,8 @@ import type { Argument, CellValue, Matrix } from '../../src/call/cell';
 import { CellError } from '../../src/call/cell';
 import type { WorksheetFunction } from '../../src/call/worksheetFunction';
 import type { Cell, Sheet, Table, Workbook } from '../../src/workbook/model';
-import { areaAddress, parseArea, parseCell } from '../../src/workbook/model';
+import type { CellChange } from '../../src/workbook/package/changes';
+import { cellAddress, parseArea, parseCell } from '../../src/workbook/model';
 
 /** A function that answers with `call`; enough for the engine, which reads no more of it. */
 export function fake(id: string, call: (args: readonly Argument[]) => Matrix): WorksheetFunction {
@@ -84,12 +85,13 @@ export function workbook(sheets: readonly Sheet[], names: Workbook['names'] = []
   return { sheets, activeSheet: 0, names, styles: [], date1904: false, parts: new Map() };
 }
 
-/** What a sheet shows, by address. */
-export function values(one: Sheet | undefined): Record<string, unknown> {
+/** What formulas give, by address, spilled values at their own. */
+export function values(results: readonly CellChange[]): Record<string, unknown> {
   return Object.fromEntries(
-    (one?.cells ?? []).map(({ row, column, value }) => [
-      areaAddress({ top: row, bottom: row, left: column, right: column }),
-      shown(value),
-    ]),
+    results.flatMap(({ row, column, value, spill }) =>
+      (spill ?? [[value]]).flatMap((line, down) =>
+        line.map((one, right) => [cellAddress(row + down, column + right), shown(one)]),
+      ),
+    ),
   );
 }

@@ -13,6 +13,7 @@ import {
   ICalculateFormulaService,
   IDefinedNamesService,
   IFormulaCurrentConfigService,
+  IFormulaRuntimeService,
   ISuperTableService,
   SetFormulaCalculationNotificationMutation,
   SetFormulaCalculationResultMutation,
@@ -31,12 +32,16 @@ import type { CellValue, Matrix } from '../../call/cell';
 import { CellError } from '../../call/cell';
 import type { WorksheetFunction } from '../../call/worksheetFunction';
 import type { Area, Workbook } from '../model';
+import { circular } from './circles';
 import { engineFunctions } from './functions';
 import { gridData, gridNames, gridScalar, sheetId, tableRange } from './gridData';
 import { Refusals } from './refusals';
 import { gridValue, matrixOf } from './values';
 
 const UNIT = 'workbook';
+
+const CIRCLE = new CellError('#REF!', 'The formula depends on its own result: break the circle.');
+const BEHIND_CIRCLE = new CellError('#REF!', 'Passed on from a formula that depends on its own result.');
 
 /** What the service does; its own declaration says that it gives nothing. */
 interface FormulaEvaluation {
@@ -63,6 +68,9 @@ export class Calculator {
   private readonly grid: GridWorkbook;
   private readonly spills: FormulaDataModel;
   private readonly refusals = new Refusals();
+  /** Cells whose number means nothing, since it goes into itself. */
+  private readonly circles = new Map<string, CellError>();
+  private isCircular = false;
   /** Cells set since the last calculation; null before the first one. */
   private dirty: IUnitRange[] | null = null;
 
@@ -90,6 +98,10 @@ export class Calculator {
         });
       }
     });
+    const runtime = this.injector.get(IFormulaRuntimeService);
+    this.injector.get(ICalculateFormulaService).executionCompleteListener$.subscribe(() => {
+      this.isCircular = runtime.isCycleDependency();
+    });
     this.commands.onCommandExecuted(({ id, params }) => {
       if (id === SetFormulaCalculationResultMutation.id) {
         this.apply(params as ISetFormulaCalculationResultMutation);
@@ -100,9 +112,11 @@ export class Calculator {
   /** Calculates the whole workbook the first time, then whatever depends on the cells set since. */
   async calculate(): Promise<void> {
     this.refusals.begin();
+    // A result that shrinks would leave its old cells to the formulas that read them: with spills, all is done anew.
+    const whole = this.dirty === null || this.forgetSpills();
     const start: ISetFormulaCalculationStartMutation = {
       options: null,
-      forceCalculation: this.dirty === null,
+      forceCalculation: whole,
       dirtyRanges: this.dirty ?? [],
       dirtyNameMap: {},
       dirtyDefinedNameMap: {},
@@ -111,6 +125,7 @@ export class Calculator {
       clearDependencyTreeCache: {},
     };
     this.dirty = [];
+    this.circles.clear();
     await new Promise<void>((resolve) => {
       const listening = this.commands.onCommandExecuted(({ id, params }) => {
         if (id !== SetFormulaCalculationNotificationMutation.id) return;
@@ -121,6 +136,7 @@ export class Calculator {
       });
       void this.commands.executeCommand(SetFormulaCalculationStartMutation.id, start, { onlyLocal: true });
     });
+    if (this.isCircular) await this.findCircles();
   }
 
   /** Puts values into cells; `calculate` then brings what depends on them up to date. */
@@ -142,6 +158,8 @@ export class Calculator {
 
   /** The value of a cell, typed, calculated or spilled; an error carries why. */
   value(sheet: number, row: number, column: number): CellValue {
+    const circle = this.circles.get(place(sheet, row, column));
+    if (circle) return circle;
     const spilled = this.spills.getArrayFormulaCellData()[UNIT]?.[sheetId(sheet)]?.[row]?.[column];
     const own = this.sheet(sheet).getCellMatrix().getValue(row, column);
     const value = gridValue(own?.f ? own : (spilled ?? own));
@@ -174,6 +192,29 @@ export class Calculator {
 
   dispose(): void {
     this.univer.dispose();
+  }
+
+  /** Whether there were any. */
+  private forgetSpills(): boolean {
+    const any = Object.values(this.spills.getArrayFormulaRange()[UNIT] ?? {}).some(
+      (rows) => Object.keys(rows).length > 0,
+    );
+    if (any) {
+      this.spills.setArrayFormulaRange({});
+      this.spills.setArrayFormulaCellData({});
+    }
+    return any;
+  }
+
+  private async findCircles(): Promise<void> {
+    const formulas = await this.injector.get(ICalculateFormulaService).getAllDependencyJson();
+    const { inCircle, behind } = circular(
+      formulas.map(({ treeId, parents }) => ({ id: treeId, into: parents })),
+    );
+    for (const { treeId, subUnitId, row, column } of formulas) {
+      const error = inCircle.has(treeId) ? CIRCLE : behind.has(treeId) ? BEHIND_CIRCLE : undefined;
+      if (error) this.circles.set(`${subUnitId} ${row} ${column}`, error);
+    }
   }
 
   private sheet(index: number): Worksheet {
@@ -215,4 +256,8 @@ export class Calculator {
     }
     return said(row, column);
   }
+}
+
+function place(sheet: number, row: number, column: number): string {
+  return `${sheetId(sheet)} ${row} ${column}`;
 }

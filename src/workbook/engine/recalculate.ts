@@ -1,121 +1,78 @@
-import type { CellValue } from '../../call/cell';
+import type { CellValue, Matrix } from '../../call/cell';
 import { CellError } from '../../call/cell';
 import type { WorksheetFunction } from '../../call/worksheetFunction';
-import { MAX_COLUMNS } from '../model';
-import type { Cell, Sheet, Workbook } from '../model';
+import { cellFinder } from '../model';
+import type { Area, Cell, Workbook } from '../model';
+import type { CellChange } from '../package/changes';
 import { Calculator } from './calculator';
 import { explain } from './explain';
 
-/** A cell whose value is another one now. */
-export interface Change {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
-  readonly before: CellValue;
-  readonly after: CellValue;
-}
-
-/** A cell in error; the error's message says why. */
-export interface Trouble {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
+/** A formula calculated anew, in the form that saving takes. An error in it says why. */
+export interface FormulaResult extends CellChange {
   readonly formula: string;
-  readonly error: CellError;
+  /** What the workbook held until now. */
+  readonly before: CellValue;
+  /** Whether the value, or any of those that spill, is another one now. */
+  readonly changed: boolean;
 }
 
-export interface Recalculation {
-  /** The workbook with the new values and spills. */
-  readonly workbook: Workbook;
-  readonly changes: readonly Change[];
-  readonly troubles: readonly Trouble[];
-}
-
-/** Calculates every formula of a workbook anew. */
+/** Calculates every formula of a workbook anew, sheet by sheet in the order of their cells. */
 export async function recalculate(
   workbook: Workbook,
   functions: readonly WorksheetFunction[],
-): Promise<Recalculation> {
+): Promise<FormulaResult[]> {
   const calculator = new Calculator(workbook, functions);
   try {
     await calculator.calculate();
-    return readBack(workbook, calculator);
+    return workbook.sheets.flatMap((_, index) => sheetResults(workbook, index, calculator));
   } finally {
     calculator.dispose();
   }
 }
 
-/** What a calculator holds after a calculation, against the workbook that it was made from. */
-export function readBack(workbook: Workbook, calculator: Calculator): Recalculation {
-  const changes: Change[] = [];
-  const troubles: Trouble[] = [];
-  const sheets = workbook.sheets.map((sheet, index): Sheet => {
-    const cells = recalculatedCells(sheet, index, calculator);
-    for (const { before, after } of cells) {
-      const place = { sheet: sheet.name, row: after.row, column: after.column };
-      if (!same(before, after.value)) changes.push({ ...place, before, after: after.value });
-      if (after.formula !== undefined && after.value instanceof CellError) {
-        troubles.push({
-          ...place,
-          formula: after.formula,
-          error: explain(after.value, after.formula, index, workbook, calculator),
-        });
-      }
-    }
-    return { ...sheet, cells: cells.map(({ after }) => after) };
+function sheetResults(workbook: Workbook, index: number, calculator: Calculator): FormulaResult[] {
+  const sheet = workbook.sheets[index];
+  if (!sheet) return [];
+  const stored = cellFinder(sheet);
+  return sheet.cells.flatMap((cell) => {
+    const { row, column, formula, value: before } = cell;
+    if (formula === undefined) return [];
+    // A formula that refers to a blank cell shows 0.
+    const found = calculator.value(index, row, column) ?? 0;
+    const value = found instanceof CellError ? explain(found, formula, index, workbook, calculator) : found;
+    const area = calculator.spill(index, row, column);
+    const spill = area && read(area, (r, c) => calculator.value(index, r, c));
+    const changed =
+      !same(before, value) ||
+      !sameArea(cell.spill, area) ||
+      (area !== undefined &&
+        !sameValues(
+          read(area, (r, c) => stored(r, c)?.value ?? null),
+          spill ?? [],
+        ));
+    return [{ sheet: sheet.name, row, column, formula, before, value, changed, ...(spill && { spill }) }];
   });
-  return { workbook: { ...workbook, sheets }, changes, troubles };
 }
 
-interface Recalculated {
-  readonly before: CellValue;
-  readonly after: Cell;
+function read(area: Area, value: (row: number, column: number) => CellValue): Matrix {
+  return Array.from({ length: area.bottom - area.top + 1 }, (_, row) =>
+    Array.from({ length: area.right - area.left + 1 }, (_, column) =>
+      value(area.top + row, area.left + column),
+    ),
+  );
 }
 
-/** The sheet's cells with new values; what spills grows over new cells and leaves old ones blank. */
-function recalculatedCells(sheet: Sheet, index: number, calculator: Calculator): Recalculated[] {
-  const places = new Map<number, Cell>();
-  const touched = new Set<number>();
-  const at = (row: number, column: number) => row * MAX_COLUMNS + column;
-  for (const cell of sheet.cells) {
-    places.set(at(cell.row, cell.column), cell);
-    if (cell.formula === undefined) continue;
-    touched.add(at(cell.row, cell.column));
-    for (const area of [cell.spill, calculator.spill(index, cell.row, cell.column)]) {
-      if (!area) continue;
-      for (let row = area.top; row <= area.bottom; row++) {
-        for (let column = area.left; column <= area.right; column++) touched.add(at(row, column));
-      }
-    }
-  }
-  for (const place of touched) {
-    if (places.has(place)) continue;
-    const row = Math.floor(place / MAX_COLUMNS);
-    places.set(place, { row, column: place % MAX_COLUMNS, value: null, style: 0 });
-  }
-  return [...places]
-    .sort(([a], [b]) => a - b)
-    .map(([place, cell]) => ({
-      before: cell.value,
-      after: touched.has(place) ? recalculatedCell(cell, index, calculator) : cell,
-    }));
+function sameArea(stored: Cell['spill'], now: Area | undefined): boolean {
+  const size = (area: Area | undefined) => [area?.bottom, area?.right].join();
+  // A result of one cell may be stored as an area of one.
+  const single = !stored || (stored.top === stored.bottom && stored.left === stored.right);
+  return single ? now === undefined : size(stored) === size(now);
 }
 
-function recalculatedCell(cell: Cell, index: number, calculator: Calculator): Cell {
-  const value = calculator.value(index, cell.row, cell.column);
-  if (cell.formula === undefined) return { ...cell, value };
-  const { row, column, style, formula, fixedArray } = cell;
-  const spill = calculator.spill(index, row, column);
-  // A formula that refers to a blank cell shows 0.
-  return {
-    row,
-    column,
-    value: value ?? 0,
-    formula,
-    style,
-    ...(fixedArray && { fixedArray }),
-    ...(spill && { spill }),
-  };
+function sameValues(before: Matrix, after: Matrix): boolean {
+  return before.every((line, row) =>
+    line.every((value, column) => same(value, after[row]?.[column] ?? null)),
+  );
 }
 
 /** Files hold 15 to 17 digits: a difference in the last ones is no change. */

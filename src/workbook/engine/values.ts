@@ -15,7 +15,7 @@ import { CellError } from '../../call/cell';
 
 /** The engine's own errors that no worksheet knows, and what a person would see instead. */
 const FOREIGN: Readonly<Record<string, CellError>> = {
-  [ErrorType.CYCLE]: new CellError('#REF!', 'The formula depends on its own result: break the circle.'),
+  [ErrorType.CYCLE]: new CellError('#REF!'),
   [ErrorType.ERROR]: new CellError('#VALUE!'),
   [ErrorType.CONNECT]: new CellError('#N/A'),
 };
