@@ -1,5 +1,6 @@
 /** What a worksheet cell can hold, as all hosts (Excel, page, command line) exchange it with the functions. */
-export type ErrorCode = '#VALUE!' | '#N/A' | '#NUM!' | '#DIV/0!' | '#REF!' | '#NAME?' | '#NULL!' | '#SPILL!' | '#CALC!';
+export type ErrorCode =
+  '#VALUE!' | '#N/A' | '#NUM!' | '#DIV/0!' | '#REF!' | '#NAME?' | '#NULL!' | '#SPILL!' | '#CALC!';
 
 /** A cell in error. `message` tells a person what to change; errors that only pass through us have none. */
 export class CellError {

@@ -1,0 +1,164 @@
+import { amountSI, boundsOf, inBounds, type Bounds } from '../core/amount';
+import type { AnyInput, Limits, Reading } from '../core/define';
+import { quantityText, withUnit } from '../core/format';
+import { foldWord } from '../core/names';
+import { KINDS, SYSTEMS, systemUnit, toSI, type Kind, type System } from '../core/quantity';
+import { kindsWithUnit, readQuantity } from '../core/readQuantity';
+import { Refusal } from '../core/refusal';
+import { CellError, type CellValue } from './cell';
+
+/** An error in an argument's cell: it passes through to the result as a worksheet's own functions let it. */
+export class PassedError extends Error {
+  constructor(readonly cell: CellError) {
+    super(cell.message);
+  }
+}
+
+/** Reads one cell in a system of units. A refusal's message continues a sentence that begins with the argument's name. */
+export type CellReader = (cell: CellValue, system: System) => unknown;
+
+const orList = (words: readonly string[]): string =>
+  words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} or ${words.at(-1) ?? ''}`;
+
+/** What a kind of quantity is read in, for messages: `lbf, N, kN`. */
+const unitsText = (kind: Kind): string =>
+  KINDS[kind].units
+    .map(({ symbol }) => symbol)
+    .filter((s) => s !== '')
+    .slice(0, 5)
+    .join(', ');
+
+function boundsText({ low, lowIncluded, high, highIncluded }: Bounds, kind: Kind, system: System): string {
+  const parts = [
+    ...(low > -Infinity ? [`${lowIncluded ? 'at least' : 'above'} ${quantityText(low, kind, system)}`] : []),
+    ...(high < Infinity ? [`${highIncluded ? 'at most' : 'below'} ${quantityText(high, kind, system)}`] : []),
+  ];
+  return parts.join(' and ');
+}
+
+function quantityReader(kind: Kind, limits: Limits): CellReader {
+  const bounds = boundsOf(limits, kind);
+  return (cell, system) => {
+    const si = readNumber(cell, kind, system);
+    if (!Number.isFinite(si)) throw new Refusal(`is not a finite number`);
+    if (!inBounds(si, bounds)) {
+      throw new Refusal(
+        `is ${quantityText(si, kind, system)}; it must be ${boundsText(bounds, kind, system)}`,
+      );
+    }
+    if (kind === 'count' && !Number.isInteger(si)) throw new Refusal(`is ${si}; it must be a whole number`);
+    return si;
+  };
+}
+
+function readNumber(cell: CellValue, kind: Kind, system: System): number {
+  const unit = systemUnit(kind, system);
+  if (typeof cell === 'number') return toSI(cell, unit);
+  // A worksheet cannot tell blank from zero, so neither do we.
+  if (cell === null) return toSI(0, unit);
+  if (typeof cell === 'boolean')
+    throw new Refusal(`is ${String(cell).toUpperCase()}; ${wanted(kind, system)}`);
+  if (cell instanceof CellError) throw new PassedError(cell);
+  const reading = readQuantity(cell, kind);
+  if (reading.ok) return reading.unit ? reading.si : toSI(reading.plain, unit);
+  switch (reading.problem) {
+    case 'not a number':
+      throw new Refusal(`is "${cell}"; ${wanted(kind, system)}`);
+    case 'unknown unit':
+      throw new Refusal(
+        `is "${cell}", but ${reading.unitText} is no unit of ${KINDS[kind].says}; use ${unitsText(kind)}`,
+      );
+    case 'other kind': {
+      const [other] = kindsWithUnit(reading.unitText);
+      throw new Refusal(
+        `is "${cell}", a ${other ? KINDS[other].says : 'quantity of another kind'}; ${wanted(kind, system)}`,
+      );
+    }
+  }
+}
+
+const wanted = (kind: Kind, system: System): string => {
+  const { says } = KINDS[kind];
+  const unit = systemUnit(kind, system).symbol;
+  const example = unit === '' ? '' : `, as a number in ${unit} or as text such as "${withUnit('1.5', unit)}"`;
+  return `it takes a ${says}${example}`;
+};
+
+function choiceReader(words: readonly string[]): CellReader {
+  const byFold = new Map(words.map((word) => [foldWord(word), word]));
+  return (cell) => {
+    const text = cellText(cell);
+    const word = byFold.get(foldWord(text));
+    if (word === undefined)
+      throw new Refusal(
+        `is ${text === '' ? 'blank' : `"${text}"`}; it takes ${orList(words.map((w) => `"${w}"`))}`,
+      );
+    return word;
+  };
+}
+
+function cellText(cell: CellValue): string {
+  if (cell instanceof CellError) throw new PassedError(cell);
+  if (cell === null) return '';
+  return typeof cell === 'string' ? cell.trim() : String(cell);
+}
+
+function namedReader({ what, read, number }: Extract<Reading, { as: 'named' }>): CellReader {
+  const asNumber = number ? quantityReader(number.kind, number) : undefined;
+  return (cell, system) => {
+    if (number && asNumber && (typeof cell === 'number' || isQuantity(cell, number.kind))) {
+      return number.means(asNumber(cell, system) as number);
+    }
+    const text = cellText(cell);
+    if (text === '' || text === '0') throw new Refusal(`is ${text === '' ? 'blank' : '0'}; it takes ${what}`);
+    return read(text);
+  };
+}
+
+/** Text that is a number with a unit of this kind, so that `"205 GPa"` is not looked up as a name. */
+const isQuantity = (cell: CellValue, kind: Kind): boolean => {
+  if (typeof cell !== 'string') return false;
+  const reading = readQuantity(cell, kind);
+  return reading.ok && reading.unit !== undefined;
+};
+
+const readers = new WeakMap<AnyInput, CellReader>();
+
+/** The reader of an input's cells; made once. */
+export function readerOf(input: AnyInput): CellReader {
+  let reader = readers.get(input);
+  if (!reader) {
+    reader = makeReader(input.reading);
+    readers.set(input, reader);
+  }
+  return reader;
+}
+
+function makeReader(reading: Reading): CellReader {
+  switch (reading.as) {
+    case 'quantity':
+    case 'list':
+      return quantityReader(reading.kind, reading);
+    case 'choice':
+      return choiceReader(reading.words);
+    case 'named':
+      return namedReader(reading);
+    case 'text':
+      return cellText;
+  }
+}
+
+/** The value of an input that was left out: its default, or undefined. Inputs that follow another are filled in later. */
+export function defaultValue(input: AnyInput, system: System): unknown {
+  const { reading } = input;
+  if (input.default === undefined) return undefined;
+  if (reading.as === 'quantity') return amountSI(input.default, reading.kind);
+  return readerOf(input)(input.default, system);
+}
+
+export const readUnits: (cell: CellValue) => System = (cell) => {
+  const text = foldWord(cellText(cell));
+  const system = SYSTEMS.find((s) => s === text);
+  if (system) return system;
+  throw new Refusal(`is ${text === '' ? 'blank' : `"${cellText(cell)}"`}; it takes "in" or "mm"`);
+};

@@ -1,0 +1,41 @@
+import { derived, formula } from '../../core/define';
+import { draft, FREE_BODY, friction, push } from './inputs';
+
+export const seatForce = formula({
+  name: 'SEAT.FORCE',
+  summary: 'Summed normal force between a tapered insert and its seat.',
+  inputs: [push, draft, friction],
+  steps: {
+    N: {
+      gives: 'force',
+      expr: 'F/(sin(alpha) + mu*cos(alpha))',
+      says: 'Axial balance while the insert slides in: F = N sin α + µ N cos α',
+    },
+  },
+  result: 'N',
+  sources: [derived(FREE_BODY)],
+  notes: ['For two flat flanks each carries half of it; around a cone it is spread over the whole contact.'],
+  cautions: [
+    {
+      when: 'mu >= tan(alpha)',
+      says: 'Self-locking: the insert stays seated when the push is gone and must be pushed out.',
+    },
+    { says: 'A small draft multiplies the push: check what the pocket wall and the clamped plates bear.' },
+  ],
+  related: ['SEAT.SPREAD', 'SEAT.PRESSURE', 'SEAT.RELEASE', 'SEAT.SINK'],
+  checks: [
+    {
+      given: { push: '10 kN', draft: '10 deg', friction: 0.15 },
+      expect: '31.1168451 kN',
+      within: 1e-8,
+      from: 'by hand: 10/(0.17364818 + 0.15 × 0.98480775)',
+    },
+    {
+      given: { push: '10 kN', draft: '30 deg', friction: 0 },
+      expect: '20 kN',
+      within: 1e-12,
+      from: 'without friction N = F/sin 30° = 2 F',
+      limit: true,
+    },
+  ],
+});

@@ -1,0 +1,74 @@
+import { derived, formula, input } from '../../core/define';
+import { draft, push } from './inputs';
+
+export const seatRelease = formula({
+  name: 'SEAT.RELEASE',
+  summary: 'Push that breaks a tapered seat loose after the seating push is gone; 0 if it lets go by itself.',
+  inputs: [
+    push,
+    draft,
+    input('seatFriction', 'mu', 'ratio', {
+      min: 0,
+      max: 1,
+      usual: [0.05, 0.6],
+      says: 'Coefficient of friction while the insert slides in',
+    }),
+    input('releaseFriction', 'mu_s', 'ratio', {
+      min: 0,
+      max: 1,
+      usual: [0.05, 0.8],
+      sameAs: 'seatFriction',
+      says: 'Coefficient of friction at the moment of release, usually higher',
+    }),
+  ],
+  steps: {
+    N: {
+      gives: 'force',
+      expr: 'F/(sin(alpha) + mu*cos(alpha))',
+      says: 'Normal force that the seating push left locked in',
+    },
+    R: {
+      gives: 'force',
+      expr: 'max(0, N*(mu_s*cos(alpha) - sin(alpha)))',
+      says: 'Push against friction, helped by the taper; nothing where the taper wins',
+    },
+  },
+  result: 'R',
+  sources: [
+    derived('Free body of the locked insert: release friction against the taper, normal force unchanged'),
+  ],
+  notes: [
+    'Seating and release friction are different numbers: a seat that has rested, warmed or dried holds harder than it slid. ' +
+      'Where the draft is larger than the friction angle the insert lets go by itself while the push is taken off.',
+  ],
+  cautions: [
+    {
+      when: 'mu_s >= tan(alpha) and mu < tan(alpha)',
+      says: 'The seat slides back while the push is taken off unless release friction already holds it: count on this push in full.',
+    },
+    {
+      says: 'This is the seat alone: add the spring, the grip of the part and any vacuum. Keep hands clear: a seat that lets go at once throws the insert and whoever pushes it.',
+    },
+  ],
+  related: ['SEAT.FREEDRAFT', 'SEAT.PUSHOUT', 'SEAT.SLIDEBACK'],
+  checks: [
+    {
+      given: { push: '5 kN', draft: '5 deg', seatFriction: 0.12, releaseFriction: 0.2 },
+      expect: '2711.265 N',
+      within: 1e-6,
+      from: 'by hand: 5000 × (0.2 × 0.99619470 − 0.08715574)/(0.08715574 + 0.12 × 0.99619470)',
+    },
+    {
+      given: { push: '1 kN', draft: '7 deg', seatFriction: 0.15 },
+      expect: '99.76899 N',
+      within: 1e-6,
+      from: 'with one friction R/F = sin(φ − α)/sin(φ + α), φ = atan 0.15, by hand',
+    },
+    {
+      given: { push: '5 kN', draft: '12 deg', seatFriction: 0 },
+      expect: '0 N',
+      from: 'without friction nothing holds the insert',
+      limit: true,
+    },
+  ],
+});

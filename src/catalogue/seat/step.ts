@@ -1,0 +1,77 @@
+import { derived, formula, input } from '../../core/define';
+import { blockHoldsSeat, LAME, roundSeat, roundStiffness } from './inputs';
+
+export const seatStep = formula({
+  name: 'SEAT.STEP',
+  summary:
+    'Witness step that injection leaves at a face milled flush under a push: sink in injection less sink in milling.',
+  inputs: [
+    input('injectionPush', 'F_i', 'force', {
+      min: '0 N',
+      usual: ['20 N', '50 kN'],
+      says: 'Axial push of the melt on the insert',
+    }),
+    input('millingPush', 'F_m', 'force', {
+      min: '0 N',
+      usual: ['0 N', '50 kN'],
+      says: 'Axial push that holds the insert while its face is milled',
+    }),
+    ...roundSeat,
+  ],
+  refuse: [blockHoldsSeat],
+  steps: {
+    ...roundStiffness,
+    s: {
+      gives: 'length',
+      expr: '(F_i - F_m)/K',
+      says: 'Sink in injection less sink in milling; positive: the insert ends below the face',
+    },
+  },
+  result: 's',
+  sources: [derived(LAME)],
+  notes: [
+    'Milling flush in place cancels the sink only where the milling push equals the push of injection. Choose the preload of the ' +
+      'screw that holds the insert while milling so that the step is zero or on the side that the part can bear: SEAT.MILLPUSH gives ' +
+      'that push, and SCREW.TORQUE the torque that makes it.',
+    'A positive step leaves a raised pad on the part, a negative one a dent.',
+  ],
+  cautions: [
+    { says: 'Cycle the insert a few times at full push before the last cut: a new seat still beds in.' },
+    { says: 'Stay within what the holding screw and its thread bear: see SCREW.MAXTORQUE.' },
+  ],
+  related: ['SEAT.MILLPUSH', 'SEAT.SINK', 'FLUSH.STOCK'],
+  checks: [
+    {
+      given: {
+        injectionPush: '3 kN',
+        millingPush: '0 N',
+        draft: '5 deg',
+        friction: 0.15,
+        seatRadius: '10 mm',
+        seatLength: '12 mm',
+        blockRadius: '25 mm',
+        insertMetal: 'P20',
+        blockMetal: '7075-T6',
+      },
+      expect: '0.0516423 mm',
+      within: 1e-5,
+      from: 'milled without push the step is the whole sink (by hand from Lamé, as for SEAT.SINK)',
+    },
+    {
+      given: {
+        injectionPush: '4 kN',
+        millingPush: '4 kN',
+        draft: '6 deg',
+        friction: 0.12,
+        seatRadius: '9 mm',
+        seatLength: '14 mm',
+        blockRadius: '28 mm',
+        insertMetal: 'H13',
+        blockMetal: '6061-T6',
+      },
+      expect: '0 mm',
+      from: 'equal pushes leave no step',
+      limit: true,
+    },
+  ],
+});

@@ -1,0 +1,320 @@
+import type { Kind } from './quantity';
+
+/**
+ * How definitions are written: types and constructors, nothing that computes.
+ * A definition is the only place where a function's name, units, defaults, equation, sources and checks stand.
+ */
+
+/** Where a fact comes from, and how it was come by. */
+export interface Source {
+  readonly kind: 'published' | 'derived' | 'memory' | 'practice';
+  readonly cites: string;
+}
+
+export const published = (cites: string): Source => ({ kind: 'published', cites });
+export const derived = (cites: string): Source => ({ kind: 'derived', cites });
+export const fromMemory = (cites: string): Source => ({ kind: 'memory', cites });
+export const commonPractice = (cites: string): Source => ({ kind: 'practice', cites });
+
+/** A limit, default or check value: a plain number for a ratio or a count, else text with its unit (`'0.002 in'`). */
+export type Amount = number | string;
+
+export interface Limits {
+  readonly min?: Amount;
+  readonly above?: Amount;
+  readonly max?: Amount;
+  readonly below?: Amount;
+}
+
+/** A symbol of the equations that a named input (a metal, a thread) provides. */
+export interface Binding<T> {
+  readonly gives: Kind;
+  readonly says: string;
+  readonly from: (row: T) => number;
+}
+
+/** How an argument is read from a cell. */
+export type Reading<V = unknown> =
+  | ({ readonly as: 'quantity'; readonly kind: Kind; readonly usual?: readonly [Amount, Amount] } & Limits)
+  | { readonly as: 'choice'; readonly words: readonly string[] }
+  | {
+      readonly as: 'named';
+      /** What it names, for messages: `a thread`. */
+      readonly what: string;
+      /** Throws a `Refusal`, or an error of the tables, for text that names nothing. */
+      readonly read: (text: string) => V;
+      /** What a plain number, or a quantity with a unit, stands for; absent where only names are taken. */
+      readonly number?: { readonly kind: Kind; readonly means: (si: number) => V } & Limits;
+      readonly binds?: Readonly<Record<string, Binding<V>>>;
+    }
+  | ({ readonly as: 'list'; readonly kind: Kind } & Limits)
+  | { readonly as: 'text' };
+
+export interface Input<N extends string = string, V = unknown> {
+  readonly name: N;
+  /** The book's symbol; steps name the input by it. */
+  readonly symbol: string;
+  readonly says: string;
+  readonly reading: Reading<NonNullable<V>>;
+  /** May be left out. Without a default the equations ask `given(symbol)`. */
+  readonly optional: boolean;
+  /** What it is when left out. */
+  readonly default?: Amount;
+  /** The name of another input whose value it takes when left out. */
+  readonly sameAs?: string;
+}
+
+// Any definition's inputs, whatever their values.
+// eslint-disable-next-line @typescript-eslint/no-explicit-any
+export type AnyInput = Input<string, any>;
+
+/** The values of inputs by name, as a procedure's body receives them: quantities in SI. */
+export type Values<I extends readonly AnyInput[]> = {
+  readonly [K in I[number] as K['name']]: K extends Input<string, infer V> ? V : never;
+};
+
+type NameOf<I extends readonly AnyInput[]> = I[number]['name'];
+
+interface QuantityOptions extends Limits {
+  readonly says: string;
+  readonly default?: Amount;
+  readonly sameAs?: string;
+  readonly optional?: true;
+  /** The range in which such a value usually lies in this trade; outside it a checker asks whether the unit is meant. */
+  readonly usual?: readonly [Amount, Amount];
+}
+type QuantityValue<O> = O extends { readonly optional: true } ? number | undefined : number;
+
+/** A quantity, a ratio or a count. `input('push', 'F', 'force', { min: '0 N', says: '…' })`. */
+export function input<const N extends string, const O extends QuantityOptions>(
+  name: N,
+  symbol: string,
+  kind: Kind,
+  options: O,
+): Input<N, QuantityValue<O>> {
+  const { says, default: standard, sameAs, optional, ...rest } = options;
+  return {
+    name,
+    symbol,
+    says,
+    reading: { as: 'quantity', kind, ...rest } as Reading<NonNullable<QuantityValue<O>>>,
+    optional: optional === true || standard !== undefined || sameAs !== undefined,
+    ...(standard === undefined ? {} : { default: standard }),
+    ...(sameAs === undefined ? {} : { sameAs }),
+  };
+}
+
+/** One of a few words. Steps may differ by it: `{ by: 'method', cases: { worst: …, rss: … } }`. */
+export function choice<const N extends string, const W extends readonly string[]>(
+  name: N,
+  words: W,
+  options: { readonly says: string; readonly default?: W[number] },
+): Input<N, W[number]> {
+  return {
+    name,
+    symbol: name,
+    says: options.says,
+    reading: { as: 'choice', words },
+    optional: options.default !== undefined,
+    ...(options.default === undefined ? {} : { default: options.default }),
+  };
+}
+
+type NamedReading<V> = Extract<Reading<V>, { as: 'named' }>;
+
+/** A name that a table resolves: a metal, a thread, a drill. */
+export function named<const N extends string, V>(
+  name: N,
+  symbol: string,
+  reading: Omit<NamedReading<V>, 'as'>,
+  options: { readonly says: string; readonly default?: Amount },
+): Input<N, V>;
+export function named<const N extends string, V>(
+  name: N,
+  symbol: string,
+  reading: Omit<NamedReading<V>, 'as'>,
+  options: { readonly says: string; readonly optional: true },
+): Input<N, V | undefined>;
+export function named<const N extends string, V>(
+  name: N,
+  symbol: string,
+  reading: Omit<NamedReading<V>, 'as'>,
+  options: { readonly says: string; readonly default?: Amount; readonly optional?: true },
+): Input<N, V | undefined> {
+  return {
+    name,
+    symbol,
+    says: options.says,
+    reading: { as: 'named', ...reading },
+    optional: options.optional === true || options.default !== undefined,
+    ...(options.default === undefined ? {} : { default: options.default }),
+  } as Input<N, V | undefined>;
+}
+
+/** A range read as one list of quantities; it does not broadcast. */
+export function list<
+  const N extends string,
+  const O extends { readonly says: string; readonly optional?: true } & Limits,
+>(
+  name: N,
+  symbol: string,
+  kind: Kind,
+  options: O,
+): Input<N, O extends { readonly optional: true } ? readonly number[] | undefined : readonly number[]> {
+  const { says, optional, ...limits } = options;
+  const reading = { as: 'list', kind, ...limits } as Reading;
+  return { name, symbol, says, reading, optional: optional === true } as ReturnType<typeof list<N, O>>;
+}
+
+/** What a result is: a quantity, a text, one or the other by a choice, or a row of several. */
+export type Gives =
+  | Kind
+  | 'text'
+  | { readonly by: string; readonly kinds: Readonly<Record<string, Kind | 'text'>> }
+  | { readonly row: readonly { readonly gives: Kind; readonly says: string }[] };
+
+/** An outside check or a limiting case. Given and expected amounts carry their units. */
+export interface Check<N extends string = string> {
+  readonly given: Readonly<Partial<Record<N, Amount | readonly Amount[]>>>;
+  readonly expect: Amount | readonly Amount[];
+  /** Relative tolerance; absolute, in the unit of `expect`, where that is zero. */
+  readonly within?: number;
+  readonly from: string;
+  /** A case whose answer is known without the equation: zero friction, infinite stiffness, equal parts. */
+  readonly limit?: true;
+  /** The system whose unitless constants the check is about; both otherwise. */
+  readonly units?: 'in' | 'mm';
+}
+
+interface Common<I extends readonly AnyInput[]> {
+  /** Its id: `SEAT.SINK`. Stored in workbooks, so never changed. */
+  readonly name: string;
+  readonly summary: string;
+  readonly inputs: I;
+  readonly sources: readonly [Source, ...Source[]];
+  readonly checks: readonly [Check<NameOf<I>>, ...Check<NameOf<I>>[]];
+  /** Longer explanation for the help page, one paragraph an entry. */
+  readonly notes?: readonly string[];
+  /** Names of functions that a person may want next. */
+  readonly related?: readonly string[];
+}
+
+/** Some inputs together make no sense; the message may hold inputs in braces: `must be larger than {seatRadius}`. */
+export interface RefuseWhen<N extends string = string> {
+  readonly when: string;
+  readonly argument: N;
+  readonly says: string;
+}
+
+/** One line of working. `cases` chooses the equation by a choice input. */
+export type Step = {
+  readonly gives: Kind;
+  readonly says: string;
+  /**
+   * A rule of thumb with hidden units: the equation's numbers are in these units, by symbol, and its value in
+   * `out`. Dimensions are not checked inside it.
+   */
+  readonly fitted?: { readonly units: Readonly<Record<string, string>>; readonly out: string };
+} & ({ readonly expr: string } | { readonly by: string; readonly cases: Readonly<Record<string, string>> });
+
+export interface Formula<
+  I extends readonly AnyInput[] = readonly AnyInput[],
+  S extends string = string,
+> extends Common<I> {
+  readonly type: 'formula';
+  readonly steps: Readonly<Record<S, Step>>;
+  readonly result: NoInfer<S>;
+  /** Answers in words instead of the result where the condition on the symbols holds. */
+  readonly inWords?: { readonly when: string; readonly says: string };
+  readonly refuse?: readonly RefuseWhen<NameOf<I>>[];
+  /** The range of validity: what must hold, and the sentence for a person where it does not. */
+  readonly valid?: readonly { readonly holds: string; readonly says: string }[];
+  readonly cautions?: readonly { readonly when?: string; readonly says: string }[];
+}
+
+export function formula<const I extends readonly AnyInput[], const S extends string>(
+  definition: Omit<Formula<I, S>, 'type'>,
+): Formula<I, S> {
+  return { type: 'formula', ...definition };
+}
+
+/** One column of a table that a lookup can give. */
+export interface Column<T> {
+  readonly gives: Kind | 'text';
+  readonly says: string;
+  /** SI value or text; undefined where the table has none. */
+  readonly from: (row: T) => number | string | undefined;
+  /** Source of the column, where it is not the definition's; by row where rows differ. */
+  readonly source?: Source | ((row: T) => Source);
+}
+
+export interface Lookup<
+  T = unknown,
+  C extends string = string,
+  I extends readonly AnyInput[] = readonly AnyInput[],
+> extends Common<I> {
+  readonly type: 'lookup';
+  /** First the input that names the row, then, where there is more than one column, the one that chooses it. */
+  readonly columns: Readonly<Record<C, Column<T>>>;
+  /** Every row with the name that finds it. */
+  readonly rows: () => readonly (readonly [string, T])[];
+  readonly cautions?: readonly { readonly says: string }[];
+}
+
+/** A value from a table: `inputs` is the row's input, and for several columns a choice among them. */
+export function lookup<
+  T,
+  const C extends string,
+  const I extends readonly [Input<string, T>, Input<string, C>?],
+>(
+  definition: Omit<Lookup<T, C, I & readonly AnyInput[]>, 'type' | 'inputs'> & { readonly inputs: I },
+): Lookup<T, C> {
+  return { type: 'lookup', ...definition } as unknown as Lookup<T, C>;
+}
+
+/** What a procedure answers: SI numbers or texts; with the steps it declared, for the shown work. */
+export type Answer = number | string | readonly (number | string)[];
+
+export interface ShownStep {
+  readonly gives: Kind | 'text';
+  readonly says: string;
+  /** The relation in words or signs; for people, not computed. */
+  readonly equation: string;
+}
+
+export interface Procedure<
+  I extends readonly AnyInput[] = readonly AnyInput[],
+  S extends string = string,
+> extends Common<I> {
+  readonly type: 'procedure';
+  readonly gives: Gives;
+  /** How the result is found, in one sentence for a person who checks it. */
+  readonly method: string;
+  readonly steps?: Readonly<Record<S, ShownStep>>;
+  /** Receives quantities in SI; `show` keeps the value of a declared step. Refuses by throwing a `Refusal`. */
+  readonly run: (
+    x: Values<I>,
+    show: (step: NoInfer<S>, value: number | string) => void,
+    system: 'in' | 'mm',
+  ) => Answer;
+  readonly valid?: readonly {
+    readonly holds: (x: Values<I>, answer: Answer) => boolean;
+    readonly says: string;
+  }[];
+  readonly cautions?: readonly {
+    readonly when?: (x: Values<I>, answer: Answer) => boolean;
+    readonly says: string;
+  }[];
+}
+
+export function procedure<const I extends readonly AnyInput[], const S extends string = never>(
+  definition: Omit<Procedure<I, S>, 'type'>,
+): Procedure<I, S> {
+  return { type: 'procedure', ...definition };
+}
+
+/** Any definition of the catalogue. */
+// The parts that depend on the inputs' types are read only through `evaluate`, which pairs them up again.
+/* eslint-disable @typescript-eslint/no-explicit-any */
+export type Definition = Formula<any> | Lookup<any> | Procedure<any, any>;
+/* eslint-enable @typescript-eslint/no-explicit-any */

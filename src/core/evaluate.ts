@@ -1,0 +1,169 @@
+import type { Answer, Column, Definition, Formula, Gives, Lookup, Procedure } from './define';
+import { toText } from './expr/text';
+import { programFor, type Gate } from './program';
+import type { Kind, System } from './quantity';
+import { Refusal } from './refusal';
+
+/** One line of the working, with its value in SI or in words. */
+export interface StepValue {
+  readonly symbol: string;
+  readonly says: string;
+  readonly equation: string;
+  readonly gives: Kind | 'text';
+  readonly value: number | string;
+}
+
+export interface Evaluation {
+  readonly answer: Answer;
+  readonly steps: readonly StepValue[];
+  /** Sentences about what lies outside the range of validity; empty when all is in range. */
+  readonly outside: readonly string[];
+  /** Cautions that these values call for. */
+  readonly cautions: readonly string[];
+}
+
+/** Values of a definition's inputs in their order: SI numbers, words, table rows; undefined where left out. */
+export type InputValues = readonly unknown[];
+
+function passGates(gates: readonly Gate[], slots: Float64Array): string | undefined {
+  for (const gate of gates) {
+    if (gate.when(slots) === 0) continue;
+    if (gate.type === 'words') return gate.says;
+    throw new Refusal(gate.says, gate.argument);
+  }
+  return undefined;
+}
+
+/** Runs a formula's steps in order; the slots then hold every value. */
+function runFormula(formula: Formula, values: InputValues): number | string {
+  const program = programFor(formula, values);
+  const { slots } = program;
+  program.load(values);
+  const atOnce = passGates(program.start, slots);
+  if (atOnce !== undefined) return atOnce;
+  for (const { run, slot, symbol, written, gates } of program.steps) {
+    const value = run(slots);
+    if (!Number.isFinite(value)) {
+      throw new Refusal(`The step ${symbol} = ${toText(written)} has no finite value with these inputs.`);
+    }
+    slots[slot] = value;
+    if (gates.length > 0) {
+      const words = passGates(gates, slots);
+      if (words !== undefined) return words;
+    }
+  }
+  return slots[program.result] as number;
+}
+
+function formulaEvaluation(formula: Formula, values: InputValues): Evaluation {
+  const answer = runFormula(formula, values);
+  const { slots, steps, valid, cautions } = programFor(formula, values);
+  const done = typeof answer === 'number' ? steps : [];
+  return {
+    answer,
+    steps: done.map(({ symbol, step, written, slot }) => ({
+      symbol,
+      says: step.says,
+      equation: `${symbol} = ${toText(written)}`,
+      gives: step.gives,
+      value: slots[slot] as number,
+    })),
+    outside:
+      typeof answer === 'number'
+        ? valid.filter(({ holds }) => holds(slots) === 0).map(({ says }) => says)
+        : [],
+    cautions: cautions.filter(({ when }) => when === undefined || when(slots) !== 0).map(({ says }) => says),
+  };
+}
+
+/** The column that a lookup's second input chooses; the only one where there is no choice. */
+function columnOf(lookup: Lookup, values: InputValues): Column<unknown> {
+  const [only] = Object.keys(lookup.columns);
+  const word = lookup.inputs.length > 1 ? String(values[1]) : only;
+  return lookup.columns[word ?? ''] as Column<unknown>;
+}
+
+function runLookup(lookup: Lookup, values: InputValues): number | string {
+  const column = columnOf(lookup, values);
+  const value = column.from(values[0]);
+  if (value !== undefined) return value;
+  throw new Refusal(`The table has no ${column.says} for this row.`, lookup.inputs.at(-1)?.name, '#N/A');
+}
+
+type AnyProcedure = Procedure & {
+  readonly run: (x: never, show: (step: string, value: number | string) => void, system: System) => Answer;
+};
+
+const byName = (procedure: Procedure, values: InputValues): never =>
+  Object.fromEntries(procedure.inputs.map(({ name }, i) => [name, values[i]])) as never;
+
+function procedureEvaluation(procedure: AnyProcedure, values: InputValues, system: System): Evaluation {
+  const x = byName(procedure, values);
+  const shown = new Map<string, number | string>();
+  const answer = procedure.run(x, (step, value) => shown.set(step, value), system);
+  const steps = Object.entries(procedure.steps ?? {}).flatMap(([symbol, { gives, says, equation }]) => {
+    const value = shown.get(symbol);
+    return value === undefined ? [] : [{ symbol, says, equation, gives, value }];
+  });
+  return {
+    answer,
+    steps,
+    outside: (procedure.valid ?? []).filter(({ holds }) => !holds(x, answer)).map(({ says }) => says),
+    cautions: (procedure.cautions ?? [])
+      .filter(({ when }) => when === undefined || when(x, answer))
+      .map(({ says }) => says),
+  };
+}
+
+const ignore = (): void => undefined;
+
+/** The answer alone, in SI. Throws a `Refusal` where the inputs make no sense together. */
+export function answer(definition: Definition, values: InputValues, system: System): Answer {
+  switch (definition.type) {
+    case 'formula':
+      return runFormula(definition as Formula, values);
+    case 'lookup':
+      return runLookup(definition as Lookup, values);
+    case 'procedure':
+      return (definition as AnyProcedure).run(byName(definition as Procedure, values), ignore, system);
+  }
+}
+
+/** The answer with its working, validity and cautions. */
+export function evaluate(definition: Definition, values: InputValues, system: System): Evaluation {
+  switch (definition.type) {
+    case 'formula':
+      return formulaEvaluation(definition as Formula, values);
+    case 'lookup': {
+      const found = runLookup(definition as Lookup, values);
+      return {
+        answer: found,
+        steps: [],
+        outside: [],
+        cautions: (definition.cautions ?? []).map(({ says }) => says),
+      };
+    }
+    case 'procedure':
+      return procedureEvaluation(definition as AnyProcedure, values, system);
+  }
+}
+
+/** What kind of thing a definition answers with these values; a choice that decides it is settled. */
+export function givesOf(definition: Definition, values: InputValues): Exclude<Gives, { by: string }> {
+  switch (definition.type) {
+    case 'formula': {
+      const formula = definition as Formula;
+      return (formula.steps[formula.result] as { gives: Kind }).gives;
+    }
+    case 'lookup':
+      return columnOf(definition as Lookup, values).gives;
+    case 'procedure': {
+      const { gives, inputs, name } = definition as Procedure;
+      if (typeof gives === 'string' || 'row' in gives) return gives;
+      const word = String(values[inputs.findIndex((input) => input.name === gives.by)]);
+      const kind = gives.kinds[word];
+      if (kind === undefined) throw new Error(`${name} gives nothing for ${word}`);
+      return kind;
+    }
+  }
+}

@@ -1,0 +1,109 @@
+import { dimension, RATIO, type Dimension } from './dimension';
+import { UNITS, type Unit } from './units';
+
+/** The two systems a worksheet can ask for in its `units` argument. */
+export type System = 'in' | 'mm';
+export const SYSTEMS: readonly System[] = ['in', 'mm'];
+
+/**
+ * A kind of quantity: what may be added to what is a matter of dimension; what may be *typed* for what is a matter
+ * of kind. Torque and energy share a dimension but not their units, and so do temperature and temperature rise.
+ */
+export type Kind = keyof typeof UNITS | 'tonnage';
+
+interface KindFacts {
+  readonly says: string;
+  readonly dimension: Dimension;
+  readonly units: readonly Unit[];
+  /** Symbols of the unit in which plain numbers are read and results given. */
+  readonly system: Readonly<Record<System, string>>;
+}
+
+const kind = (says: string, dim: Dimension, units: readonly Unit[], inch: string, mm = inch): KindFacts => ({
+  says,
+  dimension: dim,
+  units,
+  system: { in: inch, mm },
+});
+
+const LENGTH = dimension({ m: 1 });
+const FORCE = dimension({ kg: 1, m: 1, s: -2 });
+const PRESSURE = dimension({ kg: 1, m: -1, s: -2 });
+const ENERGY = dimension({ kg: 1, m: 2, s: -2 });
+const SPEED = dimension({ m: 1, s: -1 });
+const VOLUME = dimension({ m: 3 });
+
+export const KINDS: Readonly<Record<Kind, KindFacts>> = {
+  length: kind('length', LENGTH, UNITS.length, 'in', 'mm'),
+  area: kind('area', dimension({ m: 2 }), UNITS.area, 'in²', 'mm²'),
+  volume: kind('volume', VOLUME, UNITS.volume, 'in³', 'cm³'),
+  gasVolume: kind('volume of gas', VOLUME, UNITS.gasVolume, 'ft³', 'L'),
+  force: kind('force', FORCE, UNITS.force, 'lbf', 'N'),
+  tonnage: kind('force in tons', FORCE, UNITS.force, 'tonf', 'tf'),
+  pressure: kind('pressure', PRESSURE, UNITS.pressure, 'psi', 'MPa'),
+  reciprocalPressure: kind(
+    'compliance to pressure',
+    dimension({ kg: -1, m: 1, s: 2 }),
+    UNITS.reciprocalPressure,
+    '1/psi',
+    '1/MPa',
+  ),
+  torque: kind('torque', ENERGY, UNITS.torque, 'lbf·in', 'N·m'),
+  energy: kind('energy', ENERGY, UNITS.energy, 'ft·lbf', 'J'),
+  stiffness: kind('stiffness', dimension({ kg: 1, s: -2 }), UNITS.stiffness, 'lbf/in', 'N/mm'),
+  mass: kind('mass', dimension({ kg: 1 }), UNITS.mass, 'oz', 'g'),
+  density: kind('density', dimension({ kg: 1, m: -3 }), UNITS.density, 'g/cm³'),
+  temperature: kind('temperature', dimension({ K: 1 }), UNITS.temperature, '°F', '°C'),
+  rise: kind('temperature rise', dimension({ K: 1 }), UNITS.rise, '°F', '°C'),
+  expansion: kind('coefficient of expansion', dimension({ K: -1 }), UNITS.expansion, '1/°F', '1/°C'),
+  diffusivity: kind('thermal diffusivity', dimension({ m: 2, s: -1 }), UNITS.diffusivity, 'in²/s', 'mm²/s'),
+  conductivity: kind(
+    'thermal conductivity',
+    dimension({ kg: 1, m: 1, s: -3, K: -1 }),
+    UNITS.conductivity,
+    'W/(m·K)',
+  ),
+  cuttingSpeed: kind('cutting speed', SPEED, UNITS.cuttingSpeed, 'ft/min', 'm/min'),
+  feedRate: kind('feed rate', SPEED, UNITS.feedRate, 'in/min', 'mm/min'),
+  speed: kind('speed', SPEED, UNITS.speed, 'in/s', 'mm/s'),
+  rotation: kind('speed of rotation', dimension({ s: -1 }), UNITS.rotation, 'rpm'),
+  shearRate: kind('shear rate', dimension({ s: -1 }), UNITS.shearRate, '1/s'),
+  flow: kind('flow', dimension({ m: 3, s: -1 }), UNITS.flow, 'in³/s', 'cm³/s'),
+  power: kind('power', dimension({ kg: 1, m: 2, s: -3 }), UNITS.power, 'hp', 'kW'),
+  heatContent: kind('heat content', dimension({ m: 2, s: -2 }), UNITS.heatContent, 'J/g'),
+  specificHeat: kind('specific heat', dimension({ m: 2, s: -2, K: -1 }), UNITS.specificHeat, 'J/(g·K)'),
+  film: kind(
+    'film coefficient',
+    dimension({ kg: 1, s: -3, K: -1 }),
+    UNITS.film,
+    'Btu/(h·ft²·°F)',
+    'W/(m²·K)',
+  ),
+  viscosity: kind('viscosity', dimension({ kg: 1, m: -1, s: -1 }), UNITS.viscosity, 'Pa·s'),
+  // The true dimension depends on the power index; equations that use it are declared as fitted.
+  consistency: kind('consistency', dimension({ kg: 1, m: -1, s: -1 }), UNITS.consistency, 'Pa·s^n'),
+  time: kind('time', dimension({ s: 1 }), UNITS.time, 's'),
+  angle: kind('angle', RATIO, UNITS.angle, 'deg'),
+  ratio: kind('ratio', RATIO, UNITS.ratio, ''),
+  percent: kind('percentage', RATIO, UNITS.percent, '%'),
+  count: kind('whole number', RATIO, UNITS.count, ''),
+  perInch: kind('number per length', dimension({ m: -1 }), UNITS.perInch, '1/in'),
+  money: kind('sum of money', dimension({ money: 1 }), UNITS.money, ''),
+  moneyRate: kind('rate per hour', dimension({ money: 1, s: -1 }), UNITS.moneyRate, '/h'),
+  massPrice: kind('price by mass', dimension({ money: 1, kg: -1 }), UNITS.massPrice, '/lb', '/kg'),
+};
+
+const BY_SYSTEM = new Map<string, Unit>();
+for (const [name, facts] of Object.entries(KINDS)) {
+  for (const system of SYSTEMS) {
+    const found = facts.units.find((u) => u.symbol === facts.system[system]);
+    if (!found) throw new Error(`${name} has no unit ${facts.system[system]}`);
+    BY_SYSTEM.set(`${name} ${system}`, found);
+  }
+}
+
+/** The unit in which a system reads and gives a kind of quantity. */
+export const systemUnit = (k: Kind, system: System): Unit => BY_SYSTEM.get(`${k} ${system}`) as Unit;
+
+export const toSI = (value: number, u: Unit): number => value * u.factor + u.offset;
+export const fromSI = (value: number, u: Unit): number => (value - u.offset) / u.factor;

@@ -1,0 +1,169 @@
+import { describe, expect, it } from 'vitest';
+import { catalogue } from '../src/catalogue';
+import { parametersOf } from '../src/call/describe';
+import { CellError, type CellValue } from '../src/call/cell';
+import { worksheetFunction } from '../src/call/worksheet';
+import { amountSI } from '../src/core/amount';
+import type { AnyInput, Check, Definition, Formula } from '../src/core/define';
+import { dimensionText, sameDimension } from '../src/core/dimension';
+import { evaluate } from '../src/core/evaluate';
+import { inferDimension } from '../src/core/expr/dims';
+import { toTex } from '../src/core/expr/tex';
+import { programFor, symbolDimensions } from '../src/core/program';
+import { KINDS, SYSTEMS } from '../src/core/quantity';
+import { runCheck, argumentsOf, valuesOf } from './support/runCheck';
+
+const inputsOf = (definition: Definition): readonly AnyInput[] => definition.inputs as readonly AnyInput[];
+const checksOf = (definition: Definition): readonly Check[] => definition.checks as readonly Check[];
+const isFormula = (definition: Definition): definition is Formula => definition.type === 'formula';
+
+describe.each(catalogue.map((definition) => [definition.name, definition] as const))(
+  '%s',
+  (_, definition) => {
+    describe.each(checksOf(definition).map((check) => [check.from, check] as const))(
+      'agrees with %s',
+      (_from, check) => {
+        it.each(SYSTEMS.filter((system) => (check.units ?? system) === system))('in "%s"', (system) => {
+          expect(runCheck(definition, check, system).problem).toBeUndefined();
+        });
+      },
+    );
+
+    it('has a check from outside and, where it computes, a limiting case', () => {
+      const checks = checksOf(definition);
+      expect(checks.some(({ limit }) => !limit)).toBe(true);
+      if (definition.type !== 'lookup') expect(checks.some(({ limit }) => limit === true)).toBe(true);
+    });
+
+    it('answers the same for plain numbers in either system', () => {
+      for (const check of checksOf(definition)) {
+        if (check.units) continue;
+        for (const system of SYSTEMS) {
+          const outcome = runCheck(definition, check, system);
+          expect(outcome.problem).toBeUndefined();
+        }
+      }
+    });
+
+    it('says what it means: a summary, help for every argument, a source', () => {
+      expect(definition.summary).toMatch(/^[A-Z].*[.]$/);
+      for (const { name, says } of inputsOf(definition)) {
+        expect(name).toMatch(/^[a-z][A-Za-z0-9]*$/);
+        expect(says).toMatch(/^[^a-z].*[^.]$/);
+      }
+      expect(definition.sources.length).toBeGreaterThan(0);
+    });
+
+    it('names its arguments and symbols once', () => {
+      const names = parametersOf(definition).map(({ name }) => name);
+      expect(new Set(names).size).toBe(names.length);
+      const symbols = inputsOf(definition).map(({ symbol }) => symbol);
+      expect(new Set(symbols).size).toBe(symbols.length);
+    });
+
+    it('puts optional arguments last', () => {
+      const optional = inputsOf(definition).map((input) => input.optional);
+      expect(optional).toEqual([...optional].sort((a, b) => Number(a) - Number(b)));
+    });
+
+    it('has limits and defaults in units of their kind', () => {
+      for (const { reading, default: standard } of inputsOf(definition)) {
+        if (reading.as !== 'quantity') continue;
+        const { kind, min, above, max, below, usual } = reading;
+        for (const amount of [min, above, max, below, standard, ...(usual ?? [])]) {
+          if (amount !== undefined) expect(Number.isFinite(amountSI(amount, kind))).toBe(true);
+        }
+      }
+    });
+
+    it('answers omitted, blank, text, range and error arguments with cells, never with NaN or a fault', () => {
+      const { call, parameters } = worksheetFunction(definition);
+      const [check] = checksOf(definition);
+      const good = argumentsOf(definition, check as Check, 'mm');
+      const odd: CellValue[] = [null, '', 'nonsense', -1, 0, 1e300, true, new CellError('#N/A'), '1 furlong'];
+      const answers = [
+        call([]),
+        call(parameters.map(() => null)),
+        ...parameters.flatMap((_p, i) =>
+          odd.map((cell) => call(good.map((arg, j) => (j === i ? [[cell]] : arg)))),
+        ),
+        ...parameters.map((_p, i) =>
+          call(
+            good.map((arg, j) =>
+              j === i
+                ? [
+                    [1, 2],
+                    [3, 4],
+                  ]
+                : arg,
+            ),
+          ),
+        ),
+      ];
+      for (const cell of answers.flat(2)) {
+        expect(cell).not.toBeNull();
+        if (typeof cell === 'number') expect(Number.isFinite(cell)).toBe(true);
+        if (cell instanceof CellError) {
+          expect(cell.message).not.toMatch(/Internal fault/);
+          if (cell.code === '#VALUE!') expect(cell.message.length).toBeGreaterThan(10);
+        }
+      }
+    });
+
+    it('spills over a column of equal arguments', () => {
+      const [check] = checksOf(definition);
+      const args = argumentsOf(definition, check as Check, 'mm');
+      const [one] = worksheetFunction(definition).call(args);
+      const at = inputsOf(definition).findIndex((input, i) => input.reading.as !== 'list' && args[i]);
+      if (at < 0) return;
+      const three = worksheetFunction(definition).call(
+        args.map((arg, i) => (i === at && arg?.[0] ? [arg[0], arg[0], arg[0]] : arg)),
+      );
+      expect(three).toEqual([one, one, one]);
+    });
+  },
+);
+
+describe.each(catalogue.filter(isFormula).map((definition) => [definition.name, definition] as const))(
+  'the equations of %s',
+  (_, definition) => {
+    it.each(checksOf(definition).map((check) => [check.from, check] as const))(
+      'fit in dimension (%s)',
+      (_from, check) => {
+        const program = programFor(definition, valuesOf(definition, check));
+        const dims = symbolDimensions(program);
+        for (const { symbol, step, written } of program.steps) {
+          if (step.fitted) continue;
+          const inferred = inferDimension(written, (name) => dims.get(name) ?? KINDS.ratio.dimension);
+          if (inferred === 'any') continue;
+          const declared = KINDS[step.gives].dimension;
+          expect(
+            sameDimension(inferred, declared),
+            `${symbol} is ${dimensionText(inferred)}, declared ${dimensionText(declared)}`,
+          ).toBe(true);
+        }
+      },
+    );
+
+    it('can be typeset and shown step by step', () => {
+      for (const check of checksOf(definition)) {
+        const { steps, answer } = evaluate(definition, valuesOf(definition, check), 'mm');
+        if (typeof answer === 'number') expect(steps.length).toBe(Object.keys(definition.steps).length);
+        for (const { written } of programFor(definition, valuesOf(definition, check)).steps) {
+          expect(toTex(written)).not.toMatch(/undefined|NaN/);
+        }
+      }
+    });
+  },
+);
+
+describe('the catalogue', () => {
+  it('has no two ids that Excel stores alike', () => {
+    const stored = catalogue.map(({ name }) => name.toUpperCase().replace(/[._]/g, '_'));
+    expect(new Set(stored).size).toBe(stored.length);
+  });
+
+  it('has ids of a family and a quantity in capitals', () => {
+    for (const { name } of catalogue) expect(name).toMatch(/^[A-Z]+\.[A-Z0-9]+$/);
+  });
+});
