@@ -115,5 +115,5 @@ export function parseEquation(
   } catch (error) {
     return fail(error instanceof Error ? error.message : 'not an equation');
   }
-  return lower(node as unknown as Node);
+  return lower(node);
 }

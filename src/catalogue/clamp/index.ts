@@ -1,0 +1,5 @@
+import type { Definition } from '../../core/define';
+import { clampTonnage } from './tonnage';
+
+/** Holding the mold shut. */
+export const clamp: readonly Definition[] = [clampTonnage];
