@@ -1,0 +1,103 @@
+import { distance } from 'fastest-levenshtein';
+import { Refusal } from '../core/refusal';
+
+/** A name that stands in no table, with the nearest ones that do. */
+export class UnknownName extends Refusal {
+  constructor(
+    /** What the table holds: `thread`. */
+    what: string,
+    readonly given: string,
+    readonly nearest: readonly string[],
+  ) {
+    const hint = nearest.length === 0 ? '' : `; nearest: ${nearest.join(', ')}`;
+    super(`there is no ${what} "${given}" in the tables${hint}`, undefined, '#N/A');
+  }
+}
+
+/** A name that means several rows of a table. */
+export class AmbiguousName extends Refusal {
+  constructor(
+    what: string,
+    readonly given: string,
+    readonly choices: readonly string[],
+  ) {
+    super(
+      `"${given}" names more than one ${what}: write ${choices.slice(0, -1).join(', ')} or ${choices.at(-1) ?? ''}`,
+    );
+  }
+}
+
+/** What of a name counts: not case, spaces, hyphens or brackets, nor how a sign was typed. */
+export const nameKey = (text: string): string =>
+  plainSigns(text)
+    .toLowerCase()
+    .replace(/[\s\-_()]+/g, '');
+
+/** Signs as a keyboard has them: `×` is x, `⁄` is a slash, any dash is a hyphen. */
+export const plainSigns = (text: string): string =>
+  text
+    .normalize('NFKC')
+    .replace(/[×✕∗*]/g, 'x')
+    .replace(/⁄/g, '/')
+    .replace(/[‐-―−]/g, '-')
+    .trim();
+
+/** The `count` names nearest to what was typed, nearest first; equal ones in the table's order. */
+export const nearestNames = (given: string, names: readonly string[], count = 3): string[] => {
+  const key = nameKey(given);
+  return names
+    .map((name) => ({ name, away: distance(key, nameKey(name)) }))
+    .sort((a, b) => a.away - b.away)
+    .slice(0, count)
+    .map(({ name }) => name);
+};
+
+export interface Named {
+  readonly name: string;
+  /** Other names of the same row; one that several rows share is refused by naming them. */
+  readonly aliases?: readonly string[];
+}
+
+/** Finds a row by its name or an alias. Throws `UnknownName` or `AmbiguousName`. */
+export function nameFinder<T extends Named>(what: string, rows: readonly T[]): (given: string) => T {
+  const byName = new Map<string, T>();
+  const byAlias = new Map<string, T[]>();
+  for (const row of rows) {
+    byName.set(nameKey(row.name), row);
+    for (const alias of row.aliases ?? []) {
+      const key = nameKey(alias);
+      byAlias.set(key, [...(byAlias.get(key) ?? []), row]);
+    }
+  }
+  return (given) => {
+    const key = nameKey(given);
+    const named = byName.get(key);
+    if (named) return named;
+    const meant = byAlias.get(key) ?? [];
+    const [only] = meant;
+    if (only && meant.length === 1) return only;
+    if (meant.length > 1)
+      throw new AmbiguousName(
+        what,
+        given,
+        meant.map((row) => row.name),
+      );
+    throw new UnknownName(
+      what,
+      given,
+      nearestRows(given, rows).map((row) => row.name),
+    );
+  };
+}
+
+/** Nearest rows by name or alias, each once. */
+function nearestRows<T extends Named>(given: string, rows: readonly T[], count = 3): T[] {
+  const key = nameKey(given);
+  const away = (row: T) =>
+    Math.min(...[row.name, ...(row.aliases ?? [])].map((name) => distance(key, nameKey(name))));
+  return rows
+    .map((row) => ({ row, away: away(row) }))
+    .sort((a, b) => a.away - b.away)
+    .slice(0, count)
+    .map(({ row }) => row);
+}

@@ -1,0 +1,154 @@
+import { fromMemory, published, type Source } from '../core/define';
+import { Refusal } from '../core/refusal';
+import { type Thread } from './threads';
+
+/** Limits of size of threads: ASME B1.1 classes 2A and 2B, ISO 965-1 classes 6g and 6H. */
+
+export type ThreadClass = '2A' | '2B' | '6g' | '6H';
+export const THREAD_CLASSES = ['2A', '2B', '6g', '6H'] as const;
+export type LimitedDiameter = 'major' | 'pitch' | 'minor';
+
+export interface Limits {
+  /** m; absent where the class sets no such limit. */
+  readonly min?: number;
+  readonly max?: number;
+  /** Whether the standard's rounded table answered, or its formula. */
+  readonly by: 'table' | 'formula';
+  readonly source: Source;
+}
+
+const B1_1 = published(
+  'ASME B1.1 formulas (as in BelfrySCAD/BOSL2 screws.scad), each term rounded to 0.0001 in as the standard rounds it; class 2B minor diameters to 0.001 in from #6',
+);
+const ISO_965 = fromMemory('ISO 965-1 tables; M8, M12, M20 and M24 confirmed by ASME B1.13M-2005 rows');
+const ISO_965_FORMULA = fromMemory('ISO 965-1 formulas; the standard rounds them to preferred numbers');
+
+const HEIGHT = Math.sqrt(3) / 2;
+
+/** Limits of one diameter of a thread, in a class of its system. Throws a `Refusal` for what the class leaves open. */
+export function threadLimits(thread: Thread, of: ThreadClass, diameter: LimitedDiameter): Limits {
+  const system = of.startsWith('2') ? 'UN' : 'ISO';
+  if (system !== thread.system) {
+    const own = thread.system === 'UN' ? '2A or 2B' : '6g or 6H';
+    throw new Refusal(`class ${of} is not of this thread's system: ${thread.name} takes ${own}`, 'class');
+  }
+  const external = of === '2A' || of === '6g';
+  if (external && diameter === 'minor')
+    throw new Refusal(
+      `class ${of} sets no limits to the minor diameter of a screw: the tool makes it`,
+      'property',
+    );
+  return system === 'UN' ? unLimits(thread, external, diameter) : isoLimits(thread, external, diameter);
+}
+
+const inch = (value: number) => value * 0.0254;
+const roundTo = (places: number) => (value: number) =>
+  Math.round(value * 10 ** places * (1 + 1e-12)) / 10 ** places;
+const ten = roundTo(4);
+
+/** ASME B1.1 length of engagement of the tolerance formula: the diameter for UNC and UNF, nine pitches for UNEF. */
+function unLimits(
+  { printed: { major: D, pitch: P }, series }: Thread,
+  external: boolean,
+  diameter: LimitedDiameter,
+): Limits {
+  const engagement = series === 'UNEF' ? 9 * P : D;
+  const pitchTolerance = 0.0015 * Math.cbrt(D) + 0.0015 * Math.sqrt(engagement) + 0.015 * Math.cbrt(P) ** 2;
+  const by = { by: 'formula', source: B1_1 } as const;
+  if (external) {
+    const allowance = 0.3 * pitchTolerance;
+    const [basic, tolerance] =
+      diameter === 'major' ? [D, 0.06 * Math.cbrt(P) ** 2] : [D - 0.75 * HEIGHT * P, pitchTolerance];
+    const max = ten(ten(basic) - ten(allowance));
+    return { min: inch(ten(max - ten(tolerance))), max: inch(max), ...by };
+  }
+  if (diameter === 'major') return { min: inch(D), ...by };
+  if (diameter === 'pitch') {
+    const min = ten(D - 0.75 * HEIGHT * P);
+    return { min: inch(min), max: inch(ten(min + ten(1.3 * pitchTolerance))), ...by };
+  }
+  const round = D > 0.137 ? roundTo(3) : ten;
+  const min = D - 1.25 * HEIGHT * P;
+  return { min: inch(round(min)), max: inch(round(min + minorTolerance(D, P))), ...by };
+}
+
+/** Class 2B minor diameter tolerance, in. */
+function minorTolerance(D: number, P: number): number {
+  const floor = 0.25 * P - 0.4 * P ** 2;
+  if (D >= 0.25) return floor;
+  return Math.min(Math.max(0.05 * Math.cbrt(P) ** 2 + (0.03 * P) / D - 0.002, floor), 0.394 * P);
+}
+
+// ISO 965-1 by pitch (mm), in µm: deviation g of screws, tolerance 6 of their major diameter, tolerance 6 of the minor
+// diameter of nuts (no grade 6 for the finest pitches).
+// prettier-ignore
+const BY_PITCH: Readonly<Record<string, readonly [es: number, Td: number, TD1?: number]>> = {
+  0.2: [17, 56], 0.25: [18, 67], 0.3: [18, 75, 85], 0.35: [19, 85, 100], 0.4: [19, 95, 112], 0.45: [20, 100, 125],
+  0.5: [20, 106, 140], 0.6: [21, 125, 160], 0.7: [22, 140, 180], 0.75: [22, 140, 190], 0.8: [24, 150, 200],
+  1: [26, 180, 236], 1.25: [28, 212, 265], 1.5: [32, 236, 300], 1.75: [34, 265, 335], 2: [38, 280, 375],
+  2.5: [42, 335, 450], 3: [48, 375, 500], 3.5: [53, 425, 560], 4: [60, 475, 600], 4.5: [63, 500, 670],
+  5: [71, 530, 710], 5.5: [75, 560, 750], 6: [80, 600, 800],
+};
+
+// ISO 965-1 tolerance 6 of the pitch diameter of screws, µm, by diameter step (over … up to, mm) and pitch.
+// prettier-ignore
+const PITCH_DIAMETER: readonly (readonly [over: number, upTo: number, Readonly<Record<string, number>>])[] = [
+  [0.99, 1.4, { 0.2: 48, 0.25: 53, 0.3: 56 }],
+  [1.4, 2.8, { 0.2: 50, 0.25: 56, 0.35: 63, 0.4: 67, 0.45: 71 }],
+  [2.8, 5.6, { 0.35: 67, 0.5: 75, 0.6: 85, 0.7: 90, 0.75: 90, 0.8: 95 }],
+  [5.6, 11.2, { 0.75: 100, 1: 112, 1.25: 118, 1.5: 132 }],
+  [11.2, 22.4, { 1: 118, 1.25: 132, 1.5: 140, 1.75: 150, 2: 160, 2.5: 170 }],
+  [22.4, 45, { 1: 125, 1.5: 150, 2: 170, 3: 200, 3.5: 212, 4: 224, 4.5: 236 }],
+  [45, 90, { 1.5: 160, 2: 180, 3: 212, 4: 236, 5: 250, 5.5: 265, 6: 280 }],
+];
+// The nut's tolerance is 1.32 times the screw's, which is five steps of the R 40 series of preferred numbers (ISO 3).
+// prettier-ignore
+const R40 = [
+  100, 106, 112, 118, 125, 132, 140, 150, 160, 170, 180, 190, 200, 212, 224, 236, 250, 265, 280, 300,
+  315, 335, 355, 375, 400, 425, 450, 475, 500, 530, 560, 600, 630, 670, 710, 750, 800, 850, 900, 950,
+];
+
+function isoLimits(
+  { printed: { major: d, pitch: P }, name }: Thread,
+  external: boolean,
+  diameter: LimitedDiameter,
+): Limits {
+  const row = BY_PITCH[P];
+  if (!row) throw new Refusal(`ISO 965-1 has no row for the pitch of ${name}`);
+  const [es, Td, TD1] = row;
+  const micron = (value: number) => Math.round(value) / 1e6;
+  // The standard prints limits in 0.001 mm.
+  const basic = Math.round(
+    1000 * (d - (diameter === 'major' ? 0 : diameter === 'pitch' ? 0.75 : 1.25) * HEIGHT * P),
+  );
+  const table = { by: 'table', source: ISO_965 } as const;
+  const step = PITCH_DIAMETER.find(([over, upTo]) => d > over && d <= upTo);
+  const tabled = step?.[2][P];
+  const how =
+    diameter === 'pitch' && tabled === undefined
+      ? ({ by: 'formula', source: ISO_965_FORMULA } as const)
+      : table;
+  const byFormula = 90 * P ** 0.4 * (step ? step[0] * step[1] : d ** 2) ** 0.05;
+  if (external) {
+    const tolerance = diameter === 'major' ? Td : (tabled ?? byFormula);
+    return { min: micron(basic - es - tolerance), max: micron(basic - es), ...how };
+  }
+  if (diameter === 'major') return { min: micron(basic), ...table };
+  if (TD1 === undefined)
+    throw new Refusal(
+      `ISO 965-1 has no grade 6 for nuts of a pitch below 0.3 mm, so no 6H for ${name}`,
+      'class',
+    );
+  const tolerance =
+    diameter === 'minor' ? TD1 : tabled === undefined ? 1.32 * byFormula : fiveStepsUp(tabled);
+  return { min: micron(basic), max: micron(basic + tolerance), ...how };
+}
+
+/** Five steps up the R 40 series. */
+function fiveStepsUp(value: number): number {
+  const decade = value < 100 ? 10 : 1;
+  const at = R40.findIndex((number) => Math.abs(number / decade - value) < 0.6) + 5;
+  return at < R40.length
+    ? (R40[at] as number) / (decade === 10 ? 10 : 1)
+    : ((R40[at - R40.length] as number) * 10) / decade;
+}
