@@ -1,0 +1,41 @@
+import { procedure } from '../../core/define';
+import {
+  chooseTapDrill,
+  TAP_DRILL_METHOD,
+  tapDrillCautions,
+  tapDrillInputs,
+  tapDrillSources,
+  tapDrillSteps,
+} from './hole';
+
+export const tapDrillName = procedure({
+  name: 'TAP.DRILLNAME',
+  summary: 'Name of the standard drill for a tapped hole, such as #21, F, 7/32 or 5.0 mm.',
+  inputs: tapDrillInputs,
+  gives: 'text',
+  method: TAP_DRILL_METHOD,
+  steps: tapDrillSteps,
+  run: (x, show) => chooseTapDrill(x, show).name,
+  sources: tapDrillSources,
+  cautions: tapDrillCautions,
+  related: ['TAP.DRILL', 'TAP.PERCENT', 'DRILL.SIZE'],
+  checks: [
+    { given: { thread: '10-32' }, expect: '#21', from: 'usual inch tap drill chart (from memory)' },
+    {
+      given: { thread: '5/16-18', percent: '75 %', series: 'inch' },
+      expect: 'F',
+      from: 'usual inch tap drill chart (from memory)',
+    },
+    {
+      given: { thread: 'M6', percent: '75 %', series: 'metric' },
+      expect: '5.0 mm',
+      from: 'ISO 2306 (from memory); the nearest drill agrees',
+    },
+    {
+      given: { thread: 'M10', percent: '0.001 %', series: 'metric' },
+      expect: '10.0 mm',
+      from: 'next to no thread: the drill of the major diameter',
+      limit: true,
+    },
+  ],
+});
