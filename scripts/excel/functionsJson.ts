@@ -1,0 +1,7 @@
+import { worksheetFunctions } from '../../src/call/functions';
+import { functionsJson } from '../../src/excel/functionsJson';
+import { helpPage } from '../../src/excel/helpPage';
+
+/** The text of functions.json for an add-in served from `origin`. */
+export const functionsJsonFor = (origin: string): string =>
+  JSON.stringify(functionsJson(worksheetFunctions, (id) => `${origin}/${helpPage(id)}`));

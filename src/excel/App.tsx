@@ -1,0 +1,83 @@
+import {
+  Button,
+  FluentProvider,
+  makeStyles,
+  MessageBar,
+  MessageBarActions,
+  MessageBarBody,
+  Tab,
+  TabList,
+  tokens,
+  type Theme,
+} from '@fluentui/react-components';
+import { useSyncExternalStore } from 'react';
+import type { WorksheetFunction } from '../call/worksheetFunction';
+import type { Host } from '../panel/host';
+import { Panel } from '../panel/Panel';
+import { DesignSheets } from './DesignSheets';
+import { panelState, type PanelPage } from './panelState';
+
+const useStyles = makeStyles({
+  app: {
+    display: 'flex',
+    flexDirection: 'column',
+    height: '100%',
+    backgroundColor: tokens.colorNeutralBackground1,
+  },
+  tabs: { flexShrink: 0, borderBottom: `1px solid ${tokens.colorNeutralStroke2}` },
+  notice: { flexShrink: 0 },
+  page: { flexGrow: 1, minHeight: 0 },
+});
+
+interface Props {
+  readonly host: Host;
+  readonly functions: readonly WorksheetFunction[];
+  readonly theme: Theme;
+}
+
+/** The panel in Excel: the same as beside the workbook page, with the design sheets to insert. */
+export function App({ host, functions, theme }: Props) {
+  return (
+    <FluentProvider theme={theme} style={{ height: '100%' }}>
+      <Pages host={host} functions={functions} />
+    </FluentProvider>
+  );
+}
+
+function Pages({ host, functions }: Omit<Props, 'theme'>) {
+  const styles = useStyles();
+  const { page, notice } = useSyncExternalStore(panelState.subscribe, panelState.get);
+  return (
+    <div className={styles.app}>
+      <TabList
+        className={styles.tabs}
+        size="small"
+        selectedValue={page}
+        onTabSelect={(_event, { value }) => {
+          panelState.set({ page: value as PanelPage, notice: undefined });
+        }}
+      >
+        <Tab value="functions">Functions</Tab>
+        <Tab value="sheets">Design sheets</Tab>
+      </TabList>
+      {notice && (
+        <MessageBar className={styles.notice} intent={notice.intent} layout="multiline">
+          <MessageBarBody>{notice.text}</MessageBarBody>
+          <MessageBarActions>
+            <Button
+              size="small"
+              onClick={() => {
+                panelState.set({ notice: undefined });
+              }}
+            >
+              Dismiss
+            </Button>
+          </MessageBarActions>
+        </MessageBar>
+      )}
+      <div className={styles.page}>
+        {page === 'functions' ? <Panel host={host} functions={functions} /> : <DesignSheets />}
+      </div>
+    </div>
+  );
+}

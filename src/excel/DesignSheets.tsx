@@ -1,0 +1,74 @@
+import { Button, makeStyles, Spinner, Text, tokens } from '@fluentui/react-components';
+import { useEffect, useState } from 'react';
+import { designSheetNames, designSheetTitle, insertDesignSheet } from './designSheets';
+import { panelState } from './panelState';
+
+const useStyles = makeStyles({
+  page: { display: 'flex', flexDirection: 'column', gap: '8px', padding: '12px 16px', overflowY: 'auto' },
+  sheet: {
+    display: 'flex',
+    alignItems: 'center',
+    justifyContent: 'space-between',
+    gap: '8px',
+    paddingBlock: '6px',
+    borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
+  },
+  hint: { color: tokens.colorNeutralForeground2 },
+});
+
+/** The ready design sheets, each with a button that puts it into the open workbook. */
+export function DesignSheets() {
+  const styles = useStyles();
+  const [names, setNames] = useState<readonly string[]>();
+  const [busy, setBusy] = useState<string>();
+
+  useEffect(() => {
+    designSheetNames().then(setNames, (error: unknown) => {
+      setNames([]);
+      report(error);
+    });
+  }, []);
+
+  const insert = async (fileName: string) => {
+    setBusy(fileName);
+    panelState.set({ notice: undefined });
+    try {
+      const sheets = await insertDesignSheet(fileName);
+      panelState.set({ notice: { intent: 'success', text: `Inserted: ${sheets.join(', ')}.` } });
+    } catch (error) {
+      report(error);
+    } finally {
+      setBusy(undefined);
+    }
+  };
+
+  return (
+    <section className={styles.page} aria-label="Design sheets">
+      <Text className={styles.hint}>
+        A design sheet is put behind the sheets of this workbook. Its inputs are yours to change.
+      </Text>
+      {!names && <Spinner size="small" label="Looking for design sheets" />}
+      {names?.length === 0 && <Text role="status">No design sheet came with this installation.</Text>}
+      {names?.map((fileName) => (
+        <div key={fileName} className={styles.sheet}>
+          <Text>{designSheetTitle(fileName)}</Text>
+          <Button
+            size="small"
+            disabled={busy !== undefined}
+            icon={busy === fileName ? <Spinner size="extra-tiny" /> : null}
+            aria-label={`Insert ${designSheetTitle(fileName)}`}
+            onClick={() => void insert(fileName)}
+          >
+            Insert
+          </Button>
+        </div>
+      ))}
+    </section>
+  );
+}
+
+const report = (error: unknown): void => {
+  panelState.set({
+    notice: { intent: 'error', text: error instanceof Error ? error.message : String(error) },
+  });
+};

@@ -1,0 +1,51 @@
+/// <reference types="office-js" />
+import { reenterFormulas } from './reenter';
+
+/** File names of the design sheets that were built with the add-in. */
+export const designSheetNames = async (): Promise<readonly string[]> =>
+  (await (await fetchFile('samples/index.json')).json()) as readonly string[];
+
+/** `push-out-insert.xlsx` → `Push out insert`. */
+export const designSheetTitle = (fileName: string): string => {
+  const words = fileName.replace(/\.xlsx$/, '').replaceAll('-', ' ');
+  return words.charAt(0).toUpperCase() + words.slice(1);
+};
+
+/**
+ * Puts the sheets of a design workbook behind those of the open one and shows the first. Gives their names.
+ * @throws Error with a message for the person where this Excel cannot do it.
+ */
+export const insertDesignSheet = async (fileName: string): Promise<readonly string[]> => {
+  if (!Office.context.requirements.isSetSupported('ExcelApi', '1.13')) {
+    throw new Error(
+      'This version of Excel cannot insert sheets from a file. Download the design sheet and open it instead.',
+    );
+  }
+  const file = base64(new Uint8Array(await (await fetchFile(`samples/${fileName}`)).arrayBuffer()));
+  const { ids, names } = await Excel.run(async (context) => {
+    const { worksheets } = context.workbook;
+    const inserted = context.workbook.insertWorksheetsFromBase64(file, {
+      positionType: Excel.WorksheetPositionType.end,
+    });
+    await context.sync();
+    const sheets = inserted.value.map((id) => worksheets.getItem(id));
+    for (const sheet of sheets) sheet.load('name');
+    sheets[0]?.activate();
+    await context.sync();
+    return { ids: inserted.value, names: sheets.map(({ name }) => name) };
+  });
+  await reenterFormulas(ids);
+  return names;
+};
+
+const fetchFile = async (address: string): Promise<Response> => {
+  const response = await fetch(address);
+  if (!response.ok) throw new Error(`${address} could not be loaded (${response.status}).`);
+  return response;
+};
+
+const base64 = (bytes: Uint8Array): string => {
+  let text = '';
+  for (const byte of bytes) text += String.fromCharCode(byte);
+  return btoa(text);
+};

@@ -1,0 +1,218 @@
+/// <reference types="office-js" />
+import type { CellValue, ErrorCode } from '../call/cell';
+import { CellError } from '../call/cell';
+import { worksheetFunctions } from '../call/functions';
+import { NAMESPACE } from '../call/namespace';
+import type { CellInput, CellView, Host, Range } from '../panel/host';
+import { callLog } from './callLog';
+import { typedFormula } from './formulas';
+import { settle } from './settle';
+
+/** Excel's workbook, as the panel sees it. */
+export class ExcelHost implements Host {
+  readSelection(): Promise<Range | undefined> {
+    return Excel.run(async (context) => {
+      const range = context.workbook.getSelectedRange();
+      range.load('rowIndex,columnIndex,rowCount,columnCount');
+      range.worksheet.load('name');
+      try {
+        await context.sync();
+      } catch (error) {
+        // A chart or several areas are selected.
+        if (codeOf(error) === 'InvalidSelection') return undefined;
+        throw error;
+      }
+      const { rowIndex: row, columnIndex: column, rowCount: rows, columnCount: columns, worksheet } = range;
+      return { sheet: worksheet.name, row, column, rows, columns };
+    });
+  }
+
+  onSelectionChange(listener: () => void): () => void {
+    const call = (): Promise<void> => {
+      listener();
+      return Promise.resolve();
+    };
+    const handlers = Excel.run(async (context) => {
+      const { workbook } = context;
+      const added = [
+        workbook.onSelectionChanged.add(call),
+        workbook.worksheets.onCalculated.add(call),
+        workbook.worksheets.onChanged.add(call),
+      ];
+      await context.sync();
+      return added;
+    });
+    return () => {
+      void handlers.then((added) =>
+        Promise.all(
+          added.map((handler) =>
+            Excel.run(handler.context, async (context) => {
+              handler.remove();
+              await context.sync();
+            }),
+          ),
+        ),
+      );
+    };
+  }
+
+  read(range: Range): Promise<CellView[][]> {
+    return Excel.run(async (context) => {
+      const cells = rangeOf(context, range);
+      cells.load('formulas,values,valueTypes,hasSpill');
+      await context.sync();
+      const formulas = cells.formulas.map((row) => row.map(formulaOf));
+      // `null` means that some of the cells belong to a spill and some do not.
+      if (cells.hasSpill !== false) await blankSpilled(context, cells, range, formulas);
+      return formulas.map((row, down) =>
+        row.map((formula, across) => ({
+          formula,
+          value: cellValue(cells.values[down]?.[across], cells.valueTypes[down]?.[across]),
+        })),
+      );
+    });
+  }
+
+  write(range: Range, cells: readonly (readonly CellInput[])[]): Promise<void> {
+    return Excel.run(async (context) => {
+      const columns = Math.max(...cells.map((row) => row.length));
+      rangeOf(context, { ...range, rows: cells.length, columns }).formulas = cells.map((row) =>
+        Array.from({ length: columns }, (_, across) => typedInput(row[across] ?? null)),
+      );
+      await context.sync();
+    });
+  }
+
+  async recalculate(): Promise<void> {
+    await Excel.run(async (context) => {
+      const { application } = context.workbook;
+      application.load('calculationMode');
+      await context.sync();
+      if (application.calculationMode === Excel.CalculationMode.automatic) return;
+      application.calculate(Excel.CalculationType.recalculate);
+      await context.sync();
+    });
+    const settled = await settle({
+      lastCall: () => callLog.last,
+      isDone,
+      shown: readAllValues,
+    });
+    if (!settled)
+      throw new Error('Excel is still calculating. Wait until no cell shows #BUSY!, then try again.');
+  }
+
+  addSheet(name: string): Promise<string> {
+    return Excel.run(async (context) => {
+      const { worksheets } = context.workbook;
+      worksheets.load('items/name');
+      await context.sync();
+      const taken = new Set(worksheets.items.map((sheet) => sheet.name.toLowerCase()));
+      let free = name;
+      for (let n = 2; taken.has(free.toLowerCase()); n++) free = `${name} ${n}`;
+      worksheets.add(free).activate();
+      await context.sync();
+      return free;
+    });
+  }
+
+  /**
+   * An add-in cannot start editing a cell, so the call is entered whole, its arguments left empty. The cell then says
+   * which argument is missing, and F2 opens it.
+   */
+  insertFormula(text: string): Promise<void> {
+    return Excel.run(async (context) => {
+      context.workbook.getActiveCell().formulas = [[wholeCall(text)]];
+      await context.sync();
+    });
+  }
+}
+
+/** `=MOLD.SEAT.FORCE(` → `=MOLD.SEAT.FORCE(,,)`: Excel refuses a call with fewer arguments than it knows required. */
+export const wholeCall = (text: string): string => {
+  const [, id] = new RegExp(`^=${NAMESPACE}\\.([A-Z0-9._]+)\\($`).exec(text) ?? [];
+  const fn = worksheetFunctions.find((one) => one.id === id);
+  if (!fn) return text;
+  return `${text}${','.repeat(Math.max(0, fn.parameters.filter(({ optional }) => !optional).length - 1))})`;
+};
+
+const rangeOf = (context: Excel.RequestContext, { sheet, row, column, rows, columns }: Range): Excel.Range =>
+  context.workbook.worksheets.getItem(sheet).getRangeByIndexes(row, column, rows, columns);
+
+const formulaOf = (content: unknown): string =>
+  typeof content === 'string' && content.startsWith('=') ? typedFormula(content) : '';
+
+/** Takes the formula away from cells that another cell's formula fills: Excel repeats it in each of them. */
+const blankSpilled = async (
+  context: Excel.RequestContext,
+  cells: Excel.Range,
+  range: Range,
+  formulas: string[][],
+): Promise<void> => {
+  const parents = formulas.flatMap((row, down) =>
+    row.flatMap((formula, across) => {
+      if (formula === '') return [];
+      const parent = cells.getCell(down, across).getSpillParentOrNullObject();
+      parent.load('rowIndex,columnIndex');
+      return [{ down, across, parent }];
+    }),
+  );
+  await context.sync();
+  for (const { down, across, parent } of parents) {
+    const isParent = parent.rowIndex === range.row + down && parent.columnIndex === range.column + across;
+    const row = formulas[down];
+    if (row && !parent.isNullObject && !isParent) row[across] = '';
+  }
+};
+
+const ERROR_CODES: ReadonlySet<string> = new Set<ErrorCode>([
+  '#VALUE!',
+  '#N/A',
+  '#NUM!',
+  '#DIV/0!',
+  '#REF!',
+  '#NAME?',
+  '#NULL!',
+  '#SPILL!',
+  '#CALC!',
+]);
+
+const cellValue = (value: unknown, type: string | undefined): CellValue => {
+  if (type === 'Empty') return null;
+  if (type === 'Error') {
+    const code = String(value);
+    return ERROR_CODES.has(code)
+      ? new CellError(code as ErrorCode)
+      : new CellError('#N/A', `Excel shows ${code}`);
+  }
+  if (typeof value === 'number' || typeof value === 'string' || typeof value === 'boolean') return value;
+  return null;
+};
+
+/** Excel reads what is written as if it were typed: `12 a` would become a time, `1/2` a date. */
+const typedInput = (input: CellInput): number | string | boolean => {
+  if (typeof input !== 'string') return input ?? '';
+  const isPlainWords = /^\p{L}[\p{L} -]*$/u.test(input) && !/^(true|false)$/i.test(input);
+  return input.startsWith('=') || isPlainWords ? input : `'${input}`;
+};
+
+const isDone = (): Promise<boolean> =>
+  Excel.run(async (context) => {
+    const { application } = context.workbook;
+    application.load('calculationState');
+    await context.sync();
+    return application.calculationState === Excel.CalculationState.done;
+  });
+
+const readAllValues = (): Promise<string> =>
+  Excel.run(async (context) => {
+    const { worksheets } = context.workbook;
+    worksheets.load('items/name');
+    await context.sync();
+    const used = worksheets.items.map((sheet) => sheet.getUsedRangeOrNullObject(true));
+    for (const range of used) range.load('values');
+    await context.sync();
+    return JSON.stringify(used.map((range) => (range.isNullObject ? [] : range.values)));
+  });
+
+const codeOf = (error: unknown): unknown =>
+  typeof error === 'object' && error !== null && 'code' in error ? error.code : undefined;

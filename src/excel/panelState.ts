@@ -1,0 +1,27 @@
+/** What the panel shows in Excel, set by the ribbon as well: in the shared runtime both live in one page. */
+export interface PanelState {
+  readonly page: PanelPage;
+  readonly notice: Notice | undefined;
+}
+
+export type PanelPage = 'functions' | 'sheets';
+
+export interface Notice {
+  readonly intent: 'success' | 'warning' | 'error';
+  readonly text: string;
+}
+
+let state: PanelState = { page: 'functions', notice: undefined };
+const listeners = new Set<() => void>();
+
+export const panelState = {
+  get: (): PanelState => state,
+  set(change: Partial<PanelState>): void {
+    state = { ...state, ...change };
+    for (const listener of listeners) listener();
+  },
+  subscribe(listener: () => void): () => void {
+    listeners.add(listener);
+    return () => listeners.delete(listener);
+  },
+};

@@ -1,0 +1,23 @@
+/// <reference types="office-js" />
+import { webDarkTheme, webLightTheme } from '@fluentui/react-components';
+import { createRoot } from 'react-dom/client';
+import { worksheetFunctions } from '../call/functions';
+import { App } from './App';
+import { associateCommands } from './commands';
+import { ExcelHost } from './host';
+import './taskpane.css';
+
+// At once, not in onReady: a click on the ribbon may be what starts this page.
+associateCommands();
+
+void Office.onReady(() => {
+  const place = document.getElementById('panel');
+  if (!place) return;
+  const theme = prefersDark() ? webDarkTheme : webLightTheme;
+  createRoot(place).render(<App host={new ExcelHost()} functions={worksheetFunctions} theme={theme} />);
+});
+
+/** Excel's own theme where it tells, otherwise that of the system. */
+const prefersDark = (): boolean =>
+  (Office.context.officeTheme as Office.OfficeTheme | undefined)?.isDarkTheme ??
+  window.matchMedia('(prefers-color-scheme: dark)').matches;

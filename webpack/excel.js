@@ -1,0 +1,92 @@
+const path = require('node:path');
+const CopyPlugin = require('copy-webpack-plugin');
+const HtmlPlugin = require('html-webpack-plugin');
+const CssPlugin = require('mini-css-extract-plugin');
+const tsx = require('tsx/cjs/api');
+const { root, dist, resolve, typescript } = require('./shared');
+
+const OFFICE_ADDRESS = 'https://appsforoffice.microsoft.com';
+
+/** Loads a module of ours into the build itself, anew each time so that watching sees changes. */
+const load = (file) => {
+  const api = tsx.register({ namespace: String(Date.now()) });
+  try {
+    return api.require(path.join(root, file), __filename);
+  } finally {
+    api.unregister();
+  }
+};
+
+/** Writes what is derived from our own sources: functions.json and the icons. */
+const derived = (origin) => ({
+  apply(compiler) {
+    const { RawSource } = compiler.webpack.sources;
+    const emitted = { name: 'derived', stage: compiler.webpack.Compilation.PROCESS_ASSETS_STAGE_ADDITIONAL };
+    compiler.hooks.thisCompilation.tap('derived', (compilation) => {
+      compilation.hooks.processAssets.tap(emitted, () => {
+        const emit = (name, content) => compilation.emitAsset(name, new RawSource(content));
+        emit('functions.json', load('scripts/excel/functionsJson.ts').functionsJsonFor(origin));
+        const { ICONS, ICON_SIZES, drawIcon } = load('scripts/excel/icons.ts');
+        for (const name of Object.keys(ICONS)) {
+          for (const size of ICON_SIZES) emit(`assets/${name}-${size}.png`, Buffer.from(drawIcon(name, size)));
+        }
+      });
+    });
+  },
+});
+
+/**
+ * The Excel add-in: static files for any https server. `--env origin=https://…` says where they will be served from;
+ * `--env office=local` puts Microsoft's unmodified office.js beside them, for a network without the internet.
+ */
+module.exports = (env = {}, argv = {}) => {
+  const { manifestFor, readOrigin } = load('scripts/excel/manifest.ts');
+  const origin = readOrigin(env.origin);
+  const local = env.office === 'local';
+  if (env.office !== undefined && !local) throw new Error(`office must be "local", not "${env.office}"`);
+  const scripts = local ? "'self'" : `'self' ${OFFICE_ADDRESS}`;
+  return {
+    name: 'excel',
+    mode: argv.mode ?? 'production',
+    // Kept in a file of its own: the panel's content-security policy allows no eval.
+    devtool: argv.mode === 'development' ? 'source-map' : false,
+    entry: {
+      // Complete in itself, because Excel may load it alone; the panel takes the shared modules from it.
+      functions: path.join(root, 'src/excel/functions.ts'),
+      taskpane: { import: path.join(root, 'src/excel/taskpane.tsx'), dependOn: 'functions' },
+    },
+    output: { path: path.join(dist, 'excel'), filename: '[name].js', clean: true },
+    resolve,
+    module: { rules: [typescript, { test: /\.css$/, use: [CssPlugin.loader, 'css-loader'] }] },
+    plugins: [
+      new HtmlPlugin({
+        filename: 'taskpane.html',
+        template: path.join(root, 'src/excel/taskpane.html'),
+        templateParameters: {
+          officeJs: local ? 'office/office.js' : `${OFFICE_ADDRESS}/lib/1/hosted/office.js`,
+          // Fluent UI writes its styles into the page, hence 'unsafe-inline' for styles and for nothing else.
+          csp: `default-src 'self'; script-src ${scripts}; style-src 'self' 'unsafe-inline'; img-src 'self' data: blob:; font-src 'self' data:; object-src 'none'; base-uri 'none'; form-action 'none'`,
+        },
+      }),
+      new CssPlugin({ filename: '[name].css' }),
+      new CopyPlugin({
+        patterns: [
+          {
+            from: path.join(root, 'manifest.xml'),
+            transform: (manifest) => manifestFor(manifest.toString(), origin),
+          },
+          { from: '*.xlsx', context: path.join(root, 'samples'), to: 'samples', noErrorOnMissing: true },
+          ...(local ? officeFiles() : []),
+        ],
+      }),
+      derived(origin),
+    ],
+    performance: { hints: false },
+  };
+};
+
+/** Of Microsoft's package, what Excel loads on Windows, on the Mac and on the web, with the texts in English. */
+const officeFiles = () => {
+  const from = path.dirname(require.resolve('@microsoft/office-js/dist/office.js'));
+  return [{ from: '**/*', context: from, to: 'office', info: { minimized: true } }];
+};
