@@ -17,6 +17,10 @@ const MEANING: Readonly<Record<ErrorCode, string>> = {
   '#CALC!': 'A calculation that gives nothing, such as a filter without a match.',
 };
 
+export function meaningOf(code: ErrorCode): string {
+  return MEANING[code];
+}
+
 /** Cells and areas of a formula, with their sheet; text in quotes is told apart first. */
 const REFERENCE =
   /"(?:[^"]|"")*"|(?:'((?:[^']|'')+)'!|([\p{L}_][\p{L}\p{N}_.]*)!)?(\$?[A-Z]{1,3}\$?\d+(?::\$?[A-Z]{1,3}\$?\d+)?)(?![\p{L}\p{N}_.(!])/giu;
@@ -31,7 +35,7 @@ export function explain(
 ): CellError {
   if (error.message) return error;
   const source = firstInError(formula, sheet, workbook, calculator);
-  return new CellError(error.code, source ? `Passed on from ${source}.` : MEANING[error.code]);
+  return new CellError(error.code, source ? `Passed on from ${source}.` : meaningOf(error.code));
 }
 
 /** The first cell in error that the formula reads, by address. */

@@ -1,0 +1,65 @@
+import { NAMESPACE } from '../call/namespace';
+import type { WorksheetFunction, WorksheetParameter } from '../call/worksheetFunction';
+import type { Command } from './command';
+import { Failure } from './command';
+import { table, wrap } from './table';
+
+async function all(): Promise<readonly WorksheetFunction[]> {
+  return (await import('../call/functions')).worksheetFunctions;
+}
+
+export const functions: Command = {
+  name: 'functions',
+  usage: ['[WORD…]'],
+  summary: 'List the worksheet functions, or those that speak of a word.',
+  details: ['Looks for every word in names, summaries and arguments.'],
+  options: {},
+  takes: [0, 20],
+  async run({ positionals }, output) {
+    const found = (await all()).filter((one) =>
+      positionals.every((word) => speaksOf(one, word.toLowerCase())),
+    );
+    if (found.length === 0) throw new Failure(`No function speaks of ${positionals.join(' ')}.`);
+    output.out(
+      table(
+        ['Function', 'What it gives'],
+        found.map(({ id, summary }) => [`${NAMESPACE}.${id}`, summary]),
+      ),
+    );
+    return 0;
+  },
+};
+
+function speaksOf({ id, family, summary, parameters }: WorksheetFunction, word: string): boolean {
+  const texts = [id, family, summary, ...parameters.flatMap(({ name, says }) => [name, says])];
+  return texts.some((text) => text.toLowerCase().includes(word));
+}
+
+/** The help of one function; undefined where there is none of that name. */
+export async function functionHelp(name: string): Promise<string | undefined> {
+  const wanted = name.toUpperCase().replace(new RegExp(`^=?${NAMESPACE}\\.`), '');
+  const found = (await all()).find(({ id }) => id === wanted);
+  if (!found) return undefined;
+  const { id, summary, parameters } = found;
+  const shown = parameters.map(({ name: one, optional, repeating }) => {
+    const text = repeating ? `${one}, …` : one;
+    return optional ? `[${text}]` : text;
+  });
+  return [
+    `=${NAMESPACE}.${id}(${shown.join(', ')})`,
+    '',
+    wrap(summary),
+    ...parameters.map(parameterHelp),
+  ].join('\n');
+}
+
+function parameterHelp({ name, says, choices }: WorksheetParameter): string {
+  const words = choices ? ` One of: ${choices.join(', ')}.` : '';
+  return `\n  ${name}\n${wrap(says + words, 78, '      ')}`;
+}
+
+/** Names that begin like the one asked for, or are in its family, for a person who does not remember it quite. */
+export async function similarFunctions(name: string): Promise<readonly string[]> {
+  const word = name.toLowerCase().replace(`${NAMESPACE.toLowerCase()}.`, '');
+  return (await all()).filter((one) => speaksOf(one, word)).map(({ id }) => `${NAMESPACE}.${id}`);
+}

@@ -1,0 +1,14 @@
+import { main } from './main';
+
+// A reader that stops early, such as `head`, is no fault.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+  process.exit(0);
+});
+
+void main(process.argv.slice(2), {
+  out: (text) => process.stdout.write(`${text}\n`),
+  err: (text) => process.stderr.write(`${text}\n`),
+}).then((status) => {
+  process.exitCode = status;
+});

@@ -1,0 +1,124 @@
+import { parseArgs } from 'node:util';
+import { calc } from './calc';
+import type { Arguments, Command, Output } from './command';
+import { Failure } from './command';
+import { functionHelp, functions, similarFunctions } from './functions';
+import { recalc } from './recalc';
+import { wrap } from './table';
+
+/** Set by the build from package.json. */
+declare const MOLDSHEET_VERSION: string;
+
+const PROGRAM = 'moldsheet';
+
+const commands: readonly Command[] = [calc, recalc, functions];
+
+/** Runs the command line. Gives the exit status: 0 all well, 1 an error in the calculation, 2 the work cannot be done. */
+export async function main(argv: readonly string[], output: Output): Promise<number> {
+  try {
+    return await dispatch(argv, output);
+  } catch (error) {
+    if (error instanceof Failure) {
+      output.err(`${PROGRAM}: ${error.message}`);
+    } else {
+      const said = error instanceof Error ? error.message : String(error);
+      output.err(`${PROGRAM}: this should not have happened, and is a fault of the program: ${said}`);
+    }
+    return 2;
+  }
+}
+
+async function dispatch(argv: readonly string[], output: Output): Promise<number> {
+  const [name, ...rest] = argv;
+  if (name === undefined || name === '--help' || name === '-h') {
+    output.out(overview());
+    return name === undefined ? 2 : 0;
+  }
+  if (name === '--version' || name === '-v') {
+    output.out(MOLDSHEET_VERSION);
+    return 0;
+  }
+  if (name === 'help') return help(rest, output);
+  const command = commands.find((one) => one.name === name);
+  if (!command) throw new Failure(`There is no command ${name}; see ${PROGRAM} --help.`);
+  if (rest.includes('--help') || rest.includes('-h')) {
+    output.out(commandHelp(command));
+    return 0;
+  }
+  return command.run(readArguments(command, rest), output);
+}
+
+async function help(topics: readonly string[], output: Output): Promise<number> {
+  const [topic] = topics;
+  if (topic === undefined) {
+    output.out(overview());
+    return 0;
+  }
+  const command = commands.find(({ name }) => name === topic);
+  const text = command ? commandHelp(command) : await functionHelp(topic);
+  if (text === undefined) {
+    const similar = await similarFunctions(topic);
+    const hint =
+      similar.length > 0 ? `Do you mean ${similar.slice(0, 5).join(', ')}?` : `See ${PROGRAM} functions.`;
+    throw new Failure(`There is no command and no function ${topic}. ${hint}`);
+  }
+  output.out(text);
+  return 0;
+}
+
+function readArguments(command: Command, argv: readonly string[]): Arguments {
+  const options = Object.fromEntries(
+    Object.entries(command.options).map(([name, { type, short }]) => [
+      name,
+      { type, ...(short && { short }) },
+    ]),
+  );
+  let parsed;
+  try {
+    parsed = parseArgs({ args: [...argv], options, allowPositionals: true });
+  } catch (error) {
+    const said = error instanceof Error ? (error.message.split(/[.;]\s|\n/)[0] ?? '') : String(error);
+    throw new Failure(`${said}; see ${PROGRAM} ${command.name} --help.`);
+  }
+  const { positionals, values } = parsed;
+  const [least, most] = command.takes;
+  if (positionals.length < least || positionals.length > most) {
+    throw new Failure(
+      `The usage is: ${command.usage.map((one) => `${PROGRAM} ${command.name} ${one}`).join(' or ')}`,
+    );
+  }
+  return {
+    positionals,
+    text: (name) => (typeof values[name] === 'string' ? values[name] : undefined),
+    flag: (name) => values[name] === true,
+  };
+}
+
+function overview(): string {
+  const width = Math.max(...commands.map(({ name }) => name.length), 'help FUNCTION'.length);
+  const line = (name: string, says: string) => `  ${name.padEnd(width)}  ${says}`;
+  return [
+    wrap('Worksheet functions for designing short-run injection molds, on the command line.'),
+    '',
+    `Usage: ${PROGRAM} COMMAND …`,
+    '',
+    ...commands.map(({ name, summary }) => line(name, summary)),
+    line('help FUNCTION', 'Say what a function gives and what it takes.'),
+    '',
+    `${PROGRAM} COMMAND --help says more of a command; ${PROGRAM} --version gives the version.`,
+  ].join('\n');
+}
+
+function commandHelp({ name, usage, summary, details, options }: Command): string {
+  const shown = Object.entries(options).map(([option, { short, value, says }]) => {
+    const names = [...(short ? [`-${short}`] : []), `--${option}`].join(', ') + (value ? ` ${value}` : '');
+    return `  ${names}\n${wrap(says, 78, '      ')}`;
+  });
+  return [
+    ...usage.map((one) => `Usage: ${PROGRAM} ${name} ${one}`),
+    '',
+    wrap(summary),
+    ...details.map((one) => wrap(one)),
+    ...(shown.length > 0 ? ['', ...shown] : []),
+  ].join('\n');
+}

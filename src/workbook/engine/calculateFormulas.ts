@@ -1,0 +1,41 @@
+import type { Matrix } from '../../call/cell';
+import { CellError } from '../../call/cell';
+import type { WorksheetFunction } from '../../call/worksheetFunction';
+import type { Workbook } from '../model';
+import { Calculator } from './calculator';
+import { meaningOf } from './explain';
+
+const NOTHING: Workbook = {
+  sheets: [],
+  activeSheet: 0,
+  names: [],
+  styles: [],
+  date1904: false,
+  parts: new Map(),
+};
+
+/** Works out formulas that stand in no workbook, each by itself; every error says why. */
+export async function calculateFormulas(
+  formulas: readonly string[],
+  functions: readonly WorksheetFunction[],
+): Promise<Matrix[]> {
+  const calculator = new Calculator(NOTHING, functions);
+  try {
+    const results: Matrix[] = [];
+    for (const formula of formulas) {
+      const values = await calculator.evaluate(formula.startsWith('=') ? formula : `=${formula}`);
+      results.push(
+        values.map((row) =>
+          row.map((value) =>
+            value instanceof CellError && !value.message
+              ? new CellError(value.code, meaningOf(value.code))
+              : value,
+          ),
+        ),
+      );
+    }
+    return results;
+  } finally {
+    calculator.dispose();
+  }
+}
