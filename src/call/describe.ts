@@ -26,7 +26,7 @@ function unitText({ reading }: AnyInput): string {
       const { what, number } = reading;
       if (!number) return what;
       const unit = unitsOfKind(number.kind);
-      return `${what}, or ${KINDS[number.kind].says}${unit === '' ? '' : ` in ${unit}`}`;
+      return `${what}, or ${number.says}${unit === '' ? '' : ` in ${unit}`}`;
     }
     case 'choice':
     case 'text':

@@ -10,7 +10,11 @@ interface Elastic {
 /** Of a metal that is given by its modulus alone. */
 const USUAL_POISSON = 0.3;
 
-const bind = (says: string, gives: Binding<Elastic>['gives'], from: Binding<Elastic>['from']): Binding<Elastic> => ({
+const bind = (
+  says: string,
+  gives: Binding<Elastic>['gives'],
+  from: Binding<Elastic>['from'],
+): Binding<Elastic> => ({
   gives,
   says,
   from,
@@ -29,7 +33,12 @@ export const metal = <const N extends string>(name: N, index: string, says: stri
     {
       what: 'the name of a metal such as "P20" or "6061-T6"',
       read: (text) => findMetal(text),
-      number: { kind: 'pressure', above: '0 MPa', means: (modulus) => ({ modulus, poisson: USUAL_POISSON }) },
+      number: {
+        kind: 'pressure',
+        says: 'Young’s modulus',
+        above: '0 MPa',
+        means: (modulus) => ({ modulus, poisson: USUAL_POISSON }),
+      },
       binds: {
         [indexed('E', index)]: bind(`Young’s modulus of ${name}`, 'pressure', ({ modulus }) => modulus),
         [indexed('nu', index)]: bind(`Poisson’s ratio of ${name}`, 'ratio', ({ poisson }) => poisson),
@@ -43,14 +52,23 @@ interface Expanding {
 }
 
 /** A metal by name, or its coefficient of expansion as a number. Gives the symbol `alpha`, with `index`. */
-export const expandingMetal = <const N extends string>(name: N, index: string, says: string): Input<N, Expanding> =>
+export const expandingMetal = <const N extends string>(
+  name: N,
+  index: string,
+  says: string,
+): Input<N, Expanding> =>
   named<N, Expanding>(
     name,
     name,
     {
       what: 'the name of a metal such as "P20" or "6061-T6"',
       read: (text) => findMetal(text),
-      number: { kind: 'expansion', above: '0 1/°C', means: (expansion) => ({ expansion }) },
+      number: {
+        kind: 'expansion',
+        says: 'its coefficient of expansion',
+        above: '0 1/°C',
+        means: (expansion) => ({ expansion }),
+      },
       binds: {
         [index === '' ? 'alpha_T' : `alpha_${index}`]: {
           gives: 'expansion',

@@ -44,7 +44,11 @@ export type Reading<V = unknown> =
       /** Throws a `Refusal`, or an error of the tables, for text that names nothing. */
       readonly read: (text: string) => V;
       /** What a plain number, or a quantity with a unit, stands for; absent where only names are taken. */
-      readonly number?: { readonly kind: Kind; readonly means: (si: number) => V } & Limits;
+      readonly number?: {
+        readonly kind: Kind;
+        readonly says: string;
+        readonly means: (si: number) => V;
+      } & Limits;
       readonly binds?: Readonly<Record<string, Binding<V>>>;
     }
   | ({ readonly as: 'list'; readonly kind: Kind } & Limits)
