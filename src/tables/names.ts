@@ -10,7 +10,7 @@ export class UnknownName extends Refusal {
     readonly nearest: readonly string[],
   ) {
     const hint = nearest.length === 0 ? '' : `; nearest: ${nearest.join(', ')}`;
-    super(`there is no ${what} "${given}" in the tables${hint}`, undefined, '#N/A');
+    super(`is "${given}", but there is no such ${what} in the tables${hint}`, undefined, '#N/A');
   }
 }
 
@@ -22,7 +22,7 @@ export class AmbiguousName extends Refusal {
     readonly choices: readonly string[],
   ) {
     super(
-      `"${given}" names more than one ${what}: write ${choices.slice(0, -1).join(', ')} or ${choices.at(-1) ?? ''}`,
+      `is "${given}", which names more than one ${what}: write ${choices.slice(0, -1).join(', ')} or ${choices.at(-1) ?? ''}`,
     );
   }
 }

@@ -1,0 +1,151 @@
+import type { AnyInput, Definition } from '../core/define';
+import { quantityText } from '../core/format';
+import type { System } from '../core/quantity';
+import { Refusal } from '../core/refusal';
+import { cellAt, commonShape, shapeOf, type Shape } from './broadcast';
+import type { Argument, CellValue, Matrix } from './cell';
+import { parametersOf } from './describe';
+import { defaultValue, readerOf, readUnits, type CellReader } from './readArgument';
+
+/** Above this a worksheet is better served by several smaller calls; Excel itself struggles with larger arguments. */
+const MOST_CELLS = 50_000;
+
+/** One argument during a call. Equal neighbouring cells are read once: a fixed argument beside a long column costs nothing. */
+interface Given {
+  readonly input: AnyInput;
+  readonly matrix: Matrix | undefined;
+  readonly valueAt: (row: number, column: number, system: System) => unknown;
+}
+
+/** The values of one place of the common shape, in SI. */
+export interface Place {
+  readonly system: System;
+  readonly values: readonly unknown[];
+}
+
+/** The arguments of one call, taken apart. `at` throws a `Refusal` that names the argument. */
+export interface ReadCall {
+  readonly shape: Shape;
+  readonly systemAt: (row: number, column: number) => System;
+  readonly at: (row: number, column: number) => Place;
+  /** Puts the values of this place into a refusal of inputs that do not go together. */
+  readonly explain: (refusal: Refusal, place: Place) => Refusal;
+}
+
+export function readCall(definition: Definition, args: readonly Argument[]): ReadCall {
+  const inputs = definition.inputs as readonly AnyInput[];
+  const most = parametersOf(definition).length;
+  if (args.length > most) {
+    throw new Refusal(`${definition.name} takes at most ${most} arguments; ${args.length} were given.`);
+  }
+  const given = inputs.map((input, i) => readGiven(input, args[i] ?? undefined));
+  const units = args[inputs.length] ?? undefined;
+  const systemAt = (row: number, column: number): System =>
+    units ? about('units', () => readUnits(cellAt(units, row, column))) : 'in';
+  return {
+    shape: shapeOfCall(given, units),
+    systemAt,
+    at: (row, column) => {
+      const system = systemAt(row, column);
+      const values = given.map(({ input, valueAt }) => about(input.name, () => valueAt(row, column, system)));
+      fillFollowers(given, values);
+      return { system, values };
+    },
+    explain: (refusal, { values, system }) => withValues(refusal, given, values, system),
+  };
+}
+
+function readGiven(input: AnyInput, matrix: Matrix | undefined): Given {
+  if (!matrix && !input.optional) throw new Refusal('is missing', input.name);
+  if (!matrix) {
+    return { input, matrix, valueAt: (_row, _column, system) => defaultValue(input, system) };
+  }
+  const read = readerOf(input);
+  return {
+    input,
+    matrix,
+    valueAt: input.reading.as === 'list' ? listReader(matrix, read) : cellReader(matrix, read),
+  };
+}
+
+function cellReader(matrix: Matrix, read: CellReader): Given['valueAt'] {
+  let lastCell: CellValue | undefined;
+  let lastSystem: System | undefined;
+  let lastValue: unknown;
+  return (row, column, system) => {
+    const cell = cellAt(matrix, row, column);
+    if (cell !== lastCell || system !== lastSystem) {
+      lastValue = read(cell, system);
+      lastCell = cell;
+      lastSystem = system;
+    }
+    return lastValue;
+  };
+}
+
+/** Blank cells of a range are no entries: a list may be marked out with room to grow. */
+function listReader(matrix: Matrix, read: CellReader): Given['valueAt'] {
+  return (_row, _column, system) => {
+    const entries = matrix.flat().filter((cell) => cell !== null && cell !== '');
+    if (entries.length === 0) throw new Refusal('holds no numbers');
+    return entries.map((cell) => read(cell, system));
+  };
+}
+
+function shapeOfCall(given: readonly Given[], units: Matrix | undefined): Shape {
+  const shapes = given.flatMap(({ input, matrix }) =>
+    matrix && input.reading.as !== 'list' ? [{ name: input.name, shape: shapeOf(matrix) }] : [],
+  );
+  if (units) shapes.push({ name: 'units', shape: shapeOf(units) });
+  const shape = commonShape(shapes);
+  if (shape.rows * shape.columns > MOST_CELLS) {
+    throw new Refusal(
+      `The answer would be ${shape.rows} × ${shape.columns} cells; at most ${MOST_CELLS} are given at once.`,
+    );
+  }
+  return shape;
+}
+
+/** Puts the argument's name to a refusal that does not have one yet. */
+function about<T>(argument: string, read: () => T): T {
+  try {
+    return read();
+  } catch (error) {
+    if (error instanceof Refusal && error.argument === undefined)
+      throw new Refusal(error.message, argument, error.code);
+    throw error;
+  }
+}
+
+/** An argument that was left out and follows another takes that one's value. */
+function fillFollowers(given: readonly Given[], values: unknown[]): void {
+  given.forEach(({ input, matrix }, i) => {
+    if (matrix || input.sameAs === undefined) return;
+    values[i] = values[given.findIndex((other) => other.input.name === input.sameAs)];
+  });
+}
+
+/** A refusal of inputs that do not go together: says the values, in the units of the call. */
+function withValues(
+  refusal: Refusal,
+  given: readonly Given[],
+  values: readonly unknown[],
+  system: System,
+): Refusal {
+  const valueText = (name: string): string => {
+    const i = given.findIndex(({ input }) => input.name === name);
+    const reading = given[i]?.input.reading;
+    const value = values[i];
+    if (reading?.as === 'quantity' && typeof value === 'number')
+      return quantityText(value, reading.kind, system);
+    return typeof value === 'string' || typeof value === 'number' ? String(value) : '';
+  };
+  const message = refusal.message.replace(/\{(\w+)\}/g, (_, name: string) => `${name}, ${valueText(name)}`);
+  if (refusal.argument === undefined) return new Refusal(message, undefined, refusal.code);
+  const own = valueText(refusal.argument);
+  return new Refusal(
+    own === '' || message.startsWith('is ') ? message : `is ${own}; it ${message}`,
+    refusal.argument,
+    refusal.code,
+  );
+}
