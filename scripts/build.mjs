@@ -1,0 +1,21 @@
+import { spawnSync } from 'node:child_process';
+import { existsSync, readdirSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+
+/** What the bundles are made from. */
+const SOURCES = ['src', 'scripts', 'samples', 'webpack', 'webpack.config.js', 'package-lock.json'];
+
+function newest(path) {
+  if (!existsSync(path)) return 0;
+  const { mtimeMs } = statSync(path);
+  if (!statSync(path).isDirectory()) return mtimeMs;
+  return Math.max(mtimeMs, ...readdirSync(path).map((name) => newest(join(path, name))));
+}
+
+/** Builds, unless nothing changed since the last build. Gives false where that failed. */
+export function buildIfStale() {
+  if (newest('dist/.built') > Math.max(...SOURCES.map(newest))) return true;
+  return (
+    spawnSync('npm', ['run', 'build'], { stdio: 'inherit', shell: process.platform === 'win32' }).status === 0
+  );
+}
