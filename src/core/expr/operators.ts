@@ -1,5 +1,9 @@
+import { create, erfDependencies, type FactoryFunctionMap } from 'mathjs/number';
 import { over, power, RATIO, sameDimension, times, type Dimension } from '../dimension';
 import { num, op, when, type Expr, type OperatorName } from './tree';
+
+// The error function alone; W. J. Cody's rational approximations, good to the last digits of a double.
+const { erf } = create({ erfDependencies } as FactoryFunctionMap) as { erf: (x: number) => number };
 
 /** The dimension of a subexpression; `any` for a literal zero, which fits everything. */
 export type Dim = Dimension | 'any';
@@ -294,6 +298,16 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     tex: texCall('\\ln'),
     native: call('LN'),
     partials: (a) => [op('div', ONE, first(a))],
+  },
+  erf: {
+    arity: 1,
+    run: erf,
+    dims: ratios,
+    tex: texCall('\\operatorname{erf}'),
+    native: call('ERF'),
+    partials: (a) => [
+      op('mul', num(2 / Math.sqrt(Math.PI)), op('exp', op('neg', op('pow', first(a), num(2))))),
+    ],
   },
   abs: {
     arity: 1,

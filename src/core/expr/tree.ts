@@ -3,7 +3,7 @@ export type OperatorName =
   | 'or' | 'and' | 'lt' | 'le' | 'gt' | 'ge'
   | 'add' | 'sub' | 'mul' | 'div' | 'neg' | 'pow'
   | 'sin' | 'cos' | 'tan' | 'asin' | 'acos' | 'atan'
-  | 'sqrt' | 'cbrt' | 'exp' | 'ln' | 'abs' | 'max' | 'min' | 'ceil' | 'floor'; // prettier-ignore
+  | 'sqrt' | 'cbrt' | 'exp' | 'ln' | 'erf' | 'abs' | 'max' | 'min' | 'ceil' | 'floor'; // prettier-ignore
 
 /** An equation after parsing. Functions and operators are one node type: `operators.ts` knows how each is written. */
 export type Expr =
