@@ -1,17 +1,11 @@
 import { derived, formula } from '../../core/define';
-import { draft, FREE_BODY, friction, push } from './inputs';
+import { draft, FREE_BODY, friction, normalForce, push } from './inputs';
 
 export const seatForce = formula({
   name: 'SEAT.FORCE',
   summary: 'Summed normal force between a tapered insert and its seat.',
   inputs: [push, draft, friction],
-  steps: {
-    N: {
-      gives: 'force',
-      expr: 'F/(sin(alpha) + mu*cos(alpha))',
-      says: 'Axial balance while the insert slides in: F = N sin α + µ N cos α',
-    },
-  },
+  steps: { ...normalForce },
   result: 'N',
   sources: [derived(FREE_BODY)],
   notes: ['For two flat flanks each carries half of it; around a cone it is spread over the whole contact.'],

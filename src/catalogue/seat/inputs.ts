@@ -1,7 +1,7 @@
 import { input, type Step } from '../../core/define';
 import { metal } from '../metals';
 
-/** What the functions of the tapered seat share: their inputs, and the stiffness of a round seat. */
+/** What the functions of the tapered seat share: their inputs, the forces on it and what it gives way. */
 
 export const push = input('push', 'F', 'force', {
   min: '0 N',
@@ -19,6 +19,12 @@ export const friction = input('friction', 'mu', 'ratio', {
   max: 1,
   usual: [0.05, 0.6],
   says: 'Coefficient of friction of the pair while the insert slides in',
+});
+
+export const injectionPush = input('injectionPush', 'F_i', 'force', {
+  min: '0 N',
+  usual: ['20 N', '50 kN'],
+  says: 'Axial push of the melt on the insert',
 });
 
 export const seatRadius = input('seatRadius', 'r', 'length', {
@@ -56,9 +62,21 @@ export const blockHoldsSeat = {
   says: 'must be larger than {seatRadius}',
 } as const;
 
+export const frictionAngle = {
+  phi: { gives: 'angle', expr: 'atan(mu)', says: 'Friction angle' },
+} as const satisfies Record<string, Step>;
+
+export const normalForce = {
+  N: {
+    gives: 'force',
+    expr: 'F/(sin(alpha) + mu*cos(alpha))',
+    says: 'Axial balance while the insert slides in: F = N sin α + µ N cos α',
+  },
+} as const satisfies Record<string, Step>;
+
 /** Lamé's thick ring around a solid plug, and what it gives way along the axis. */
 export const roundStiffness = {
-  phi: { gives: 'angle', expr: 'atan(mu)', says: 'Friction angle' },
+  ...frictionAngle,
   C: {
     gives: 'reciprocalPressure',
     expr: '((b^2 + r^2)/(b^2 - r^2) + nu_o)/E_o + (1 - nu_i)/E_i',
@@ -70,6 +88,51 @@ export const roundStiffness = {
     says: 'Axial stiffness of the seat while it is pushed in',
   },
 } as const satisfies Record<string, Step>;
+
+export const evenContact = {
+  holds: 'L >= 0.25*r',
+  says: 'The contact is shorter than a quarter of its radius: it bears on its edges, not evenly.',
+} as const;
+
+/** An axial stop that the insert may sink onto. */
+export const stop = [
+  input('stopGap', 'g', 'length', {
+    min: '0 mm',
+    optional: true,
+    usual: ['0 mm', '1 mm'],
+    says: 'Gap that the insert sinks before it meets an axial stop; left out: there is no stop',
+  }),
+  input('stopStiffness', 'K_s', 'stiffness', {
+    above: '0 N/mm',
+    optional: true,
+    usual: ['1 kN/mm', '100000 kN/mm'],
+    says: 'Stiffness of the stop; left out: a rigid stop',
+  }),
+] as const;
+
+export const stopHasGap = {
+  when: 'given(K_s) and (given(g) ? 0 : 1)',
+  argument: 'stopStiffness',
+  says: 'needs a stopGap with it: 0 for a stop that is met at once',
+} as const;
+
+/** The sink of a seat of stiffness K, on its own and with the stop. */
+export const stoppedSink = {
+  z_0: { gives: 'length', expr: 'F/K', says: 'Sink of the seat alone' },
+  z: {
+    gives: 'length',
+    expr: 'given(g) and z_0 > g ? (given(K_s) ? (F + K_s*g)/(K + K_s) : g) : z_0',
+    says: 'Sink, shared with the stop once it is met',
+  },
+} as const satisfies Record<string, Step>;
+
+export const smallSink = {
+  holds: 'z <= 0.1*L',
+  says: 'The sink is more than a tenth of the contact length: the small-sink equation does not hold.',
+} as const;
+
+export const SINK_SCATTER =
+  'Expect ± 40 %: real seats bed in by 2 to 5 µm in the first cycles (common practice), and an angle error bears at one end.';
 
 export const FREE_BODY = 'Free body of the insert sliding in, Coulomb friction on both flanks';
 export const LAME =

@@ -1,5 +1,5 @@
 import { derived, formula, input } from '../../core/define';
-import { draft, push } from './inputs';
+import { draft, normalForce, push } from './inputs';
 
 export const seatRelease = formula({
   name: 'SEAT.RELEASE',
@@ -22,11 +22,7 @@ export const seatRelease = formula({
     }),
   ],
   steps: {
-    N: {
-      gives: 'force',
-      expr: 'F/(sin(alpha) + mu*cos(alpha))',
-      says: 'Normal force that the seating push left locked in',
-    },
+    ...normalForce,
     R: {
       gives: 'force',
       expr: 'max(0, N*(mu_s*cos(alpha) - sin(alpha)))',

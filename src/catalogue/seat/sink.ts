@@ -1,48 +1,34 @@
-import { derived, formula, input } from '../../core/define';
-import { blockHoldsSeat, LAME, push, roundSeat, roundStiffness } from './inputs';
+import { derived, formula } from '../../core/define';
+import {
+  blockHoldsSeat,
+  evenContact,
+  LAME,
+  push,
+  roundSeat,
+  roundStiffness,
+  SINK_SCATTER,
+  smallSink,
+  stop,
+  stopHasGap,
+  stoppedSink,
+} from './inputs';
 
 export const seatSink = formula({
   name: 'SEAT.SINK',
   summary: 'Axial elastic sink of a round tapered insert under a push, with or without an axial stop.',
-  inputs: [
-    push,
-    ...roundSeat,
-    input('stopGap', 'g', 'length', {
-      min: '0 mm',
-      optional: true,
-      says: 'Gap that the insert sinks before it meets an axial stop; left out: there is no stop',
-    }),
-    input('stopStiffness', 'K_s', 'stiffness', {
-      above: '0 N/mm',
-      optional: true,
-      says: 'Stiffness of the stop; left out: a rigid stop',
-    }),
-  ],
-  refuse: [blockHoldsSeat],
+  inputs: [push, ...roundSeat, ...stop],
+  refuse: [blockHoldsSeat, stopHasGap],
   steps: {
     ...roundStiffness,
-    z_0: { gives: 'length', expr: 'F/K', says: 'Sink of the seat alone' },
-    z: {
-      gives: 'length',
-      expr: 'given(g) and z_0 > g ? (given(K_s) ? (F + K_s*g)/(K + K_s) : g) : z_0',
-      says: 'Sink, shared with the stop once it is met',
-    },
+    ...stoppedSink,
   },
   result: 'z',
-  valid: [
-    {
-      holds: 'z <= 0.1*L',
-      says: 'The sink is more than a tenth of the contact length: the small-sink equation does not hold.',
-    },
-    {
-      holds: 'L >= 0.25*r',
-      says: 'The contact is shorter than a quarter of its radius: it bears on its edges, not evenly.',
-    },
-  ],
+  valid: [smallSink, evenContact],
   sources: [derived(LAME)],
   notes: [
     'The sink is elastic: it is the witness step that injection pressure leaves at the face, and it grows as 1/(tan α · tan(α+φ)).',
-    'Expect ± 40 %: real seats bed in by 2 to 5 µm in the first cycles (common practice), and an angle error bears at one end.',
+    'A metal given as a number is Young’s modulus; Poisson’s ratio is then taken as 0.3.',
+    SINK_SCATTER,
   ],
   cautions: [
     { when: 'mu >= tan(alpha)', says: 'Self-locking: the insert stays sunk when the push is gone.' },

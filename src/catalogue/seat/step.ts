@@ -1,16 +1,12 @@
 import { derived, formula, input } from '../../core/define';
-import { blockHoldsSeat, LAME, roundSeat, roundStiffness } from './inputs';
+import { blockHoldsSeat, evenContact, injectionPush, LAME, roundSeat, roundStiffness } from './inputs';
 
 export const seatStep = formula({
   name: 'SEAT.STEP',
   summary:
     'Witness step that injection leaves at a face milled flush under a push: sink in injection less sink in milling.',
   inputs: [
-    input('injectionPush', 'F_i', 'force', {
-      min: '0 N',
-      usual: ['20 N', '50 kN'],
-      says: 'Axial push of the melt on the insert',
-    }),
+    injectionPush,
     input('millingPush', 'F_m', 'force', {
       min: '0 N',
       usual: ['0 N', '50 kN'],
@@ -28,14 +24,19 @@ export const seatStep = formula({
     },
   },
   result: 's',
+  valid: [evenContact],
   sources: [derived(LAME)],
   notes: [
     'Milling flush in place cancels the sink only where the milling push equals the push of injection. Choose the preload of the ' +
       'screw that holds the insert while milling so that the step is zero or on the side that the part can bear: SEAT.MILLPUSH gives ' +
       'that push, and SCREW.TORQUE the torque that makes it.',
-    'A positive step leaves a raised pad on the part, a negative one a dent.',
+    'The step is signed. Positive: the insert ends below the face and leaves a raised pad on the part; negative: it stands proud and leaves a dent.',
   ],
   cautions: [
+    {
+      when: 'F_m > F_i and mu >= tan(alpha)',
+      says: 'Self-locking: after milling the insert stays sunk by the larger push, so this step appears only once the insert has been pushed out and seated again.',
+    },
     { says: 'Cycle the insert a few times at full push before the last cut: a new seat still beds in.' },
     { says: 'Stay within what the holding screw and its thread bear: see SCREW.MAXTORQUE.' },
   ],

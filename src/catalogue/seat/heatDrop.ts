@@ -1,0 +1,78 @@
+import { derived, formula, input } from '../../core/define';
+import { expandingMetal } from '../metals';
+import { draft } from './inputs';
+
+const rise = { usual: ['-30 °C', '250 °C'] } as const;
+
+export const seatHeatDrop = formula({
+  name: 'SEAT.HEATDROP',
+  summary: 'Change of the seated height of a tapered insert from heating; positive: it rises.',
+  inputs: [
+    input('width', 'w', 'length', {
+      above: '0 mm',
+      usual: ['2 mm', '300 mm'],
+      says: 'Width or diameter of the seat at the middle of the contact',
+    }),
+    draft,
+    expandingMetal('insertMetal', 'i', 'Metal of the insert'),
+    input('insertRise', 'T_i', 'rise', {
+      ...rise,
+      says: 'Rise of the insert over the temperature it was fitted at',
+    }),
+    expandingMetal('blockMetal', 'o', 'Metal of the block'),
+    input('blockRise', 'T_o', 'rise', { ...rise, says: 'Rise of the block over the same temperature' }),
+  ],
+  steps: {
+    dw: {
+      gives: 'length',
+      expr: 'w*(alpha_i*T_i - alpha_o*T_o)',
+      says: 'Growth in width of the insert less that of its pocket',
+    },
+    h: { gives: 'length', expr: 'dw/(2*tan(alpha))', says: 'Half on each side, along the taper' },
+  },
+  result: 'h',
+  sources: [derived('Free thermal growth of insert and pocket, similar triangles on both flanks')],
+  notes: [
+    'A steel insert in an aluminium block drops as the mold warms; an insert that is much hotter than its block rises.',
+    'A locked seat cannot follow at once: it builds up or loses pressure first and moves when it is next seated.',
+  ],
+  cautions: [
+    {
+      when: 'h > 0',
+      says: 'The insert rises when warm: it stands proud of the face, and the parting line may not close.',
+    },
+    {
+      when: 'h < 0',
+      says: 'The insert drops when warm. A seat that was locked warm is gripped by the block as it cools: free it while warm.',
+    },
+  ],
+  related: ['SEAT.HEIGHT', 'HEAT.MISMATCH', 'FLUSH.STOCK'],
+  checks: [
+    {
+      given: {
+        width: '30 mm',
+        draft: '5 deg',
+        insertMetal: '0.0000128 1/°C',
+        insertRise: '60 °C',
+        blockMetal: '0.0000236 1/°C',
+        blockRise: '40 °C',
+      },
+      expect: '-0.03017533 mm',
+      within: 1e-6,
+      from: 'by hand: 30 × (0.000768 − 0.000944)/(2 × 0.08748866)',
+    },
+    {
+      given: {
+        width: '40 mm',
+        draft: '3 deg',
+        insertMetal: 'P20',
+        insertRise: '45 °C',
+        blockMetal: 'P20',
+        blockRise: '45 °C',
+      },
+      expect: '0 mm',
+      from: 'one metal at one temperature keeps its fit',
+      limit: true,
+    },
+  ],
+});

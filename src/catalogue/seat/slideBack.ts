@@ -1,0 +1,57 @@
+import { derived, formula } from '../../core/define';
+import { draft, friction, frictionAngle, push } from './inputs';
+
+export const seatSlideBack = formula({
+  name: 'SEAT.SLIDEBACK',
+  summary: 'Load left at which a seat starts to slide back while its push is taken off; 0 if it locks.',
+  inputs: [push, draft, friction],
+  steps: {
+    ...frictionAngle,
+    R: {
+      gives: 'force',
+      expr: 'F*max(0, sin(alpha - phi))/sin(alpha + phi)',
+      says: 'Friction turned round at the normal force of seating: R = F sin(α−φ)/sin(α+φ)',
+    },
+  },
+  result: 'R',
+  sources: [
+    derived(
+      'Free body of the insert, friction at its limit first inward, then outward, normal force unchanged',
+    ),
+  ],
+  notes: [
+    'Above this load the insert keeps its full sink; below it the seat moves back as the load falls. At 0 it locks and SEAT.RELEASE gives the push that frees it.',
+  ],
+  cautions: [
+    {
+      when: 'mu >= tan(alpha)',
+      says: 'Self-locking: the insert does not slide back and must be pushed out.',
+    },
+    {
+      when: 'mu < tan(alpha)',
+      says: 'The insert may jump back as the load falls past this value: keep fingers out of the opening.',
+    },
+  ],
+  related: ['SEAT.RELEASE', 'SEAT.FREEDRAFT'],
+  checks: [
+    {
+      given: { push: '1 kN', draft: '12 deg', friction: 0.12 },
+      expect: '278.318254 N',
+      within: 1e-8,
+      from: 'by hand: 1000 × (0.20791169 − 0.12 × 0.97814760)/(0.20791169 + 0.12 × 0.97814760)',
+    },
+    {
+      given: { push: '5 kN', draft: '5 deg', friction: 0.15 },
+      expect: '0 N',
+      from: 'below the friction angle of 8.53° the seat locks',
+      limit: true,
+    },
+    {
+      given: { push: '5 kN', draft: '5 deg', friction: 0 },
+      expect: '5 kN',
+      within: 1e-12,
+      from: 'without friction it moves as soon as the load falls',
+      limit: true,
+    },
+  ],
+});
