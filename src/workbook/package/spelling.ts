@@ -57,11 +57,15 @@ export function toFileSpelling(formula: string): string {
     .join('');
 }
 
-/** True where the formula calls one of our functions. */
-export function callsOurs(formula: string): boolean {
+/** The ids, without the namespace, of our functions that the formula calls. */
+export function calledFunctions(formula: string): string[] {
   const tokens = tokenize(formula);
-  return tokens.some((token, at) => isCall(tokens, at) && token.text.toLowerCase().startsWith(TYPED_OURS));
+  return tokens
+    .filter((token, at) => isCall(tokens, at) && token.text.toLowerCase().startsWith(TYPED_OURS))
+    .map((token) => token.text.slice(TYPED_OURS.length).toUpperCase());
 }
+
+export const callsOurs = (formula: string): boolean => calledFunctions(formula).length > 0;
 
 /**
  * Whether a formula must be marked as a dynamic array. Without the mark Excel reads it the old way: ranges met
