@@ -1,9 +1,21 @@
 import type { Definition } from '../core/define';
 import { clamp } from './clamp';
+import { eject } from './eject';
+import { fill } from './fill';
 import { flush } from './flush';
+import { heat } from './heat';
 import { seat } from './seat';
 import { spring } from './spring';
 import { tap } from './tap';
 
 /** Every function, by family, in the order in which a toolmaker would look for it. */
-export const catalogue: readonly Definition[] = [...seat, ...flush, ...spring, ...tap, ...clamp];
+export const catalogue: readonly Definition[] = [
+  ...seat,
+  ...flush,
+  ...spring,
+  ...eject,
+  ...tap,
+  ...clamp,
+  ...fill,
+  ...heat,
+];

@@ -54,6 +54,8 @@ export const KINDS: Readonly<Record<Kind, KindFacts>> = {
   mass: kind('mass', dimension({ kg: 1 }), UNITS.mass, 'oz', 'g'),
   density: kind('density', dimension({ kg: 1, m: -3 }), UNITS.density, 'g/cm³'),
   temperature: kind('temperature', dimension({ K: 1 }), UNITS.temperature, '°F', '°C'),
+  // For constants of the books that are printed in kelvin whatever the shop measures in.
+  absoluteTemperature: kind('absolute temperature', dimension({ K: 1 }), UNITS.absoluteTemperature, 'K'),
   rise: kind('temperature rise', dimension({ K: 1 }), UNITS.rise, '°F', '°C'),
   expansion: kind('coefficient of expansion', dimension({ K: -1 }), UNITS.expansion, '1/°F', '1/°C'),
   diffusivity: kind('thermal diffusivity', dimension({ m: 2, s: -1 }), UNITS.diffusivity, 'in²/s', 'mm²/s'),

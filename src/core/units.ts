@@ -135,6 +135,11 @@ export const UNITS = {
     scale('°C', 1, 273.15, 'C', 'degC', 'deg C'),
     scale('K', 1, 0),
   ],
+  absoluteTemperature: [
+    scale('K', 1, 0),
+    scale('°C', 1, 273.15, 'C', 'degC', 'deg C'),
+    scale('°F', FAHRENHEIT, 459.67 * FAHRENHEIT, 'F', 'degF', 'deg F'),
+  ],
   rise: [unit('°F', FAHRENHEIT, 'F', 'degF', 'deg F'), unit('°C', 1, 'C', 'degC', 'deg C'), unit('K', 1)],
   expansion: [
     unit('1/°F', 1 / FAHRENHEIT, '/°F', '1/F', '/F'),

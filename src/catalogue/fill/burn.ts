@@ -1,0 +1,58 @@
+import { derived, formula, input } from '../../core/define';
+
+export const fillBurn = formula({
+  name: 'FILL.BURN',
+  summary: 'Temperature of the air that the melt shuts into a blocked vent.',
+  inputs: [
+    input('pressureRatio', 'r', 'ratio', {
+      above: 0,
+      usual: [1, 1000],
+      says: 'Absolute pressure of the shut-in air over that of the room',
+    }),
+    input('startTemp', 'T_1', 'temperature', {
+      above: '0 K',
+      default: '20 °C',
+      usual: ['0 °C', '200 °C'],
+      says: 'Temperature of the air before',
+    }),
+  ],
+  steps: {
+    T_2: {
+      gives: 'temperature',
+      expr: 'T_1*r^((1.4 - 1)/1.4)',
+      says: 'Compression without loss of heat, ratio of specific heats of air 1.4',
+    },
+  },
+  result: 'T_2',
+  valid: [{ holds: 'r >= 1', says: 'A ratio below 1 is expansion: no vent does that.' }],
+  sources: [
+    derived('First law for a perfect gas compressed without loss of heat: T₂/T₁ = (p₂/p₁)^((γ−1)/γ)'),
+  ],
+  notes: [
+    'An upper bound: air that has time to give its heat to melt and steel stays cooler. A few hundred degrees are enough to char a resin ' +
+      'and pit the steel, so the cure is a vent where the flow ends, not a slower look at the burn.',
+    'The ratio is of absolute pressures: 9 bar on the gauge is a ratio of about 10.',
+  ],
+  cautions: [
+    {
+      when: 'T_2 > 523.15',
+      says: 'Above about 250 °C most resins char: the end of the flow burns and the steel there pits. Vent it: FILL.VENT, FILL.VENTFLOW.',
+    },
+  ],
+  related: ['FILL.VENT', 'FILL.VENTFLOW'],
+  checks: [
+    {
+      given: { pressureRatio: 7.824449067, startTemp: '300 K' },
+      expect: '540 K',
+      within: 1e-9,
+      from: 'NACA Report 1135 (from memory), table for γ = 1.4, at Mach 2: T/T_t = 0.5556 and p/p_t = 0.1278, the inverse of 1.8 and 1.8^3.5',
+    },
+    {
+      given: { pressureRatio: 10, startTemp: '20 °C' },
+      expect: '561.3 K',
+      within: 0.02,
+      from: 'air tables with specific heat that grows with temperature (from memory: p_r 1.2765 at 293 K, 12.77 at 561 K): 1 % lower',
+    },
+    { given: { pressureRatio: 1 }, expect: '20 °C', from: 'not compressed, not heated', limit: true },
+  ],
+});

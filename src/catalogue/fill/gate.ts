@@ -1,0 +1,47 @@
+import { commonPractice, formula, input } from '../../core/define';
+
+export const fillGate = formula({
+  name: 'FILL.GATE',
+  summary: 'Depth of an edge gate as a fraction of the wall that it feeds.',
+  inputs: [
+    input('wall', 's', 'length', {
+      above: '0 mm',
+      usual: ['0.4 mm', '8 mm'],
+      says: 'Wall of the part at the gate',
+    }),
+    input('fraction', 'f', 'ratio', {
+      above: 0,
+      max: 1,
+      default: 0.6,
+      usual: [0.3, 1],
+      says: 'Gate depth over wall',
+    }),
+  ],
+  steps: { h: { gives: 'length', expr: 'f*s', says: 'A fraction of the wall' } },
+  result: 'h',
+  valid: [
+    {
+      holds: 'f >= 0.5 and f <= 0.75',
+      says: 'Gates are usually half to three quarters of the wall: a thinner one freezes early, a thicker one leaves a scar.',
+    },
+  ],
+  sources: [commonPractice('Gate depth 50 to 75 % of the wall, land 0.5 to 1 mm')],
+  notes: ['Cut it shallow and open it after the first shots: steel comes off more easily than it goes back.'],
+  related: ['FILL.SLITRATE', 'FILL.RUNNER'],
+  checks: [
+    { given: { wall: '2 mm' }, expect: '1.2 mm', within: 1e-12, from: 'by hand: 0.6 × 2' },
+    {
+      given: { wall: '0.09 in', fraction: 0.7 },
+      expect: '0.063 in',
+      within: 1e-12,
+      from: 'by hand: 0.7 × 0.09',
+    },
+    {
+      given: { wall: '2 mm', fraction: 1 },
+      expect: '2 mm',
+      within: 1e-12,
+      from: 'a full gate is as deep as the wall',
+      limit: true,
+    },
+  ],
+});

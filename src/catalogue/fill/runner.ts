@@ -1,0 +1,52 @@
+import { commonPractice, formula, fromMemory, input } from '../../core/define';
+
+export const fillRunner = formula({
+  name: 'FILL.RUNNER',
+  summary: 'Diameter of a round runner from what flows through it and how far: a rule of thumb.',
+  inputs: [
+    input('partMass', 'm', 'mass', {
+      above: '0 g',
+      usual: ['0.2 g', '500 g'],
+      says: 'Mass of all that this runner feeds',
+    }),
+    input('length', 'L', 'length', {
+      above: '0 mm',
+      usual: ['2 mm', '500 mm'],
+      says: 'Length of the runner',
+    }),
+  ],
+  steps: {
+    d: {
+      gives: 'length',
+      expr: 'sqrt(m)*L^0.25/3.7',
+      fitted: { units: { m: 'g', L: 'mm' }, out: 'mm' },
+      says: 'Rule in grams and millimetres',
+    },
+  },
+  result: 'd',
+  valid: [{ holds: 'm <= 0.2', says: 'The rule is for parts up to 200 g.' }],
+  sources: [
+    commonPractice('Runner rule of molding handbooks, for walls under 3 mm and parts under 200 g'),
+    fromMemory('its constant 3.7 in grams and millimetres'),
+  ],
+  notes: [
+    'Round up to a cutter that you have, and not below the part’s wall: a runner that freezes before the part ends the packing. ' +
+      'FILL.TUBEDROP says what it takes of a press’s small pressure; widen the runner where it takes too much.',
+  ],
+  related: ['FILL.TUBEDROP', 'FILL.TUBERATE', 'FILL.GATE'],
+  checks: [
+    {
+      given: { partMass: '12 g', length: '60 mm' },
+      expect: '2.60571379117 mm',
+      within: 1e-10,
+      from: 'by hand: 3.46410162 × 2.78315768/3.7',
+    },
+    {
+      given: { partMass: '13.69 g', length: '16 mm' },
+      expect: '2 mm',
+      within: 1e-12,
+      from: 'where the root of the mass is 3.7 the diameter is the fourth root of the length',
+      limit: true,
+    },
+  ],
+});

@@ -1,0 +1,40 @@
+import { formula } from '../../core/define';
+import {
+  CONSTANTS,
+  flow,
+  powerIndexOrNewtonian,
+  RABINOWITSCH,
+  radius,
+  RATE_CEILING,
+  tubeShear,
+} from './inputs';
+
+export const fillTubeRate = formula({
+  name: 'FILL.TUBERATE',
+  summary: 'True shear rate at the wall of a round runner, nozzle or pin gate.',
+  inputs: [flow, radius, powerIndexOrNewtonian],
+  steps: tubeShear,
+  result: 'gamma_w',
+  sources: [RABINOWITSCH],
+  notes: [
+    'With the index left out it is the apparent rate, which flow curves are often drawn against.',
+    CONSTANTS,
+  ],
+  cautions: [RATE_CEILING],
+  related: ['FILL.TUBEDROP', 'FILL.SLITRATE', 'FILL.VISCOSITY', 'FILL.RUNNER'],
+  checks: [
+    {
+      given: { flow: '6 cm³/s', radius: '2.5 mm', powerIndex: 0.35 },
+      expect: '715.924406868 1/s',
+      within: 1e-11,
+      from: 'by hand: 4 × 6000/(π × 15.625) × 2.05/1.4',
+    },
+    {
+      given: { flow: '5 cm³/s', radius: '2 mm' },
+      expect: '795.7747154595 1/s',
+      within: 1e-11,
+      from: 'a Newtonian melt has Poiseuille’s rate 4Q/(πR³) = 2500/π',
+      limit: true,
+    },
+  ],
+});
