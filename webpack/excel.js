@@ -1,3 +1,4 @@
+const { Buffer } = require('node:buffer');
 const path = require('node:path');
 const CopyPlugin = require('copy-webpack-plugin');
 const HtmlPlugin = require('html-webpack-plugin');
@@ -11,7 +12,7 @@ const OFFICE_ADDRESS = 'https://appsforoffice.microsoft.com';
 const load = (file) => {
   const api = tsx.register({ namespace: String(Date.now()) });
   try {
-    return api.require(path.join(root, file), __filename);
+    return api.require(path.join(root, file), module.filename);
   } finally {
     api.unregister();
   }
@@ -28,7 +29,8 @@ const derived = (origin) => ({
         emit('functions.json', load('scripts/excel/functionsJson.ts').functionsJsonFor(origin));
         const { ICONS, ICON_SIZES, drawIcon } = load('scripts/excel/icons.ts');
         for (const name of Object.keys(ICONS)) {
-          for (const size of ICON_SIZES) emit(`assets/${name}-${size}.png`, Buffer.from(drawIcon(name, size)));
+          for (const size of ICON_SIZES)
+            emit(`assets/${name}-${size}.png`, Buffer.from(drawIcon(name, size)));
         }
       });
     });

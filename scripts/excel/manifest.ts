@@ -2,14 +2,14 @@
 export const DEVELOPMENT_ORIGIN = 'https://localhost:3443';
 
 /** Checks the address that the built add-in is to be served from; returned without a slash at its end. */
-export const readOrigin = (given: unknown): string => {
+export const readOrigin = (given: string | undefined): string => {
   if (given === undefined) return DEVELOPMENT_ORIGIN;
   const wrong = new Error(
-    `origin must be an https address such as https://example.com/moldsheet, not "${String(given)}"`,
+    `origin must be an https address such as https://example.com/moldsheet, not "${given}"`,
   );
   let url: URL;
   try {
-    url = new URL(String(given));
+    url = new URL(given);
   } catch {
     throw wrong;
   }

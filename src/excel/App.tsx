@@ -15,7 +15,7 @@ import type { WorksheetFunction } from '../call/worksheetFunction';
 import type { Host } from '../panel/host';
 import { Panel } from '../panel/Panel';
 import { DesignSheets } from './DesignSheets';
-import { panelState, type PanelPage } from './panelState';
+import { readPanelState, setPanelState, subscribe, type PanelPage } from './panelState';
 
 const useStyles = makeStyles({
   app: {
@@ -46,7 +46,7 @@ export function App({ host, functions, theme }: Props) {
 
 function Pages({ host, functions }: Omit<Props, 'theme'>) {
   const styles = useStyles();
-  const { page, notice } = useSyncExternalStore(panelState.subscribe, panelState.get);
+  const { page, notice } = useSyncExternalStore(subscribe, readPanelState);
   return (
     <div className={styles.app}>
       <TabList
@@ -54,7 +54,7 @@ function Pages({ host, functions }: Omit<Props, 'theme'>) {
         size="small"
         selectedValue={page}
         onTabSelect={(_event, { value }) => {
-          panelState.set({ page: value as PanelPage, notice: undefined });
+          setPanelState({ page: value as PanelPage, notice: undefined });
         }}
       >
         <Tab value="functions">Functions</Tab>
@@ -67,7 +67,7 @@ function Pages({ host, functions }: Omit<Props, 'theme'>) {
             <Button
               size="small"
               onClick={() => {
-                panelState.set({ notice: undefined });
+                setPanelState({ notice: undefined });
               }}
             >
               Dismiss

@@ -1,7 +1,7 @@
 import { Button, makeStyles, Spinner, Text, tokens } from '@fluentui/react-components';
 import { useEffect, useState } from 'react';
 import { designSheetNames, designSheetTitle, insertDesignSheet } from './designSheets';
-import { panelState } from './panelState';
+import { setPanelState } from './panelState';
 
 const useStyles = makeStyles({
   page: { display: 'flex', flexDirection: 'column', gap: '8px', padding: '12px 16px', overflowY: 'auto' },
@@ -31,10 +31,10 @@ export function DesignSheets() {
 
   const insert = async (fileName: string) => {
     setBusy(fileName);
-    panelState.set({ notice: undefined });
+    setPanelState({ notice: undefined });
     try {
       const sheets = await insertDesignSheet(fileName);
-      panelState.set({ notice: { intent: 'success', text: `Inserted: ${sheets.join(', ')}.` } });
+      setPanelState({ notice: { intent: 'success', text: `Inserted: ${sheets.join(', ')}.` } });
     } catch (error) {
       report(error);
     } finally {
@@ -68,7 +68,7 @@ export function DesignSheets() {
 }
 
 const report = (error: unknown): void => {
-  panelState.set({
+  setPanelState({
     notice: { intent: 'error', text: error instanceof Error ? error.message : String(error) },
   });
 };

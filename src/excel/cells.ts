@@ -55,9 +55,11 @@ const excelError = ({ code, message }: CellError): CustomFunctions.Error => {
   return message && (code === '#VALUE!' || code === '#N/A') ? customError(code, message) : customError(code);
 };
 
-// The runtime's error codes are the texts that the cell shows, which is also how ours are written.
-const customError = (code: ErrorCode, message?: string): CustomFunctions.Error =>
-  new CustomFunctions.Error(code as CustomFunctions.ErrorCode, message);
+const customError = (code: ErrorCode, message?: string): CustomFunctions.Error => {
+  // The enum's values are the texts that a cell shows, which is also how our codes are written; its type is nominal.
+  const excelCode: unknown = code;
+  return new CustomFunctions.Error(excelCode as CustomFunctions.ErrorCode, message);
+};
 
 const isListOfMatrices = (value: unknown): value is unknown[][][] =>
   Array.isArray(value) && Array.isArray(value[0]) && Array.isArray(value[0][0]);

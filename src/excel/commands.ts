@@ -1,5 +1,5 @@
 /// <reference types="office-js" />
-import { panelState, type PanelPage } from './panelState';
+import { setPanelState, type PanelPage } from './panelState';
 import { reenterFormulas } from './reenter';
 
 /** The commands of the ribbon and the context menu, by the names that the manifest gives them. */
@@ -32,24 +32,23 @@ export const commands = {
 /** Makes the commands known to Excel. Further clicks queue behind an event that is not completed. */
 export const associateCommands = (): void => {
   for (const [name, run] of Object.entries(commands)) {
-    Office.actions.associate(name, async (event: Office.AddinCommands.Event) => {
-      try {
-        await run();
-      } catch (error) {
-        await say('error', error instanceof Error ? error.message : String(error)).catch(() => undefined);
-      } finally {
-        event.completed();
-      }
+    Office.actions.associate(name, (event: Office.AddinCommands.Event) => {
+      void run()
+        .catch((error: unknown) => say('error', error instanceof Error ? error.message : String(error)))
+        .catch(() => undefined)
+        .then(() => {
+          event.completed();
+        });
     });
   }
 };
 
 const showPanel = async (page: PanelPage): Promise<void> => {
-  panelState.set({ page, notice: undefined });
+  setPanelState({ page, notice: undefined });
   await Office.addin.showAsTaskpane();
 };
 
 const say = async (intent: 'success' | 'warning' | 'error', text: string): Promise<void> => {
-  panelState.set({ notice: { intent, text } });
+  setPanelState({ notice: { intent, text } });
   await Office.addin.showAsTaskpane();
 };

@@ -62,8 +62,8 @@ export class ExcelHost implements Host {
       cells.load('formulas,values,valueTypes,hasSpill');
       await context.sync();
       const formulas = cells.formulas.map((row) => row.map(formulaOf));
-      // `null` means that some of the cells belong to a spill and some do not.
-      if (cells.hasSpill !== false) await blankSpilled(context, cells, range, formulas);
+      // Its type leaves out null: some of the cells belong to a spill and some do not.
+      if ((cells.hasSpill as boolean | null) !== false) await blankSpilled(context, cells, range, formulas);
       return formulas.map((row, down) =>
         row.map((formula, across) => ({
           formula,

@@ -14,14 +14,14 @@ export interface Notice {
 let state: PanelState = { page: 'functions', notice: undefined };
 const listeners = new Set<() => void>();
 
-export const panelState = {
-  get: (): PanelState => state,
-  set(change: Partial<PanelState>): void {
-    state = { ...state, ...change };
-    for (const listener of listeners) listener();
-  },
-  subscribe(listener: () => void): () => void {
-    listeners.add(listener);
-    return () => listeners.delete(listener);
-  },
+export const readPanelState = (): PanelState => state;
+
+export const setPanelState = (change: Partial<PanelState>): void => {
+  state = { ...state, ...change };
+  for (const listener of listeners) listener();
+};
+
+export const subscribe = (listener: () => void): (() => void) => {
+  listeners.add(listener);
+  return () => listeners.delete(listener);
 };

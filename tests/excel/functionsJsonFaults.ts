@@ -69,7 +69,7 @@ const nameFaults = (id: string, builtIn: ReadonlySet<string>): string[] => [
 
 const isCellReference = (name: string): boolean => {
   const [, letters = '', digits = ''] = /^([A-Z]{1,3})([0-9]+)$/.exec(name) ?? [];
-  const column = [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0);
+  const column = Array.from(letters).reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0);
   const inSheet = column >= 1 && column <= 16_384 && Number(digits) >= 1 && Number(digits) <= 1_048_576;
   return inSheet || /^R[0-9]*C[0-9]*$/.test(name);
 };

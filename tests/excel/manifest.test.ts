@@ -68,7 +68,7 @@ describe('the manifest for another address', () => {
     expect(faults(built)).toEqual([]);
   });
 
-  it.each(['http://tools.example', 'tools.example', 'https://tools.example/?a=1', true])(
+  it.each(['http://tools.example', 'tools.example', 'https://tools.example/?a=1', 'true'])(
     'refuses %s',
     (given) => {
       expect(() => readOrigin(given)).toThrow('origin must be an https address');

@@ -10,63 +10,129 @@ export const isBuilt = existsSync(join(DIST, 'functions.js'));
 
 export const readBuilt = (name: string): string => readFileSync(join(DIST, name), 'utf8');
 
-type ExcelCall = (...given: unknown[]) => unknown;
-
-export interface ExcelError {
-  readonly code: string;
-  readonly message?: string;
+/** A call as Excel sends it: one value for each parameter, `null` where it was left out. */
+export interface ExcelCall {
+  readonly id: string;
+  readonly given: readonly unknown[];
 }
 
-interface CustomFunctionsOfTheRuntime {
-  readonly _association: { readonly mappings: Readonly<Record<string, ExcelCall>> };
-  readonly Error: new (code: string, message?: string) => ExcelError;
+/** What the runtime sends back: the value, or that the call failed. */
+export interface ExcelResult {
+  readonly succeeded: boolean;
+  readonly value: unknown;
 }
+
+/** An error value as Excel sends it in an argument. */
+export const errorArgument = (code: string) => ({ type: 'CustomFunctionError', code });
 
 export interface Runtime {
-  readonly mappings: Readonly<Record<string, ExcelCall>>;
-  /** An error value as Excel hands it to a function. */
-  readonly error: (code: string) => ExcelError;
-  /** What would go back to Excel: the answer of a call as the runtime serialises it. */
-  readonly sent: (answer: unknown) => unknown;
+  /** The ids that our script has associated. */
+  readonly ids: readonly string[];
+  /** Sends calls to the runtime as Excel does and waits for all results. */
+  readonly call: (calls: readonly ExcelCall[]) => Promise<ExcelResult[]>;
 }
 
+interface NativeBridge {
+  sendMessageToHost: (message: string) => void;
+  onMessageFromHost?: (message: string) => void;
+}
+
+interface HostRequest {
+  readonly id: number;
+  readonly message: { readonly body: { readonly Actions: readonly { readonly ArgumentInfo?: Arguments }[] } };
+}
+
+interface Arguments {
+  readonly Arguments: readonly [readonly (readonly [id: number, succeeded: boolean, value: unknown])[]];
+}
+
+/** Numbers of the runtime's own protocol: its messages carry no names. */
+const FROM_HOST = 3;
+const CUSTOM_FUNCTIONS = 1;
+const INVOKE = 1000;
+/** Errors among the arguments are handed over, as `allowErrorForDataTypeAny` asks. */
+const ALLOW_ERRORS = 4;
+
 /**
- * Microsoft's own functions runtime, unmodified, in a window of just what it asks for, with our built script loaded
- * into it as the add-in's page would.
+ * Microsoft's functions runtime, unmodified, in a window of just what it asks for, with our built script loaded after
+ * it as the page does. Calls and results pass through its own bridge to Excel, as text.
  */
 export const startRuntime = (): Runtime => {
-  const script = createRequire(import.meta.url).resolve(
-    '@microsoft/office-js/dist/custom-functions-runtime.debug.js',
-  );
-  // The runtime finds its own tag by the name of its file.
-  const tagOf = (src: string) => ({ src, getAttribute: () => null });
+  const results = new Map<number, ExcelResult>();
+  const bridge: NativeBridge = {
+    sendMessageToHost(text) {
+      const { id, message } = JSON.parse(text) as HostRequest;
+      for (const { ArgumentInfo } of message.body.Actions) {
+        for (const [call, succeeded, value] of ArgumentInfo?.Arguments[0] ?? [])
+          results.set(call, { succeeded, value });
+      }
+      // Excel's answer comes later, and the runtime holds back further results until then.
+      setImmediate(() => {
+        bridge.onMessageFromHost?.(
+          JSON.stringify({ id, type: 2, message: { statusCode: 200, headers: {}, body: { Results: [] } } }),
+        );
+      });
+    },
+  };
+  const window = windowFor(bridge);
+  const context = vm.createContext(window);
+  vm.runInContext(readFileSync(RUNTIME, 'utf8'), context, { filename: RUNTIME });
+  vm.runInContext(readBuilt('functions.js'), context, { filename: 'functions.js' });
+  const { _association } = window['CustomFunctions'] as {
+    _association: { mappings: Record<string, unknown> };
+  };
+
+  let sent = 0;
+  return {
+    ids: Object.keys(_association.mappings),
+    async call(calls) {
+      const first = sent;
+      const entries = calls.map(({ id, given }) => ({
+        messageCategory: CUSTOM_FUNCTIONS,
+        messageType: INVOKE,
+        message: JSON.stringify([sent++, id, given, 'Sheet1!A1', ALLOW_ERRORS]),
+      }));
+      bridge.onMessageFromHost?.(JSON.stringify({ type: FROM_HOST, message: { entries } }));
+      const deadline = Date.now() + 20_000;
+      while (calls.some((_, i) => !results.has(first + i))) {
+        if (Date.now() > deadline) throw new Error('the runtime did not send all results');
+        await new Promise((resolve) => setTimeout(resolve, 2));
+      }
+      return calls.map((_, i) => results.get(first + i) as ExcelResult);
+    },
+  };
+};
+
+const RUNTIME = createRequire(import.meta.url).resolve(
+  '@microsoft/office-js/dist/custom-functions-runtime.debug.js',
+);
+
+const windowFor = (bridge: NativeBridge): Record<string, unknown> => {
   const element = () => ({ setAttribute: () => undefined, appendChild: () => undefined, style: {} });
   const window: Record<string, unknown> = {
+    _richApiNativeBridge: bridge,
     document: {
-      getElementsByTagName: (tag: string) => (tag === 'script' ? [tagOf(script)] : []),
+      // The runtime finds its own tag by the name of its file.
+      getElementsByTagName: (tag: string) =>
+        tag === 'script' ? [{ src: RUNTIME, getAttribute: () => null }] : [element()],
       createElement: element,
       addEventListener: () => undefined,
-      head: element(),
       readyState: 'loading',
     },
     addEventListener: () => undefined,
     localStorage: { getItem: () => null, setItem: () => undefined },
     location: { href: 'https://localhost/', search: '', hash: '', host: 'localhost' },
+    history: {},
     navigator: { userAgent: 'test' },
-    XMLHttpRequest: class {},
-    setTimeout: () => 0,
+    XMLHttpRequest: () => undefined,
+    // The runtime spaces its messages by up to 2 s; what waits longer is for scripts that a browser would load.
+    setTimeout: (run: () => void, ms = 0, ...given: unknown[]) =>
+      ms > 2000 ? undefined : setTimeout(run, ms / 50, ...given),
+    clearTimeout,
     setInterval: () => 0,
     console,
   };
   window['window'] = window;
   window['self'] = window;
-  const context = vm.createContext(window);
-  vm.runInContext(readFileSync(script, 'utf8'), context, { filename: 'custom-functions-runtime.debug.js' });
-  vm.runInContext(readBuilt('functions.js'), context, { filename: 'functions.js' });
-  const functions = window['CustomFunctions'] as CustomFunctionsOfTheRuntime;
-  return {
-    mappings: functions._association.mappings,
-    error: (code) => new functions.Error(code),
-    sent: (answer) => JSON.parse(JSON.stringify(answer)) as unknown,
-  };
+  return window;
 };

@@ -1,0 +1,29 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { gzipSync } from 'node:zlib';
+import { describe, expect, it } from 'vitest';
+
+/**
+ * Sizes that a person waits for, in kB (1000 bytes) after gzip. A rise is made in the commit that causes it, with the
+ * reason here.
+ */
+const BUDGETS: readonly { readonly file: string; readonly kB: number; readonly because: string }[] = [
+  {
+    file: 'dist/excel/functions.js',
+    kB: 80,
+    because: 'Excel shows #VALUE! for functions that come late; half of it is the parser of the equations',
+  },
+  {
+    file: 'dist/excel/taskpane.js',
+    kB: 150,
+    because:
+      'React and the controls of Office add-ins; loads beside the functions at every start of the add-in',
+  },
+];
+
+describe('sizes', () => {
+  for (const { file, kB, because } of BUDGETS) {
+    it.skipIf(!existsSync(file))(`${file} stays within ${kB} kB: ${because}`, () => {
+      expect(gzipSync(readFileSync(file), { level: 9 }).length / 1000).toBeLessThanOrEqual(kB);
+    });
+  }
+});

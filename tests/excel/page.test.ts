@@ -1,0 +1,33 @@
+import { describe, expect, it } from 'vitest';
+import { isBuilt, readBuilt } from './runtime';
+
+describe.skipIf(!isBuilt)('the built panel page', () => {
+  const page = isBuilt ? readBuilt('taskpane.html') : '';
+  const tags = [...page.matchAll(/<script ([^>]*)>/g)].map(([, attributes]) => attributes);
+  const [policy = ''] = /<meta[^>]*Content-Security-Policy[^>]*>/i.exec(page) ?? [];
+
+  it('loads office.js, then the functions and the panel as deferred scripts, and nothing else', () => {
+    expect(tags).toEqual([
+      expect.stringMatching(
+        /^src=(https:\/\/appsforoffice\.microsoft\.com\/lib\/1\/hosted|office)\/office\.js$/,
+      ),
+      'defer src=functions.js',
+      'defer src=taskpane.js',
+    ]);
+  });
+
+  it('allows scripts from itself and Microsoft only, no inline script and no eval', () => {
+    const [, scripts = ''] = /script-src ([^;]*)/.exec(policy) ?? [];
+    expect(scripts.split(' ').filter((source) => source !== 'https://appsforoffice.microsoft.com')).toEqual([
+      "'self'",
+    ]);
+    expect(policy).toContain("default-src 'self'");
+    expect(page).not.toMatch(/<script(?![^>]*src=)[^>]*>/);
+  });
+
+  it('has functions that need no further file', () => {
+    const [late] =
+      /[^.\w]import\(|importScripts|createElement\("script"\)/.exec(readBuilt('functions.js')) ?? [];
+    expect(late).toBeUndefined();
+  });
+});
