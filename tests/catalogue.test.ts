@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { catalogue } from '../src/catalogue';
 import { parametersOf } from '../src/call/describe';
-import { CellError, type CellValue } from '../src/call/cell';
+import { CellError, type Argument, type CellValue, type Matrix } from '../src/call/cell';
 import { worksheetFunction } from '../src/call/worksheet';
 import { amountSI } from '../src/core/amount';
 import { inputsOf, type Check, type Definition, type Formula } from '../src/core/define';
@@ -77,7 +77,9 @@ describe.each(catalogue.map((definition) => [definition.name, definition] as con
     });
 
     it('answers omitted, blank, text, range and error arguments with cells, never with NaN or a fault', () => {
-      const { call, parameters } = worksheetFunction(definition);
+      const subject = worksheetFunction(definition);
+      const { parameters } = subject;
+      const call = (args: readonly Argument[]): Matrix => subject.call(args);
       const [check] = checksOf(definition);
       const good = argumentsOf(definition, check as Check, 'mm');
       const odd: CellValue[] = [null, '', 'nonsense', -1, 0, 1e300, true, new CellError('#N/A'), '1 furlong'];

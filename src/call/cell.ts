@@ -8,6 +8,10 @@ export class CellError {
     readonly code: ErrorCode,
     readonly message = '',
   ) {}
+
+  toString(): string {
+    return this.code;
+  }
 }
 
 /** `null` is a blank cell. */

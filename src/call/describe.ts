@@ -1,4 +1,4 @@
-import type { AnyInput, Definition } from '../core/define';
+import { inputsOf, type AnyInput, type Definition } from '../core/define';
 import { KINDS, SYSTEMS, type Kind } from '../core/quantity';
 import type { WorksheetParameter } from './worksheetFunction';
 
@@ -56,7 +56,7 @@ const parameterOf = (input: AnyInput): WorksheetParameter => ({
 });
 
 export const parametersOf = (definition: Definition): WorksheetParameter[] => [
-  ...(definition.inputs as readonly AnyInput[]).map(parameterOf),
+  ...inputsOf(definition).map(parameterOf),
   UNITS_PARAMETER,
 ];
 

@@ -1,4 +1,4 @@
-import type { AnyInput, Definition } from '../core/define';
+import { inputsOf, type AnyInput, type Definition } from '../core/define';
 import { quantityText } from '../core/format';
 import type { System } from '../core/quantity';
 import { Refusal } from '../core/refusal';
@@ -33,7 +33,7 @@ export interface ReadCall {
 }
 
 export function readCall(definition: Definition, args: readonly Argument[]): ReadCall {
-  const inputs = definition.inputs as readonly AnyInput[];
+  const inputs = inputsOf(definition);
   const most = parametersOf(definition).length;
   if (args.length > most) {
     throw new Refusal(`${definition.name} takes at most ${most} arguments; ${args.length} were given.`);

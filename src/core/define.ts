@@ -322,3 +322,6 @@ export function procedure<const I extends readonly AnyInput[], const S extends s
 /* eslint-disable @typescript-eslint/no-explicit-any */
 export type Definition = Formula<any> | Lookup<any> | Procedure<any, any>;
 /* eslint-enable @typescript-eslint/no-explicit-any */
+
+export const inputsOf = (definition: Definition): readonly AnyInput[] =>
+  definition.inputs as readonly AnyInput[];

@@ -1,6 +1,6 @@
 import type { AnyInput, Formula, Step } from './define';
 import type { Dimension } from './dimension';
-import { fold } from './expr/fold';
+import { fold, prune } from './expr/fold';
 import { parseEquation } from './expr/parse';
 import { compile, type Runner } from './expr/run';
 import { num, op, rewrite, variables, type Expr } from './expr/tree';
@@ -141,8 +141,8 @@ function build(formula: Formula, values: readonly unknown[]): Program {
     const text = 'by' in step ? step.cases[chosen(formula, step.by, values)] : step.expr;
     if (text === undefined) throw new Error(`${formula.name}: ${symbol} has no case for ${step.says}`);
     const known = (name: string): boolean => slotOf.has(name) && !(order.indexOf(name) >= i);
-    const written = fold(parseEquation(text, known, (name) => !missing.has(name)));
-    const expr = step.fitted ? fold(fitted(written, step.fitted, kinds, step.gives)) : written;
+    const written = prune(parseEquation(text, known, (name) => !missing.has(name)));
+    const expr = fold(step.fitted ? fitted(written, step.fitted, kinds, step.gives) : written);
     kinds.set(symbol, step.gives);
     return {
       symbol,

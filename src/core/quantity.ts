@@ -109,3 +109,7 @@ export const systemUnit = (k: Kind, system: System): Unit => BY_SYSTEM.get(`${k}
 
 export const toSI = (value: number, u: Unit): number => value * u.factor + u.offset;
 export const fromSI = (value: number, u: Unit): number => (value - u.offset) / u.factor;
+
+/** From one unit to another of the same kind, without a detour that would round the scales' zero points twice. */
+export const convert = (value: number, from: Unit, to: Unit): number =>
+  from === to ? value : (value * from.factor + (from.offset - to.offset)) / to.factor;

@@ -1,13 +1,11 @@
 import { amountSI } from '../../src/core/amount';
-import type { Amount, AnyInput, Check, Definition } from '../../src/core/define';
+import { inputsOf, type Amount, type Check, type Definition } from '../../src/core/define';
 import { givesOf } from '../../src/core/evaluate';
 import { fromSI, systemUnit, type Kind, type System } from '../../src/core/quantity';
 import { splitNumber } from '../../src/core/readQuantity';
 import { CellError, type Argument, type CellValue } from '../../src/call/cell';
 import { defaultValue, readerOf } from '../../src/call/readArgument';
 import { worksheetFunction } from '../../src/call/worksheet';
-
-const inputsOf = (definition: Definition): readonly AnyInput[] => definition.inputs as readonly AnyInput[];
 
 /** The arguments of a check as a worksheet would give them, with its own units in text. */
 export function argumentsOf(definition: Definition, check: Check, system: System): Argument[] {

@@ -1,0 +1,122 @@
+import type { Source } from '../../core/define';
+import { Refusal } from '../../core/refusal';
+import { CellError, type Argument, type CellValue, type Matrix } from '../cell';
+import { familyOf } from '../describe';
+import { PassedError, readUnits } from '../readArgument';
+import { errorCell } from '../worksheet';
+import type { WorksheetFunction, WorksheetParameter } from '../worksheetFunction';
+import type { System } from '../../core/quantity';
+
+/** A function about functions: it takes ranges as they are and answers with a table. */
+export interface Tool {
+  readonly name: string;
+  readonly summary: string;
+  readonly parameters: readonly WorksheetParameter[];
+  readonly sources: readonly [Source, ...Source[]];
+  readonly notes?: readonly string[];
+  readonly cautions?: readonly string[];
+  readonly related?: readonly string[];
+  /** A call as it is typed, without the namespace, for the help. */
+  readonly example: string;
+  /** Refuses by throwing a `Refusal`. */
+  readonly run: (args: Args) => Matrix;
+}
+
+/** The arguments of a tool's call, asked for by their names. */
+export interface Args {
+  /** The cells given for a parameter; refuses where a required one is missing. */
+  readonly range: (name: string) => Matrix;
+  readonly rangeIfGiven: (name: string) => Matrix | undefined;
+  /** One cell's text. */
+  readonly text: (name: string) => string;
+  readonly cell: (name: string) => CellValue;
+  readonly count: (name: string, standard: number) => number;
+  readonly units: () => System;
+  /** What follows the named parameters of a repeating one. */
+  readonly rest: (name: string) => readonly Argument[];
+}
+
+export const parameter = (
+  name: string,
+  says: string,
+  more: Partial<WorksheetParameter> = {},
+): WorksheetParameter => ({
+  name,
+  says,
+  optional: false,
+  repeating: false,
+  ...more,
+});
+
+function argsOf(parameters: readonly WorksheetParameter[], given: readonly Argument[]): Args {
+  const indexOf = (name: string): number => parameters.findIndex((p) => p.name === name);
+  const rangeIfGiven = (name: string): Matrix | undefined => given[indexOf(name)] ?? undefined;
+  const range = (name: string): Matrix => {
+    const found = rangeIfGiven(name);
+    if (!found) throw new Refusal('is missing', name);
+    return found;
+  };
+  const cell = (name: string): CellValue => {
+    const matrix = range(name);
+    if (matrix.length !== 1 || matrix[0]?.length !== 1) throw new Refusal('takes a single cell', name);
+    const [[value = null] = []] = matrix;
+    if (value instanceof CellError) throw new PassedError(value);
+    return value;
+  };
+  return {
+    range,
+    rangeIfGiven,
+    cell,
+    text: (name) => {
+      const value = cell(name);
+      if (value === null || value === '') throw new Refusal('is blank', name);
+      return String(value);
+    },
+    count: (name, standard) => {
+      if (!rangeIfGiven(name)) return standard;
+      const value = cell(name);
+      if (typeof value === 'number' && Number.isInteger(value) && value > 0) return value;
+      throw new Refusal(`is ${String(value)}; it takes a whole number above 0`, name);
+    },
+    units: () => {
+      if (!rangeIfGiven('units')) return 'in';
+      try {
+        return readUnits(cell('units'));
+      } catch (error) {
+        throw error instanceof Refusal ? new Refusal(error.message, 'units') : error;
+      }
+    },
+    rest: (name) => given.slice(indexOf(name)),
+  };
+}
+
+/** A tool as the worksheet sees it. */
+export function toolFunction({ name, summary, parameters, run }: Tool): WorksheetFunction {
+  const most = parameters.at(-1)?.repeating ? Infinity : parameters.length;
+  return {
+    id: name,
+    family: familyOf(name),
+    summary,
+    parameters,
+    call: (given) => {
+      try {
+        if (given.length > most)
+          throw new Refusal(`${name} takes at most ${most} arguments; ${given.length} were given.`);
+        return run(argsOf(parameters, given));
+      } catch (error) {
+        return [[errorCell(error)]];
+      }
+    },
+  };
+}
+
+/** Runs a part that refuses without naming an argument, and names it. */
+export function naming<T>(argument: string, part: () => T): T {
+  try {
+    return part();
+  } catch (error) {
+    if (error instanceof Refusal && error.argument === undefined)
+      throw new Refusal(error.message, argument, error.code);
+    throw error;
+  }
+}

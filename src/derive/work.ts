@@ -1,0 +1,92 @@
+import { inputsOf, type AnyInput, type Definition, type Formula } from '../core/define';
+import { evaluate, givesOf, type Evaluation } from '../core/evaluate';
+import { programFor } from '../core/program';
+import type { Kind } from '../core/quantity';
+
+/** One line of the shown work: an input, a step or the result. Values are in SI or in words. */
+export interface WorkLine {
+  readonly role: 'input' | 'step' | 'result';
+  readonly symbol: string;
+  readonly says: string;
+  /** The relation, as text that the equation language reads; empty for inputs. */
+  readonly equation: string;
+  readonly gives: Kind | 'text';
+  readonly value: number | string;
+}
+
+export interface Work extends Evaluation {
+  readonly lines: readonly WorkLine[];
+}
+
+/** The words or name that an input was given as, for a line of the work. */
+export type GivenText = (input: AnyInput, index: number) => string;
+
+function inputLines(definition: Definition, values: readonly unknown[], given: GivenText): WorkLine[] {
+  const bound = definition.type === 'formula' ? programFor(definition as Formula, values).symbols : [];
+  return inputsOf(definition).flatMap((input, i): WorkLine[] => {
+    const value = values[i];
+    if (value === undefined) return [];
+    const line = { role: 'input', says: input.says, equation: '' } as const;
+    if (input.reading.as === 'quantity') {
+      return [{ ...line, symbol: input.symbol, gives: input.reading.kind, value: value as number }];
+    }
+    if (input.reading.as === 'list') {
+      const { kind } = input.reading;
+      return (value as readonly number[]).map((v, k) => ({
+        ...line,
+        symbol: `${input.symbol}_${k + 1}`,
+        gives: kind,
+        value: v,
+      }));
+    }
+    const named: WorkLine = { ...line, symbol: input.name, gives: 'text', value: given(input, i) };
+    const symbols = bound
+      .filter(({ input: of }) => of === i)
+      .map(({ symbol, says, gives, pick }): WorkLine => ({
+        ...line,
+        symbol,
+        says,
+        gives,
+        value: pick(value as never),
+      }));
+    return [named, ...symbols];
+  });
+}
+
+/** Every input, step and the result of one calculation, in the order in which a person would write them down. */
+export function workOf(
+  definition: Definition,
+  values: readonly unknown[],
+  system: 'in' | 'mm',
+  given: GivenText,
+): Work {
+  const evaluation = evaluate(definition, values, system);
+  const { answer, steps } = evaluation;
+  const gives = givesOf(definition, values);
+  const inputs = inputLines(definition, values, given);
+  const working = steps.map((step): WorkLine => ({ role: 'step', ...step }));
+  // One of a formula's steps is its result; a procedure's or a table's result stands on a line of its own.
+  if (definition.type === 'formula' && typeof answer === 'number') {
+    const { result } = definition as Formula;
+    const isResult = ({ symbol }: WorkLine): boolean => symbol === result;
+    const last = working.filter(isResult).map((line): WorkLine => ({ ...line, role: 'result' }));
+    return { ...evaluation, lines: [...inputs, ...working.filter((line) => !isResult(line)), ...last] };
+  }
+  const equation =
+    definition.type === 'procedure'
+      ? definition.method
+      : definition.type === 'lookup'
+        ? 'value of the table'
+        : 'in words';
+  const parts = typeof gives === 'string' ? [{ gives, says: definition.summary }] : gives.row;
+  const answers = typeof answer === 'object' ? answer : [answer];
+  const results = answers.map((value, i): WorkLine => ({
+    role: 'result',
+    symbol: 'result',
+    says: parts[i]?.says ?? definition.summary,
+    equation,
+    gives: typeof value === 'string' ? 'text' : (parts[i]?.gives ?? 'ratio'),
+    value,
+  }));
+  return { ...evaluation, lines: [...inputs, ...working, ...results] };
+}
