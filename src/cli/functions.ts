@@ -37,7 +37,7 @@ function speaksOf({ id, family, summary, parameters }: WorksheetFunction, word: 
 
 /** The help of one function; undefined where there is none of that name. */
 export async function functionHelp(name: string): Promise<string | undefined> {
-  const wanted = name.toUpperCase().replace(new RegExp(`^=?${NAMESPACE}\\.`), '');
+  const wanted = withoutNamespace(name);
   const found = (await all()).find(({ id }) => id === wanted);
   if (!found) return undefined;
   const { id, summary, parameters } = found;
@@ -58,8 +58,12 @@ function parameterHelp({ name, says, choices }: WorksheetParameter): string {
   return `\n  ${name}\n${wrap(says + words, 78, '      ')}`;
 }
 
-/** Names that begin like the one asked for, or are in its family, for a person who does not remember it quite. */
-export async function similarFunctions(name: string): Promise<readonly string[]> {
-  const word = name.toLowerCase().replace(`${NAMESPACE.toLowerCase()}.`, '');
-  return (await all()).filter((one) => speaksOf(one, word)).map(({ id }) => `${NAMESPACE}.${id}`);
+export async function nearestFunctions(name: string): Promise<string[]> {
+  const { nearestNames } = await import('../tables/names');
+  const ids = (await all()).map(({ id }) => id);
+  return nearestNames(withoutNamespace(name), ids).map((id) => `${NAMESPACE}.${id}`);
+}
+
+function withoutNamespace(name: string): string {
+  return name.toUpperCase().replace(new RegExp(`^=?${NAMESPACE}\\.`), '');
 }

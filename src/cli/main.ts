@@ -2,7 +2,7 @@ import { parseArgs } from 'node:util';
 import { calc } from './calc';
 import type { Arguments, Command, Output } from './command';
 import { Failure } from './command';
-import { functionHelp, functions, similarFunctions } from './functions';
+import { functionHelp, functions, nearestFunctions } from './functions';
 import { recalc } from './recalc';
 import { wrap } from './table';
 
@@ -57,10 +57,8 @@ async function help(topics: readonly string[], output: Output): Promise<number> 
   const command = commands.find(({ name }) => name === topic);
   const text = command ? commandHelp(command) : await functionHelp(topic);
   if (text === undefined) {
-    const similar = await similarFunctions(topic);
-    const hint =
-      similar.length > 0 ? `Do you mean ${similar.slice(0, 5).join(', ')}?` : `See ${PROGRAM} functions.`;
-    throw new Failure(`There is no command and no function ${topic}. ${hint}`);
+    const nearest = await nearestFunctions(topic);
+    throw new Failure(`There is no command and no function ${topic}; nearest: ${nearest.join(', ')}.`);
   }
   output.out(text);
   return 0;
@@ -115,7 +113,7 @@ function commandHelp({ name, usage, summary, details, options }: Command): strin
     return `  ${names}\n${wrap(says, 78, '      ')}`;
   });
   return [
-    ...usage.map((one) => `Usage: ${PROGRAM} ${name} ${one}`),
+    ...usage.map((one, index) => `${index === 0 ? 'Usage:' : '      '} ${PROGRAM} ${name} ${one}`),
     '',
     wrap(summary),
     ...details.map((one) => wrap(one)),

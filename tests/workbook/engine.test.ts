@@ -119,8 +119,8 @@ describe('an error', () => {
   it('of a native function is put in words', async () => {
     expect(await messages({ A1: '=1/0', A2: '=NOPE(1)', A3: '=MOLD.NOPE(1)', A4: '=1+' })).toMatchObject({
       A1: expect.stringMatching(/^#DIV\/0! A division/) as string,
-      A2: expect.stringMatching(/^#NAME\? .*not known/) as string,
-      A3: expect.stringMatching(/^#NAME\? .*not known/) as string,
+      A2: '#NAME? There is no function or name NOPE.',
+      A3: expect.stringMatching(/^#NAME\? There is no function MOLD\.NOPE; nearest: MOLD\./) as string,
       A4: expect.stringMatching(/^#/) as string,
     });
   });

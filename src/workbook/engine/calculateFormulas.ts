@@ -3,7 +3,7 @@ import { CellError } from '../../call/cell';
 import type { WorksheetFunction } from '../../call/worksheetFunction';
 import type { Workbook } from '../model';
 import { Calculator } from './calculator';
-import { meaningOf } from './explain';
+import { explain } from './explain';
 
 const NOTHING: Workbook = {
   sheets: [],
@@ -27,9 +27,7 @@ export async function calculateFormulas(
       results.push(
         values.map((row) =>
           row.map((value) =>
-            value instanceof CellError && !value.message
-              ? new CellError(value.code, meaningOf(value.code))
-              : value,
+            value instanceof CellError ? explain(value, formula, { calculator, functions }) : (value ?? 0),
           ),
         ),
       );

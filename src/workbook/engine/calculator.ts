@@ -14,6 +14,7 @@ import {
   IDefinedNamesService,
   IFormulaCurrentConfigService,
   IFormulaRuntimeService,
+  IFunctionService,
   ISuperTableService,
   SetFormulaCalculationNotificationMutation,
   SetFormulaCalculationResultMutation,
@@ -181,6 +182,17 @@ export class Calculator {
   async evaluate(formula: string): Promise<Matrix> {
     this.refusals.begin();
     this.injector.get(IFormulaCurrentConfigService).loadDataLite();
+    const sheet = this.grid.getSheets()[0];
+    this.injector
+      .get(IFormulaRuntimeService)
+      .setCurrent(
+        0,
+        0,
+        sheet?.getRowCount() ?? 0,
+        sheet?.getColumnCount() ?? 0,
+        sheet?.getSheetId() ?? '',
+        UNIT,
+      );
     const service = this.injector.get(ICalculateFormulaService) as unknown as FormulaEvaluation;
     const result = await service.calculate(formula);
     if (!result) return [[new CellError('#VALUE!', 'This is not a formula the worksheet can read.')]];
@@ -188,6 +200,10 @@ export class Calculator {
       ? (result as BaseReferenceObject).toArrayValueObject()
       : (result as BaseValueObject);
     return matrixOf(value);
+  }
+
+  hasFunction(name: string): boolean {
+    return this.injector.get(IFunctionService).hasExecutor(name.toUpperCase());
   }
 
   dispose(): void {

@@ -1,7 +1,12 @@
 import { CellError } from '../../call/cell';
 import type { ErrorCode } from '../../call/cell';
-import { cellAddress, parseArea } from '../model';
-import type { Workbook } from '../model';
+import { NAMESPACE } from '../../call/namespace';
+import type { WorksheetFunction } from '../../call/worksheetFunction';
+import { nearestNames } from '../../tables/names';
+import { isCall, tokenize } from '../formulaTokens';
+import type { Token } from '../formulaTokens';
+import { cellAddress, parseArea, parseCell } from '../model';
+import type { Area, Workbook } from '../model';
 import type { Calculator } from './calculator';
 
 /** What a native error means, where nothing closer is known. */
@@ -17,50 +22,79 @@ const MEANING: Readonly<Record<ErrorCode, string>> = {
   '#CALC!': 'A calculation that gives nothing, such as a filter without a match.',
 };
 
-export function meaningOf(code: ErrorCode): string {
-  return MEANING[code];
-}
-
-/** Cells and areas of a formula, with their sheet; text in quotes is told apart first. */
-const REFERENCE =
-  /"(?:[^"]|"")*"|(?:'((?:[^']|'')+)'!|([\p{L}_][\p{L}\p{N}_.]*)!)?(\$?[A-Z]{1,3}\$?\d+(?::\$?[A-Z]{1,3}\$?\d+)?)(?![\p{L}\p{N}_.(!])/giu;
-
-/** The error of a formula's cell, with a message in any case: its own, the cell it comes from, or what the code means. */
-export function explain(
-  error: CellError,
-  formula: string,
-  sheet: number,
-  workbook: Workbook,
-  calculator: Calculator,
-): CellError {
+/**
+ * The error of a formula, with a message in any case: its own, the name that nobody knows, the cell it comes from, or
+ * what the code means.
+ */
+export function explain(error: CellError, formula: string, context: Context): CellError {
   if (error.message) return error;
-  const source = firstInError(formula, sheet, workbook, calculator);
-  return new CellError(error.code, source ? `Passed on from ${source}.` : meaningOf(error.code));
+  const message =
+    (error.code === '#NAME?' ? unknownFunction(formula, context) : undefined) ??
+    passedOn(formula, context) ??
+    MEANING[error.code];
+  return new CellError(error.code, message);
 }
 
-/** The first cell in error that the formula reads, by address. */
-function firstInError(
-  formula: string,
-  sheet: number,
-  workbook: Workbook,
-  calculator: Calculator,
-): string | undefined {
-  for (const [, quoted, plain, address] of formula.matchAll(REFERENCE)) {
-    if (address === undefined) continue;
-    const named = quoted?.replaceAll("''", "'") ?? plain;
-    const index =
-      named === undefined
-        ? sheet
-        : workbook.sheets.findIndex(({ name }) => name.toLowerCase() === named.toLowerCase());
-    const area = parseArea(address);
-    if (index < 0 || area === undefined) continue;
-    for (let row = area.top; row <= area.bottom; row++) {
+/** What a formula stands in. */
+export interface Context {
+  readonly calculator: Calculator;
+  readonly functions: readonly WorksheetFunction[];
+  /** Where it stands in a workbook; its cells are looked at. */
+  readonly workbook?: Workbook;
+  readonly sheet?: number;
+}
+
+/** Says which function there is not, and which ones come close. */
+function unknownFunction(formula: string, { calculator, functions }: Context): string | undefined {
+  const tokens = tokenize(formula);
+  const unknown = tokens.find((token, at) => isCall(tokens, at) && !calculator.hasFunction(token.text))?.text;
+  if (unknown === undefined) return undefined;
+  if (!unknown.toUpperCase().startsWith(`${NAMESPACE}.`)) return `There is no function or name ${unknown}.`;
+  const id = unknown.slice(NAMESPACE.length + 1);
+  const nearest = nearestNames(
+    id,
+    functions.map((one) => one.id),
+  );
+  return `There is no function ${unknown}; nearest: ${nearest.map((one) => `${NAMESPACE}.${one}`).join(', ')}.`;
+}
+
+/** Names the first cell in error that the formula reads. */
+function passedOn(formula: string, { calculator, workbook, sheet: own }: Context): string | undefined {
+  if (!workbook || own === undefined) return undefined;
+  for (const { sheetName, area } of references(tokenize(formula))) {
+    const sheet =
+      sheetName === undefined
+        ? own
+        : workbook.sheets.findIndex(({ name }) => name.toLowerCase() === sheetName.toLowerCase());
+    for (let row = area.top; sheet >= 0 && row <= area.bottom; row++) {
       for (let column = area.left; column <= area.right; column++) {
-        if (!(calculator.value(index, row, column) instanceof CellError)) continue;
+        if (!(calculator.value(sheet, row, column) instanceof CellError)) continue;
         const where = cellAddress(row, column);
-        return index === sheet ? where : `${workbook.sheets[index]?.name ?? ''}!${where}`;
+        return `Passed on from ${sheet === own ? where : `${workbook.sheets[sheet]?.name ?? ''}!${where}`}.`;
       }
     }
   }
   return undefined;
+}
+
+/** The cells and areas in a formula, with the sheet where one is named. */
+function* references(tokens: readonly Token[]): Generator<{ sheetName?: string; area: Area }> {
+  for (let at = 0; at < tokens.length; at++) {
+    const from = cellText(tokens, at);
+    if (from === undefined) continue;
+    const named = tokens[at - 1]?.text === '!' ? tokens[at - 2] : undefined;
+    const to = tokens[at + 1]?.text === ':' ? cellText(tokens, at + 2) : undefined;
+    const area = parseArea(to === undefined ? from : `${from}:${to}`);
+    if (area) yield { area, ...(named && { sheetName: unquoted(named) }) };
+    if (to !== undefined) at += 2;
+  }
+}
+
+function cellText(tokens: readonly Token[], at: number): string | undefined {
+  const token = tokens[at];
+  return token?.kind === 'name' && parseCell(token.text) && !isCall(tokens, at) ? token.text : undefined;
+}
+
+function unquoted({ kind, text }: Token): string {
+  return kind === 'quoted' ? text.slice(1, -1).replaceAll("''", "'") : text;
 }

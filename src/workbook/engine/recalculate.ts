@@ -6,6 +6,7 @@ import type { Area, Cell, Workbook } from '../model';
 import type { CellChange } from '../package/changes';
 import { Calculator } from './calculator';
 import { explain } from './explain';
+import type { Context } from './explain';
 
 /** A formula calculated anew, in the form that saving takes. An error in it says why. */
 export interface FormulaResult extends CellChange {
@@ -24,13 +25,14 @@ export async function recalculate(
   const calculator = new Calculator(workbook, functions);
   try {
     await calculator.calculate();
-    return workbook.sheets.flatMap((_, index) => sheetResults(workbook, index, calculator));
+    return workbook.sheets.flatMap((_, sheet) => sheetResults({ calculator, functions, workbook, sheet }));
   } finally {
     calculator.dispose();
   }
 }
 
-function sheetResults(workbook: Workbook, index: number, calculator: Calculator): FormulaResult[] {
+function sheetResults(context: Required<Context>): FormulaResult[] {
+  const { calculator, workbook, sheet: index } = context;
   const sheet = workbook.sheets[index];
   if (!sheet) return [];
   const stored = cellFinder(sheet);
@@ -39,7 +41,7 @@ function sheetResults(workbook: Workbook, index: number, calculator: Calculator)
     if (formula === undefined) return [];
     // A formula that refers to a blank cell shows 0.
     const found = calculator.value(index, row, column) ?? 0;
-    const value = found instanceof CellError ? explain(found, formula, index, workbook, calculator) : found;
+    const value = found instanceof CellError ? explain(found, formula, context) : found;
     const area = calculator.spill(index, row, column);
     const spill = area && read(area, (r, c) => calculator.value(index, r, c));
     const changed =

@@ -1,0 +1,59 @@
+import { describe, expect, it } from 'vitest';
+import { worksheetFunctions } from '../../src/call/functions';
+import { run } from './run';
+
+describe('help', () => {
+  it('lists the commands', async () => {
+    const { status, out } = await run('--help');
+    expect(status).toBe(0);
+    for (const command of ['calc', 'recalc', 'functions', 'help'])
+      expect(out).toMatch(new RegExp(`^  ${command}\\b`, 'm'));
+  });
+
+  it('is shown for a command either way, the same', async () => {
+    expect(await run('help', 'recalc')).toEqual(await run('recalc', '--help'));
+    expect((await run('help', 'recalc')).out).toMatch(/^Usage: moldsheet recalc/);
+  });
+
+  it('says of every function what it gives and what it takes', async () => {
+    for (const { id, summary, parameters } of worksheetFunctions) {
+      const { out } = await run('help', `mold.${id.toLowerCase()}`);
+      const text = out.replace(/\s+/g, ' ');
+      expect(text).toContain(`=MOLD.${id}(`);
+      expect(text).toContain(summary);
+      for (const { name, says } of parameters) {
+        expect(out).toMatch(new RegExp(`^  ${name}$`, 'm'));
+        expect(text).toContain(says.replace(/\s+/g, ' '));
+      }
+    }
+  });
+
+  it('names the nearest functions for one that there is not', async () => {
+    expect(await run('help', 'SEAT.FORZE')).toMatchObject({
+      status: 2,
+      err: expect.stringMatching(/MOLD\.SEAT\.FORCE/) as string,
+    });
+  });
+});
+
+describe('functions', () => {
+  it('lists them all, or those that speak of every word', async () => {
+    const { out } = await run('functions');
+    for (const { id } of worksheetFunctions) expect(out).toContain(`MOLD.${id}`);
+    const some = (await run('functions', 'Shim', 'preload')).out;
+    expect(some).toContain('MOLD.SPRING.SHIM');
+    expect(some).not.toContain('MOLD.TAP.DRILL');
+  });
+
+  it('says so where none does', async () => {
+    expect(await run('functions', 'zeppelin')).toMatchObject({ status: 2, out: '' });
+  });
+});
+
+it('an unknown command is refused in one line', async () => {
+  expect(await run('recalculate')).toEqual({
+    status: 2,
+    out: '',
+    err: 'moldsheet: There is no command recalculate; see moldsheet --help.',
+  });
+});
