@@ -1,0 +1,118 @@
+import {
+  Button,
+  FluentProvider,
+  makeStyles,
+  MessageBar,
+  MessageBarActions,
+  MessageBarBody,
+  tokens,
+} from '@fluentui/react-components';
+import { useEffect, useState, useSyncExternalStore } from 'react';
+import type { WorksheetFunction } from '../call/worksheetFunction';
+import type { Host } from '../panel/host';
+import { Panel } from '../panel/Panel';
+import { AppBar } from './AppBar';
+import type { Session } from './session';
+import { darkTheme, lightTheme, onDarkChange, prefersDark } from './theme';
+import { useFileDrop } from './useFileDrop';
+
+const useStyles = makeStyles({
+  app: { display: 'flex', flexDirection: 'column', height: '100%' },
+  message: { flexShrink: 0 },
+  desk: { display: 'flex', flexGrow: 1, minHeight: 0 },
+  grid: { flexGrow: 1, minWidth: 0 },
+  panel: { flexShrink: 0, width: '340px', borderLeft: `1px solid ${tokens.colorNeutralStroke2}` },
+  drop: {
+    position: 'fixed',
+    zIndex: 2000,
+    inset: '8px',
+    display: 'grid',
+    placeItems: 'center',
+    border: `2px dashed ${tokens.colorBrandStroke1}`,
+    borderRadius: tokens.borderRadiusXLarge,
+    backgroundColor: tokens.colorNeutralBackgroundAlpha2,
+    fontSize: tokens.fontSizeBase500,
+    pointerEvents: 'none',
+  },
+});
+
+interface Props {
+  readonly session: Session;
+  readonly host: Host;
+  readonly functions: readonly WorksheetFunction[];
+  /** File names. */
+  readonly samples: readonly string[];
+  /** The grid's element, made once and outside of React. */
+  readonly gridElement: HTMLElement;
+}
+
+export function App(props: Props) {
+  const dark = useSyncExternalStore(onDarkChange, prefersDark);
+  return (
+    <FluentProvider theme={dark ? darkTheme : lightTheme} style={{ height: '100%' }}>
+      <Desk {...props} />
+    </FluentProvider>
+  );
+}
+
+function Desk({ session, host, functions, samples, gridElement }: Props) {
+  const styles = useStyles();
+  const state = useSyncExternalStore(session.subscribe, () => session.state);
+  const [panelOpen, setPanelOpen] = useState(true);
+  const dropping = useFileDrop((file) => void session.openFile(file));
+
+  useEffect(() => {
+    document.title = `${state.unsaved ? '• ' : ''}${state.fileName} – Moldsheet`;
+  }, [state.fileName, state.unsaved]);
+  useEffect(() => {
+    const saveKey = (event: KeyboardEvent) => {
+      if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 's') return;
+      event.preventDefault();
+      event.stopPropagation();
+      void session.save();
+    };
+    window.addEventListener('keydown', saveKey, true);
+    return () => {
+      window.removeEventListener('keydown', saveKey, true);
+    };
+  }, [session]);
+
+  return (
+    <div className={styles.app}>
+      <AppBar
+        session={session}
+        state={state}
+        samples={samples}
+        panelOpen={panelOpen}
+        onPanel={setPanelOpen}
+      />
+      {state.notice && (
+        <MessageBar className={styles.message} intent={state.notice.kind} layout="singleline" shape="square">
+          <MessageBarBody>{state.notice.text}</MessageBarBody>
+          <MessageBarActions
+            containerAction={
+              <Button
+                appearance="transparent"
+                size="small"
+                onClick={() => {
+                  session.dismissNotice();
+                }}
+              >
+                Dismiss
+              </Button>
+            }
+          />
+        </MessageBar>
+      )}
+      <div className={styles.desk}>
+        <main className={styles.grid} aria-label="Workbook" ref={(element) => element?.append(gridElement)} />
+        {panelOpen && (
+          <aside className={styles.panel} aria-label="Functions">
+            <Panel host={host} functions={functions} />
+          </aside>
+        )}
+      </div>
+      {dropping && <div className={styles.drop}>Drop the workbook to open it</div>}
+    </div>
+  );
+}

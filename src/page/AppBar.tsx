@@ -1,0 +1,153 @@
+import {
+  Button,
+  makeStyles,
+  Menu,
+  MenuDivider,
+  MenuItem,
+  MenuList,
+  MenuPopover,
+  MenuTrigger,
+  Text,
+  ToggleButton,
+  tokens,
+} from '@fluentui/react-components';
+import { chooseFile } from './files';
+import { sampleTitle } from './samples';
+import type { Session, SessionState } from './session';
+
+const useStyles = makeStyles({
+  bar: {
+    display: 'flex',
+    alignItems: 'center',
+    gap: '4px',
+    height: '44px',
+    padding: '0 12px',
+    borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
+    backgroundColor: tokens.colorNeutralBackground2,
+  },
+  button: { minWidth: 'auto', fontWeight: tokens.fontWeightRegular },
+  icon: { width: '22px', height: '22px' },
+  name: {
+    margin: '0 12px 0 6px',
+    color: tokens.colorBrandForeground1,
+    fontSize: tokens.fontSizeBase400,
+    fontWeight: 600,
+  },
+  file: {
+    flexGrow: 1,
+    minWidth: 0,
+    overflow: 'hidden',
+    textOverflow: 'ellipsis',
+    whiteSpace: 'nowrap',
+    textAlign: 'center',
+  },
+  state: { color: tokens.colorNeutralForeground3 },
+});
+
+interface Props {
+  readonly session: Session;
+  readonly state: SessionState;
+  readonly samples: readonly string[];
+  readonly panelOpen: boolean;
+  readonly onPanel: (open: boolean) => void;
+}
+
+export function AppBar({ session, state, samples, panelOpen, onPanel }: Props) {
+  const styles = useStyles();
+  const { fileName, unsaved, busy, leftBehind } = state;
+  return (
+    <header className={styles.bar}>
+      <img src="icon.svg" alt="" className={styles.icon} />
+      <h1 className={styles.name}>Moldsheet</h1>
+      <Button
+        className={styles.button}
+        appearance="subtle"
+        disabled={busy}
+        onClick={() => void session.openNew()}
+      >
+        New
+      </Button>
+      <Button
+        className={styles.button}
+        appearance="subtle"
+        disabled={busy}
+        onClick={() => {
+          chooseFile((file) => void session.openFile(file));
+        }}
+      >
+        Open…
+      </Button>
+      <Button
+        className={styles.button}
+        appearance="subtle"
+        disabled={busy}
+        onClick={() => void session.save()}
+      >
+        Save
+      </Button>
+      <Menu>
+        <MenuTrigger disableButtonEnhancement>
+          <Button className={styles.button} appearance="subtle" disabled={busy || samples.length === 0}>
+            Samples
+          </Button>
+        </MenuTrigger>
+        <MenuPopover>
+          <MenuList>
+            {samples.map((name) => (
+              <MenuItem key={name} onClick={() => void session.openSample(name)}>
+                {sampleTitle(name)}
+              </MenuItem>
+            ))}
+          </MenuList>
+        </MenuPopover>
+      </Menu>
+      {leftBehind.length > 0 && <LeftBehind session={session} state={state} />}
+      <div className={styles.file} role="status">
+        <Text weight="semibold">{fileName}</Text>
+        <Text className={styles.state}>{unsaved ? ' – not saved to a file' : ''}</Text>
+      </div>
+      <ToggleButton
+        className={styles.button}
+        appearance="subtle"
+        checked={panelOpen}
+        onClick={() => {
+          onPanel(!panelOpen);
+        }}
+      >
+        Functions
+      </ToggleButton>
+    </header>
+  );
+}
+
+function LeftBehind({ session, state: { leftBehind } }: Pick<Props, 'session' | 'state'>) {
+  const styles = useStyles();
+  return (
+    <Menu>
+      <MenuTrigger disableButtonEnhancement>
+        <Button className={styles.button} appearance="subtle">
+          Unsaved work
+        </Button>
+      </MenuTrigger>
+      <MenuPopover>
+        <MenuList>
+          {leftBehind.map(({ id, fileName, keptAt }) => (
+            <MenuItem
+              key={id}
+              secondaryContent={new Date(keptAt).toLocaleString()}
+              onClick={() => void session.openLeftBehind(id)}
+            >
+              {fileName}
+            </MenuItem>
+          ))}
+          <MenuDivider />
+          {leftBehind.map(({ id, fileName }) => (
+            <MenuItem key={id} onClick={() => void session.discardLeftBehind(id)}>
+              Discard {fileName}
+            </MenuItem>
+          ))}
+        </MenuList>
+      </MenuPopover>
+    </Menu>
+  );
+}

@@ -1,0 +1,22 @@
+import { CellError } from '../call/cell';
+import type { WorksheetFunction } from '../call/worksheetFunction';
+import type { Host } from '../panel/host';
+import { functionsIn } from '../panel/mentioned';
+import { useSelectedCell } from '../panel/useSelectedCell';
+
+interface Props {
+  readonly host: Host;
+  readonly functions: readonly WorksheetFunction[];
+}
+
+/** One line under the formula bar, always there: why the selected cell is in error, else what its function gives. */
+export function CellNote({ host, functions }: Props) {
+  const cell = useSelectedCell(host);
+  const error = cell?.value instanceof CellError ? cell.value : undefined;
+  const text = error ? error.message || error.code : functionsIn(cell?.formula ?? '', functions)[0]?.summary;
+  return (
+    <p className={error ? 'cell-note cell-note-error' : 'cell-note'} title={text}>
+      {text}
+    </p>
+  );
+}

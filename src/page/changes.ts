@@ -1,0 +1,84 @@
+import type { CellValue, Matrix } from '../call/cell';
+import { CellError } from '../call/cell';
+import { cellFinder } from '../workbook/model';
+import type { Area, Cell, Sheet, Workbook } from '../workbook/model';
+import type { CellChange } from '../workbook/package/changes';
+import type { GridCell } from './gridCells';
+
+/** A sheet as it stands now, for comparing with the one that was opened. */
+export interface SheetNow {
+  read(row: number, column: number): GridCell;
+  /** Places that hold a value or a formula of their own, or part of a spill. */
+  places(): { row: number; column: number }[];
+}
+
+/** What has to be written into the file so that it says what the grid says. */
+export function changesOf(workbook: Workbook, now: (index: number) => SheetNow | undefined): CellChange[] {
+  return workbook.sheets.flatMap((sheet, index) => {
+    const current = now(index);
+    return current ? sheetChanges(sheet, workbook, current) : [];
+  });
+}
+
+function sheetChanges(sheet: Sheet, workbook: Workbook, now: SheetNow): CellChange[] {
+  const before = cellFinder(sheet);
+  const changes: CellChange[] = [];
+  const filled = new Set<string>();
+  const current = now.places().map(({ row, column }) => ({ row, column, ...now.read(row, column) }));
+  const inSpill = covered(current.flatMap(({ spill }) => (spill ? [spill] : [])));
+  for (const { row, column, ...cell } of current) {
+    filled.add(`${row} ${column}`);
+    if (cell.formula === undefined && inSpill(row, column)) continue;
+    const old = before(row, column);
+    const numberFormat = formatOf(old, workbook) === cell.numberFormat ? undefined : cell.numberFormat;
+    if (numberFormat === undefined && old && sameContent(old, cell)) continue;
+    changes.push({
+      sheet: sheet.name,
+      row,
+      column,
+      value: cell.value,
+      ...(cell.formula !== undefined && { formula: cell.formula }),
+      ...(cell.spill && { spill: values(cell.spill, now) }),
+      ...(numberFormat !== undefined && { numberFormat }),
+    });
+  }
+  const spilled = covered(sheet.cells.flatMap(({ spill }) => (spill ? [spill] : [])));
+  for (const { row, column, value, formula } of sheet.cells) {
+    const held = formula !== undefined || (value !== null && !spilled(row, column));
+    if (held && !filled.has(`${row} ${column}`))
+      changes.push({ sheet: sheet.name, row, column, value: null });
+  }
+  return changes;
+}
+
+function covered(areas: readonly Area[]): (row: number, column: number) => boolean {
+  const places = new Set<string>();
+  for (const { top, left, bottom, right } of areas) {
+    for (let row = top; row <= bottom; row++) {
+      for (let column = left; column <= right; column++) places.add(`${row} ${column}`);
+    }
+  }
+  return (row, column) => places.has(`${row} ${column}`);
+}
+
+function formatOf(cell: Cell | undefined, workbook: Workbook): string {
+  return workbook.styles[cell?.style ?? 0]?.numberFormat ?? 'General';
+}
+
+/** A spill is written again whenever it may have changed: its values stand in cells of their own in the file. */
+function sameContent(old: Cell, cell: GridCell): boolean {
+  return old.formula === cell.formula && !cell.spill && !old.spill && sameValue(old.value, cell.value);
+}
+
+function sameValue(a: CellValue, b: CellValue): boolean {
+  if (a instanceof CellError || b instanceof CellError) {
+    return a instanceof CellError && b instanceof CellError && a.code === b.code;
+  }
+  return a === b;
+}
+
+function values({ top, left, bottom, right }: Area, now: SheetNow): Matrix {
+  return Array.from({ length: bottom - top + 1 }, (_, row) =>
+    Array.from({ length: right - left + 1 }, (_, column) => now.read(top + row, left + column).value),
+  );
+}

@@ -1,0 +1,35 @@
+/** Fonts that workbooks name, and what stands in where a computer has none of them: metrics alike come first. */
+const STAND_INS: Readonly<Record<string, readonly string[]>> = {
+  Calibri: ['Carlito', 'Liberation Sans', 'Arial', 'Helvetica'],
+  Aptos: ['Segoe UI', 'Carlito', 'Liberation Sans', 'Arial', 'Helvetica'],
+  'Aptos Narrow': [
+    'Carlito',
+    'Liberation Sans Narrow',
+    'Arial Narrow',
+    'Liberation Sans',
+    'Arial',
+    'Helvetica',
+  ],
+  Arial: ['Liberation Sans', 'Helvetica'],
+  Cambria: ['Caladea', 'Liberation Serif', 'Times New Roman', 'Times'],
+};
+
+const FACES = [
+  { suffix: '', weight: 'normal', style: 'normal' },
+  { suffix: ' Bold', weight: 'bold', style: 'normal' },
+  { suffix: ' Italic', weight: 'normal', style: 'italic' },
+  { suffix: ' Bold Italic', weight: 'bold', style: 'italic' },
+] as const;
+
+/** Makes the fonts of workbooks known to the canvas that the cells are drawn on; nothing is loaded from anywhere. */
+export async function loadLocalFonts(): Promise<void> {
+  const faces = Object.entries(STAND_INS).flatMap(([family, others]) =>
+    FACES.map(({ suffix, weight, style }) => {
+      const local = [family, ...others].map((name) => `local("${name}${suffix}")`);
+      return new FontFace(family, local.join(', '), { weight, style });
+    }),
+  );
+  // A face of which no font is at hand fails to load, and the browser's own choice stays.
+  const loaded = await Promise.allSettled(faces.map((face) => face.load()));
+  for (const face of loaded) if (face.status === 'fulfilled') document.fonts.add(face.value);
+}

@@ -1,0 +1,123 @@
+import { extractPureTextFromCell } from '@univerjs/core';
+import type { ICellData, IRange, Nullable, Styles, Worksheet } from '@univerjs/core';
+import { FormulaDataModel } from '@univerjs/engine-formula';
+import type { CellValue } from '../call/cell';
+import { CellError } from '../call/cell';
+import { gridValue } from '../workbook/engine/values';
+import type { Area } from '../workbook/model';
+import type { Grid } from './grid';
+
+/** What one cell of the grid holds, in the terms of the workbook model. */
+export interface GridCell {
+  readonly value: CellValue;
+  /** Without leading `=`. */
+  readonly formula?: string;
+  /** The cells that the formula's array fills, when more than its own. */
+  readonly spill?: Area;
+  readonly numberFormat: string;
+}
+
+/** Reads one sheet of the workbook on show, as it stands at this moment. */
+export class GridCells {
+  private readonly formulas: FormulaDataModel;
+  private readonly styles: Styles;
+  private readonly unitId: string;
+  private readonly sheetId: string;
+
+  constructor(
+    private readonly grid: Grid,
+    private readonly sheet: Worksheet,
+    styles: Styles,
+  ) {
+    this.formulas = grid.injector.get(FormulaDataModel);
+    this.styles = styles;
+    this.unitId = sheet.getUnitId();
+    this.sheetId = sheet.getSheetId();
+  }
+
+  /** The cell as a person sees it: typed, calculated or part of a spill; an error says why where one knows. */
+  read(row: number, column: number): GridCell {
+    const own = this.data(row, column);
+    const formula = this.formula(row, column, own);
+    const numberFormat = this.styles.getStyleByCell(own)?.n?.pattern ?? 'General';
+    if (formula !== undefined) {
+      const spill = this.spill(row, column);
+      return {
+        value: this.explained(gridValue(own) ?? 0, row, column, row, column),
+        formula,
+        ...(spill && { spill }),
+        numberFormat,
+      };
+    }
+    const value = own ? typed(own) : null;
+    if (value !== null) return { value, numberFormat };
+    const spilled = gridValue(this.spilled()?.[row]?.[column]);
+    const anchor = spilled instanceof CellError ? this.anchorOf(row, column) : undefined;
+    return { value: anchor ? this.explained(spilled, row, column, ...anchor) : spilled, numberFormat };
+  }
+
+  /** Places that hold a value or a formula of their own, or part of a spill. */
+  places(): { row: number; column: number }[] {
+    const found = new Map<string, { row: number; column: number }>();
+    this.sheet.getCellMatrix().forValue((row, column, cell) => {
+      if (holds(cell)) found.set(`${row} ${column}`, { row, column });
+    });
+    for (const [row, line] of Object.entries(this.spilled() ?? {})) {
+      for (const column of Object.keys(line as object)) {
+        found.set(`${row} ${column}`, { row: Number(row), column: Number(column) });
+      }
+    }
+    return [...found.values()];
+  }
+
+  private data(row: number, column: number): Nullable<ICellData> {
+    return this.sheet.getCellMatrix().getValue(row, column);
+  }
+
+  private formula(row: number, column: number, cell: Nullable<ICellData>): string | undefined {
+    if (!cell?.f && !cell?.si) return undefined;
+    // A copied formula is kept once, by the cells' offset from the first one.
+    const text = this.formulas.getFormulaStringByCell(row, column, this.sheetId, this.unitId) ?? cell.f;
+    return text?.replace(/^=/, '');
+  }
+
+  private spilled() {
+    return this.formulas.getArrayFormulaCellData()[this.unitId]?.[this.sheetId];
+  }
+
+  private spill(row: number, column: number): Area | undefined {
+    const range = this.formulas.getArrayFormulaRange()[this.unitId]?.[this.sheetId]?.[row]?.[column];
+    if (!range || (range.startRow === range.endRow && range.startColumn === range.endColumn))
+      return undefined;
+    const value = gridValue(this.data(row, column));
+    if (value instanceof CellError && value.code === '#SPILL!') return undefined;
+    return { top: range.startRow, left: range.startColumn, bottom: range.endRow, right: range.endColumn };
+  }
+
+  /** The cell whose formula spills over this one. */
+  private anchorOf(row: number, column: number): [number, number] | undefined {
+    const ranges = this.formulas.getArrayFormulaRange()[this.unitId]?.[this.sheetId] ?? {};
+    for (const [top, line] of Object.entries(ranges)) {
+      for (const [left, range] of Object.entries(line as Record<string, IRange>)) {
+        if (row < range.startRow || row > range.endRow) continue;
+        if (column < range.startColumn || column > range.endColumn) continue;
+        return [Number(top), Number(left)];
+      }
+    }
+    return undefined;
+  }
+
+  private explained(value: CellValue, row: number, column: number, top: number, left: number): CellValue {
+    if (!(value instanceof CellError) || value.message) return value;
+    const place = { unitId: this.unitId, sheetId: this.sheetId, row: top, column: left };
+    return new CellError(value.code, this.grid.refusals.why(place, value, row - top, column - left));
+  }
+}
+
+function typed(cell: ICellData): CellValue {
+  return cell.p ? extractPureTextFromCell(cell) : gridValue(cell);
+}
+
+function holds(cell: Nullable<ICellData>): boolean {
+  return !!cell && (!!cell.f || !!cell.si || !!cell.p || (cell.v !== undefined && cell.v !== null));
+}

@@ -1,0 +1,84 @@
+import {
+  DOCS_FORMULA_BAR_EDITOR_UNIT_ID_KEY,
+  DOCS_NORMAL_EDITOR_UNIT_ID_KEY,
+  ICommandService,
+} from '@univerjs/core';
+import {
+  DeviceInputEventType,
+  IEditorService,
+  SetCellEditVisibleOperation,
+} from '@univerjs/preset-sheets-core';
+import type { CellInput, CellView, Host, Range } from '../panel/host';
+import type { Grid } from './grid';
+
+/** The page's grid, as the panel sees it. */
+export class GridHost implements Host {
+  constructor(private readonly grid: Grid) {}
+
+  readSelection(): Promise<Range | undefined> {
+    const workbook = this.grid.api.getActiveWorkbook();
+    const range = workbook?.getActiveRange();
+    if (!workbook || !range) return Promise.resolve(undefined);
+    return Promise.resolve({
+      sheet: workbook.getActiveSheet().getSheetName(),
+      row: range.getRow(),
+      column: range.getColumn(),
+      rows: range.getHeight(),
+      columns: range.getWidth(),
+    });
+  }
+
+  onSelectionChange(listener: () => void): () => void {
+    return this.grid.onLook(listener);
+  }
+
+  read({ sheet, row, column, rows, columns }: Range): Promise<CellView[][]> {
+    const cells = this.grid.cells(sheet);
+    return Promise.resolve(
+      Array.from({ length: rows }, (_, down) =>
+        Array.from({ length: columns }, (__, across) => {
+          const { value, formula } = cells.read(row + down, column + across);
+          return { value, formula: formula === undefined ? '' : `=${formula}` };
+        }),
+      ),
+    );
+  }
+
+  write({ sheet, row, column }: Range, cells: readonly (readonly CellInput[])[]): Promise<void> {
+    const width = Math.max(...cells.map((line) => line.length));
+    const values = cells.map((line) =>
+      Array.from({ length: width }, (_, across) => {
+        const input = line[across] ?? null;
+        if (typeof input === 'string' && input.startsWith('=')) return { f: input, v: null };
+        return { v: input, f: null, si: null, p: null };
+      }),
+    );
+    this.grid.sheet(sheet).getRange(row, column, cells.length, width).setValues(values);
+    return Promise.resolve();
+  }
+
+  recalculate(): Promise<void> {
+    return this.grid.calculated();
+  }
+
+  addSheet(name: string): Promise<string> {
+    const workbook = this.grid.workbook;
+    const taken = new Set(workbook.getSheets().map((sheet) => sheet.getSheetName().toLowerCase()));
+    let free = name;
+    for (let n = 2; taken.has(free.toLowerCase()); n++) free = `${name} ${n}`;
+    return Promise.resolve(workbook.insertSheet(free).getSheetName());
+  }
+
+  insertFormula(text: string): Promise<void> {
+    const commands = this.grid.injector.get(ICommandService);
+    const editors = this.grid.injector.get(IEditorService);
+    commands.syncExecuteCommand(SetCellEditVisibleOperation.id, {
+      visible: true,
+      unitId: this.grid.unitId,
+      eventType: DeviceInputEventType.Dblclick,
+    });
+    editors.getEditor(DOCS_NORMAL_EDITOR_UNIT_ID_KEY)?.replaceText(text);
+    editors.getEditor(DOCS_FORMULA_BAR_EDITOR_UNIT_ID_KEY)?.replaceText(text, false);
+    return Promise.resolve();
+  }
+}

@@ -1,0 +1,44 @@
+import { createRoot } from 'react-dom/client';
+import { worksheetFunctions } from '../call/functions';
+import { App } from './App';
+import { CellNote } from './CellNote';
+import { Grid } from './grid';
+import { loadLocalFonts } from './fonts';
+import { GridHost } from './host';
+import './page.css';
+import { FIRST_SAMPLE, sampleNames } from './samples';
+import { Session } from './session';
+import { onDarkChange, prefersDark } from './theme';
+
+const gridElement = document.createElement('div');
+gridElement.style.height = '100%';
+
+const grid = new Grid(gridElement, {
+  functions: worksheetFunctions,
+  note: () => <CellNote host={host} functions={worksheetFunctions} />,
+  dark: prefersDark(),
+});
+onDarkChange((dark) => {
+  grid.setDark(dark);
+});
+const host = new GridHost(grid);
+const session = new Session(grid, worksheetFunctions);
+
+const root = document.getElementById('page');
+if (root) {
+  void start(root);
+}
+
+async function start(element: HTMLElement): Promise<void> {
+  const [samples] = await Promise.all([sampleNames().catch((): string[] => []), loadLocalFonts()]);
+  createRoot(element).render(
+    <App
+      session={session}
+      host={host}
+      functions={worksheetFunctions}
+      samples={samples}
+      gridElement={gridElement}
+    />,
+  );
+  await session.start(samples.includes(FIRST_SAMPLE) ? FIRST_SAMPLE : undefined);
+}

@@ -1,0 +1,68 @@
+import {
+  createDarkTheme,
+  createLightTheme,
+  type BrandVariants,
+  type Theme,
+} from '@fluentui/react-components';
+import { defaultTheme } from '@univerjs/themes';
+
+/** One ramp of a muted petrol, dark to light, for the controls and the grid alike. */
+const brand: BrandVariants = {
+  10: '#03080a',
+  20: '#0b1b1f',
+  30: '#0e2d34',
+  40: '#103a43',
+  50: '#124852',
+  60: '#145662',
+  70: '#166572',
+  80: '#1a7383',
+  90: '#3a8190',
+  100: '#56909d',
+  110: '#6f9faa',
+  120: '#88aeb8',
+  130: '#a0bdc5',
+  140: '#b9cdd3',
+  150: '#d1dde1',
+  160: '#e9eef0',
+};
+
+export const lightTheme: Theme = createLightTheme(brand);
+
+export const darkTheme: Theme = {
+  ...createDarkTheme(brand),
+  colorBrandForeground1: brand[120],
+  colorBrandForeground2: brand[130],
+  colorBrandForegroundLink: brand[130],
+};
+
+export const gridTheme = {
+  ...defaultTheme,
+  primary: {
+    50: brand[160],
+    100: brand[150],
+    200: brand[140],
+    300: brand[130],
+    400: brand[110],
+    500: brand[90],
+    600: brand[70],
+    700: brand[60],
+    800: brand[50],
+    900: brand[30],
+  },
+};
+
+const darkMedia = () => window.matchMedia('(prefers-color-scheme: dark)');
+
+export const prefersDark = (): boolean => darkMedia().matches;
+
+/** Calls back whenever the reader's system changes between light and dark; gives back how to stop. */
+export function onDarkChange(listener: (dark: boolean) => void): () => void {
+  const media = darkMedia();
+  const heard = (event: MediaQueryListEvent) => {
+    listener(event.matches);
+  };
+  media.addEventListener('change', heard);
+  return () => {
+    media.removeEventListener('change', heard);
+  };
+}

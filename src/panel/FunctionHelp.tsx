@@ -1,0 +1,78 @@
+import { Button, makeStyles, Text, tokens } from '@fluentui/react-components';
+
+import { NAMESPACE } from '../call/namespace';
+import type { WorksheetFunction } from '../call/worksheetFunction';
+import { argumentText } from './argumentText';
+
+const useStyles = makeStyles({
+  help: { flexGrow: 1, minHeight: 0, overflowY: 'auto', padding: '8px 16px 16px' },
+  back: { marginLeft: '-8px' },
+  title: { margin: '8px 0 4px', fontSize: tokens.fontSizeBase400, overflowWrap: 'anywhere' },
+  signature: {
+    display: 'block',
+    margin: '10px 0',
+    padding: '8px 10px',
+    borderRadius: tokens.borderRadiusMedium,
+    backgroundColor: tokens.colorNeutralBackground3,
+    fontFamily: tokens.fontFamilyMonospace,
+    fontSize: tokens.fontSizeBase200,
+    overflowWrap: 'anywhere',
+  },
+  heading: { margin: '18px 0 6px', fontSize: tokens.fontSizeBase300 },
+  arguments: { margin: 0 },
+  argument: { display: 'flex', justifyContent: 'space-between', gap: '8px', fontWeight: 600 },
+  optional: { color: tokens.colorNeutralForeground3, fontWeight: 400, fontSize: tokens.fontSizeBase200 },
+  says: { margin: '0 0 10px', color: tokens.colorNeutralForeground2, overflowWrap: 'anywhere' },
+});
+
+interface Props {
+  readonly fn: WorksheetFunction;
+  readonly onBack: () => void;
+  readonly onInsert: (text: string) => void;
+}
+
+/** What a function means and how it is called, and a button that puts it into the selected cell. */
+export function FunctionHelp({ fn, onBack, onInsert }: Props) {
+  const styles = useStyles();
+  const name = `${NAMESPACE}.${fn.id}`;
+  return (
+    <article className={styles.help} aria-label={name}>
+      <Button className={styles.back} appearance="transparent" size="small" onClick={onBack}>
+        ← All functions
+      </Button>
+      <h2 className={styles.title}>{name}</h2>
+      <Text as="p" block>
+        {fn.summary}
+      </Text>
+      <code className={styles.signature}>{signature(fn)}</code>
+      <Button
+        appearance="primary"
+        onClick={() => {
+          onInsert(`=${name}(`);
+        }}
+      >
+        Insert at the selected cell
+      </Button>
+      <h3 className={styles.heading}>Arguments</h3>
+      <dl className={styles.arguments}>
+        {fn.parameters.map((parameter) => (
+          <div key={parameter.name}>
+            <dt className={styles.argument}>
+              {parameter.name}
+              {parameter.optional && <span className={styles.optional}>optional</span>}
+            </dt>
+            <dd className={styles.says}>{argumentText(parameter)}</dd>
+          </div>
+        ))}
+      </dl>
+    </article>
+  );
+}
+
+function signature({ id, parameters }: WorksheetFunction): string {
+  const list = parameters.map(({ name, optional, repeating }) => {
+    const shown = repeating ? `${name}, …` : name;
+    return optional ? `[${shown}]` : shown;
+  });
+  return `=${NAMESPACE}.${id}(${list.join(', ')})`;
+}

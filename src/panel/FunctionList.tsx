@@ -1,0 +1,93 @@
+import { makeStyles, SearchBox, Text, tokens, useArrowNavigationGroup } from '@fluentui/react-components';
+import type { WorksheetFunction } from '../call/worksheetFunction';
+import { searchFunctions } from './search';
+
+const useStyles = makeStyles({
+  search: { margin: '12px 16px 8px', maxWidth: 'none' },
+  list: { flexGrow: 1, minHeight: 0, overflowY: 'auto', padding: '0 8px 12px' },
+  family: {
+    margin: '8px 8px 2px',
+    color: tokens.colorNeutralForeground3,
+    fontSize: tokens.fontSizeBase200,
+    fontWeight: tokens.fontWeightSemibold,
+    letterSpacing: '0.04em',
+  },
+  entry: {
+    display: 'block',
+    width: '100%',
+    padding: '6px 8px',
+    border: 'none',
+    borderRadius: tokens.borderRadiusMedium,
+    backgroundColor: 'transparent',
+    color: 'inherit',
+    font: 'inherit',
+    textAlign: 'left',
+    cursor: 'pointer',
+    ':hover': { backgroundColor: tokens.colorNeutralBackground1Hover },
+    ':focus-visible': { outline: `2px solid ${tokens.colorStrokeFocus2}`, outlineOffset: '-2px' },
+  },
+  name: { display: 'block', fontWeight: tokens.fontWeightSemibold },
+  summary: { display: 'block', color: tokens.colorNeutralForeground2, fontSize: tokens.fontSizeBase200 },
+  none: { padding: '8px' },
+});
+
+interface Props {
+  readonly functions: readonly WorksheetFunction[];
+  readonly search: string;
+  readonly onSearch: (text: string) => void;
+  readonly onChoose: (fn: WorksheetFunction) => void;
+}
+
+/** Every function by family; with a search, the ones it means, best first. */
+export function FunctionList({ functions, search, onSearch, onChoose }: Props) {
+  const styles = useStyles();
+  const arrows = useArrowNavigationGroup({ axis: 'vertical', memorizeCurrent: true });
+  const found = searchFunctions(functions, search);
+  const groups =
+    search.trim() === '' ? byFamily(found) : [{ family: `${found.length} found`, members: found }];
+  return (
+    <>
+      <SearchBox
+        className={styles.search}
+        aria-label="Search the functions"
+        placeholder="Search by name or words"
+        value={search}
+        onChange={(_event, { value }) => {
+          onSearch(value);
+        }}
+      />
+      <div className={styles.list} {...arrows}>
+        {found.length === 0 && (
+          <Text className={styles.none} as="p" role="status">
+            No function has all these words in its name, summary or arguments.
+          </Text>
+        )}
+        {found.length > 0 &&
+          groups.map(({ family, members }) => (
+            <section key={family} aria-label={family}>
+              <h2 className={styles.family}>{family}</h2>
+              {members.map((fn) => (
+                <button
+                  key={fn.id}
+                  type="button"
+                  className={styles.entry}
+                  onClick={() => {
+                    onChoose(fn);
+                  }}
+                >
+                  <span className={styles.name}>{fn.id}</span>
+                  <span className={styles.summary}>{fn.summary}</span>
+                </button>
+              ))}
+            </section>
+          ))}
+      </div>
+    </>
+  );
+}
+
+function byFamily(functions: readonly WorksheetFunction[]) {
+  const families = new Map<string, WorksheetFunction[]>();
+  for (const fn of functions) families.set(fn.family, [...(families.get(fn.family) ?? []), fn]);
+  return [...families].map(([family, members]) => ({ family, members }));
+}

@@ -1,0 +1,118 @@
+import { describe, expect, it } from 'vitest';
+import { CellError, type CellValue } from '../../src/call/cell';
+import { changesOf, type SheetNow } from '../../src/page/changes';
+import type { GridCell } from '../../src/page/gridCells';
+import {
+  parseArea,
+  parseCell,
+  type Cell,
+  type CellStyle,
+  type Sheet,
+  type Workbook,
+} from '../../src/workbook/model';
+
+type Content = { value?: CellValue; formula?: string; spill?: string; numberFormat?: string };
+
+function place(address: string) {
+  const at = parseCell(address);
+  if (!at) throw new Error(address);
+  return at;
+}
+
+const areaOf = (spill: string | undefined) => (spill === undefined ? undefined : parseArea(spill));
+
+/** A workbook of one sheet, with as much of it as the comparison looks at. */
+function opened(cells: Record<string, Content>): Workbook {
+  const formats = ['General', '0.00'];
+  const sheet = {
+    name: 'Insert',
+    cells: Object.entries(cells).map(([address, { value = null, formula, spill, numberFormat }]): Cell => {
+      const area = areaOf(spill);
+      return {
+        ...place(address),
+        value,
+        ...(formula !== undefined && { formula }),
+        ...(area && { spill: area }),
+        style: formats.indexOf(numberFormat ?? 'General'),
+      };
+    }),
+  } as unknown as Sheet;
+  const styles = formats.map((numberFormat) => ({ numberFormat }) as CellStyle);
+  return { sheets: [sheet], styles } as unknown as Workbook;
+}
+
+function now(cells: Record<string, Content>): SheetNow {
+  const at = new Map(
+    Object.entries(cells).map(([address, content]) => [JSON.stringify(place(address)), content]),
+  );
+  return {
+    places: () => [...at.keys()].map((key) => JSON.parse(key) as { row: number; column: number }),
+    read: (row, column): GridCell => {
+      const {
+        value = null,
+        formula,
+        spill,
+        numberFormat = 'General',
+      } = at.get(JSON.stringify({ row, column })) ?? {};
+      const area = areaOf(spill);
+      return { value, numberFormat, ...(formula !== undefined && { formula }), ...(area && { spill: area }) };
+    },
+  };
+}
+
+function changes(before: Record<string, Content>, after: Record<string, Content>) {
+  return changesOf(opened(before), () => now(after)).map(({ sheet, ...change }) => {
+    expect(sheet).toBe('Insert');
+    return change;
+  });
+}
+
+describe('what is written into the file', () => {
+  const before = { A1: { value: 5 }, B1: { value: 10, formula: 'A1*2' } };
+
+  it('is nothing where nothing changed', () => {
+    expect(changes(before, before)).toEqual([]);
+  });
+
+  it('is a value typed, and the results that follow from it', () => {
+    expect(changes(before, { A1: { value: 6 }, B1: { value: 12, formula: 'A1*2' } })).toEqual([
+      { row: 0, column: 0, value: 6 },
+      { row: 0, column: 1, value: 12, formula: 'A1*2' },
+    ]);
+  });
+
+  it('is null where a cell was cleared', () => {
+    expect(changes(before, { A1: { value: 5 } })).toEqual([{ row: 0, column: 1, value: null }]);
+  });
+
+  it('tells a text of digits from a number', () => {
+    expect(changes({ A1: { value: 5 } }, { A1: { value: '5' } })).toEqual([
+      { row: 0, column: 0, value: '5' },
+    ]);
+  });
+
+  it('takes an error as the same by its code: the message is not in the file', () => {
+    const stored = { A1: { value: new CellError('#N/A'), formula: 'F()' } };
+    expect(
+      changes(stored, { A1: { value: new CellError('#N/A', 'Not in the table.'), formula: 'F()' } }),
+    ).toEqual([]);
+  });
+
+  it('is a format alone, with the value it is for', () => {
+    expect(changes(before, { ...before, A1: { value: 5, numberFormat: '0.00' } })).toEqual([
+      { row: 0, column: 0, value: 5, numberFormat: '0.00' },
+    ]);
+  });
+
+  it('is the whole of an array, by the cell of its formula', () => {
+    const spilled = { A1: { value: 1, formula: 'SEQUENCE(1,2)', spill: 'A1:B1' }, B1: { value: 2 } };
+    expect(changes({}, spilled)).toEqual([
+      { row: 0, column: 0, value: 1, formula: 'SEQUENCE(1,2)', spill: [[1, 2]] },
+    ]);
+  });
+
+  it('leaves out what an array did fill: the array takes it away itself', () => {
+    const spilled = { A1: { value: 1, formula: 'SEQUENCE(1,2)', spill: 'A1:B1' }, B1: { value: 2 } };
+    expect(changes(spilled, { A1: { value: 1 } })).toEqual([{ row: 0, column: 0, value: 1 }]);
+  });
+});

@@ -1,0 +1,12 @@
+import { defineConfig } from 'vitest/config';
+
+/** The built page in a real Chromium. Run after `npm run build`; `CHROMIUM` names the browser where it is elsewhere. */
+export default defineConfig({
+  test: {
+    include: ['tests/browser/**/*.test.ts'],
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
+    // One browser at a time: the machine that runs this may have two cores.
+    fileParallelism: false,
+  },
+});
