@@ -1,0 +1,85 @@
+import { derived, formula, input, published } from '../../core/define';
+import { wall } from './inputs';
+
+export const ejectGrip = formula({
+  name: 'EJECT.GRIP',
+  summary: 'Pressure of a part that has shrunk onto a round core.',
+  inputs: [
+    input('modulus', 'E', 'pressure', {
+      above: '0 MPa',
+      usual: ['20 MPa', '10 GPa'],
+      says: 'Modulus of the resin at ejection temperature, not the one at room temperature',
+    }),
+    input('strain', 'epsilon', 'ratio', {
+      min: 0,
+      max: 0.2,
+      usual: [0.0005, 0.04],
+      says: 'Strain that the core holds back, as from EJECT.STRAIN',
+    }),
+    wall,
+    input('radius', 'r', 'length', {
+      above: '0 mm',
+      usual: ['0.5 mm', '250 mm'],
+      says: 'Radius of the core',
+    }),
+    input('poisson', 'nu', 'ratio', {
+      min: 0,
+      max: 0.5,
+      default: 0,
+      says: 'Poisson’s ratio of the resin for a part with a closed end; 0 for an open tube',
+    }),
+  ],
+  steps: {
+    sigma: {
+      gives: 'pressure',
+      expr: 'E*epsilon/(1 - nu/2)',
+      says: 'Hoop stress in the wall; a closed end pulls along the core and so adds to it',
+    },
+    p: { gives: 'pressure', expr: 'sigma*t/r', says: 'Pressure on the core: balance of the thin ring' },
+  },
+  result: 'p',
+  valid: [
+    {
+      holds: 't <= 0.2*r',
+      says: 'The wall is thicker than a fifth of the core’s radius: it is no thin ring, and the grip comes out too high.',
+    },
+  ],
+  sources: [
+    derived('Thin cylinder held at its inner radius: ε E = p r/t, with a closed end p r (1 − ν/2)/t'),
+    published(
+      'Injection Molding Handbook (Rosato), 3rd ed., ejection force: the same closed-end form, as quoted at eng-tips.com thread 203149',
+    ),
+  ],
+  notes: [
+    'The modulus is the one at ejection temperature. The room-temperature value of a data sheet makes the grip several times too high; a part ejected hot grips little and bends easily.',
+    'Packing lowers the strain, waiting on the core raises it: eject as soon as the part is stiff enough.',
+  ],
+  related: ['EJECT.STRAIN', 'EJECT.FORCE', 'RESIN.VALUE'],
+  checks: [
+    {
+      given: { modulus: '500 MPa', strain: 0.01, wall: '2 mm', radius: '15 mm', poisson: 0.4 },
+      expect: '0.833333333 MPa',
+      within: 1e-8,
+      from: 'by hand: 500 × 0.01 × 2/(15 × (1 − 0.4/2)) = 10/12',
+    },
+    {
+      given: { modulus: '80 ksi', strain: 0.006, wall: '0.08 in', radius: '0.4 in', poisson: 0.35 },
+      expect: '116.363636 psi',
+      within: 1e-8,
+      from: 'by hand: 80000 × 0.006 × 0.2/(1 − 0.175) = 96/0.825',
+    },
+    {
+      given: { modulus: '600 MPa', strain: '0.8 %', wall: '1.8 mm', radius: '12 mm' },
+      expect: '0.72 MPa',
+      within: 1e-12,
+      from: 'an open tube: E ε t/r = 600 × 0.008 × 1.8/12',
+      limit: true,
+    },
+    {
+      given: { modulus: '600 MPa', strain: 0, wall: '1.8 mm', radius: '12 mm' },
+      expect: '0 MPa',
+      from: 'a part that has not shrunk does not grip',
+      limit: true,
+    },
+  ],
+});

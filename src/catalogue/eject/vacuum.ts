@@ -1,0 +1,54 @@
+import { derived, formula, input } from '../../core/define';
+
+export const ejectVacuum = formula({
+  name: 'EJECT.VACUUM',
+  summary: 'Force with which the air holds a part on a closed core.',
+  inputs: [
+    input('coreArea', 'A', 'area', {
+      min: '0 mm²',
+      usual: ['5 mm²', '0.3 m²'],
+      says: 'Projected area of the closed core, across the direction of ejection',
+    }),
+    input('vacuum', 'Dp', 'pressure', {
+      min: '0 MPa',
+      max: '1.1 atm',
+      default: '1 atm',
+      says: 'Pressure missing under the part; left out: all of one atmosphere',
+    }),
+  ],
+  steps: { F: { gives: 'force', expr: 'Dp*A', says: 'The air presses on the core’s projected area' } },
+  result: 'F',
+  sources: [
+    derived('Force is pressure times projected area; standard atmosphere 101 325 Pa (10th CGPM 1954)'),
+  ],
+  notes: [
+    'A vented core, an air poppet or a pin that lets air in early makes it 0. A thin cup stripped fast without one may collapse.',
+  ],
+  related: ['EJECT.FORCE', 'EJECT.TOTAL'],
+  checks: [
+    {
+      given: { coreArea: '900 mm²' },
+      expect: '91.1925 N',
+      within: 1e-12,
+      from: 'by hand: 900 × 0.101325',
+    },
+    {
+      given: { coreArea: '1.5 in²', vacuum: '10 psi' },
+      expect: '15 lbf',
+      within: 1e-12,
+      from: 'by hand: 1.5 × 10',
+    },
+    {
+      given: { coreArea: '1 in²' },
+      expect: '14.69595 lbf',
+      within: 1e-6,
+      from: 'standard atmosphere in handbook tables: 14.69595 psi',
+    },
+    {
+      given: { coreArea: '900 mm²', vacuum: '0 psi' },
+      expect: '0 N',
+      from: 'a vented core holds nothing',
+      limit: true,
+    },
+  ],
+});
