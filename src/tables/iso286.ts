@@ -123,7 +123,7 @@ const at = (row: Row | undefined, size: number): number | undefined =>
 
 function checkSize(size: number): void {
   if (!(size > 0 && size <= 500 + AT_STEP))
-    throw new Refusal(`ISO 286 sizes here are above 0 and up to 500 mm (19.685 in), not ${size} mm`, 'size');
+    throw new Refusal(`is ${size} mm; ISO 286 is tabled here above 0 and up to 500 mm (19.685 in)`, 'size');
 }
 
 /** Standard tolerance IT of a grade (`7` or `IT7`) for a size in mm, µm. */

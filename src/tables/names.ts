@@ -36,6 +36,7 @@ export const nameKey = (text: string): string =>
 /** Signs as a keyboard has them: `×` is x, `⁄` is a slash, any dash is a hyphen. */
 export const plainSigns = (text: string): string =>
   text
+    .replace(/(\d)(?=[¼-¾⅐-⅞])/g, '$1 ')
     .normalize('NFKC')
     .replace(/[×✕∗*]/g, 'x')
     .replace(/⁄/g, '/')

@@ -29,8 +29,9 @@ const HEIGHT = Math.sqrt(3) / 2;
 export function threadLimits(thread: Thread, of: ThreadClass, diameter: LimitedDiameter): Limits {
   const system = of.startsWith('2') ? 'UN' : 'ISO';
   if (system !== thread.system) {
-    const own = thread.system === 'UN' ? '2A or 2B' : '6g or 6H';
-    throw new Refusal(`class ${of} is not of this thread's system: ${thread.name} takes ${own}`, 'class');
+    const own =
+      thread.system === 'UN' ? 'an inch thread: it takes 2A or 2B' : 'a metric thread: it takes 6g or 6H';
+    throw new Refusal(`is ${of}, but ${thread.name} is ${own}`, 'class');
   }
   const external = of === '2A' || of === '6g';
   if (external && diameter === 'minor')
@@ -114,7 +115,7 @@ function isoLimits(
   diameter: LimitedDiameter,
 ): Limits {
   const row = BY_PITCH[P];
-  if (!row) throw new Refusal(`ISO 965-1 has no row for the pitch of ${name}`);
+  if (!row) throw new Refusal(`is ${name}, but ISO 965-1 has no row for its pitch`, 'thread');
   const [es, Td, TD1] = row;
   const micron = (value: number) => Math.round(value) / 1e6;
   // The standard prints limits in 0.001 mm.
@@ -135,10 +136,7 @@ function isoLimits(
   }
   if (diameter === 'major') return { min: micron(basic), ...table };
   if (TD1 === undefined)
-    throw new Refusal(
-      `ISO 965-1 has no grade 6 for nuts of a pitch below 0.3 mm, so no 6H for ${name}`,
-      'class',
-    );
+    throw new Refusal(`is 6H, but ISO 965-1 has no grade 6 for the fine pitch of ${name}`, 'class');
   const tolerance =
     diameter === 'minor' ? TD1 : tabled === undefined ? 1.32 * byFormula : fiveStepsUp(tabled);
   return { min: micron(basic), max: micron(basic + tolerance), ...how };

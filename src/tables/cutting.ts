@@ -1,0 +1,127 @@
+import { commonPractice, published, type Source } from '../core/define';
+import { Refusal } from '../core/refusal';
+import { type Named, nameFinder } from './names';
+
+/** What cutting asks of a work material: starting speeds and specific cutting force. */
+
+export const SPEED_SOURCES = {
+  handbook: published(
+    'handbook table of HSS drilling and reaming speeds, as reproduced at vm68.com/stuff/sfpm.html and protocutter.com/cutting-speeds-in-feet-per-minute',
+  ),
+  practice: commonPractice('milling and tapping speeds of small shops'),
+} as const satisfies Readonly<Record<string, Source>>;
+
+export const KIENZLE_SOURCE: Source = published(
+  'VDI 3323 material groups with kc1.1 and mc, cutting tool catalogue of 2017, p. 558 (docs.steelcam.org)',
+);
+
+type Range = readonly [low: number, high: number];
+
+export interface WorkMaterial extends Named {
+  /** VDI 3323 group. */
+  readonly group?: number;
+  /** Drilling with HSS, reaming with HSS and with carbide, ft/min. */
+  readonly sfm?: readonly [drill: number, ream: number, carbideReam: number];
+  /** Milling, m/min; chip load a tooth in percent of the cutter's diameter. */
+  readonly mill?: { readonly HSS?: Range; readonly carbide: Range; readonly chip: Range };
+  /** Tapping, m/min. */
+  readonly tap?: { readonly cut: Range; readonly form?: Range };
+}
+
+const ALUMINIUM_TAP = { cut: [12, 25], form: [15, 30] } as const;
+const ALUMINIUM_MILL = { HSS: [60, 120], carbide: [150, 400], chip: [0.5, 1.5] } as const;
+
+// Names are those of the metal table where the state of the metal does not matter; else they say the state, and the bare
+// name is refused by naming them.
+// prettier-ignore
+export const WORK_MATERIALS: readonly WorkMaterial[] = [
+  { name: 'P20', aliases: ['P20 30 HRC', '1.2311', 'prehard P20', 'tool steel', 'steel'], group: 7, sfm: [60, 40, 200],
+    mill: { HSS: [15, 20], carbide: [60, 120], chip: [0.3, 0.7] }, tap: { cut: [4, 8] } },
+  { name: 'H13 annealed', aliases: ['H13', 'tool steel', 'steel'], group: 10, sfm: [60, 40, 200],
+    mill: { HSS: [18, 25], carbide: [70, 130], chip: [0.3, 0.8] }, tap: { cut: [5, 9] } },
+  { name: 'H13 225 HB', aliases: ['H13'], group: 10, sfm: [50, 30, 150] },
+  { name: 'H13 350 HB', aliases: ['H13'], group: 11, sfm: [30, 20, 100] },
+  { name: 'H13 48 HRC', aliases: ['H13', 'H13 hardened'], mill: { carbide: [40, 90], chip: [0.2, 0.5] } },
+  { name: '420 annealed', aliases: ['420', '420 stainless', 'stainless'], group: 12, sfm: [75, 50, 225],
+    mill: { HSS: [18, 25], carbide: [60, 120], chip: [0.3, 0.8] }, tap: { cut: [4, 7], form: [4, 8] } },
+  { name: '420 200 HB', aliases: ['420', '420 stainless', 'stainless'], group: 12, sfm: [65, 45, 200] },
+  { name: '420 300 HB', aliases: ['420', '420 stainless', 'stainless'], sfm: [40, 25, 125] },
+  { name: '1018', aliases: ['mild steel', 'C1018', 'S50C', 'low carbon steel', 'steel'], group: 1, tap: { cut: [8, 15], form: [10, 20] } },
+  { name: '6061-T6', aliases: ['6061', 'aluminium', 'aluminum', 'Al'], group: 22, mill: ALUMINIUM_MILL, tap: ALUMINIUM_TAP },
+  { name: '7075-T6', aliases: ['7075', 'aluminium', 'aluminum', 'Al'], group: 22, mill: ALUMINIUM_MILL, tap: ALUMINIUM_TAP },
+  { name: 'brass', aliases: ['C360', 'C36000', 'brass C360', '360 brass'], group: 26,
+    mill: { HSS: [45, 90], carbide: [120, 250], chip: [0.5, 1.2] }, tap: { cut: [12, 20], form: [10, 20] } },
+];
+
+/** The work material of a name: `P20`, `H13 annealed`, `6061`. */
+export const findWorkMaterial = nameFinder('work material', WORK_MATERIALS);
+
+// VDI 3323 group: kc1.1 in MPa at a chip 1 mm thick and wide, and the exponent mc of thickness.
+// prettier-ignore
+const KIENZLE: Readonly<Record<number, readonly [kc: number, mc: number]>> = {
+  1: [1350, 0.21], 2: [1500, 0.22], 3: [1675, 0.24], 4: [1700, 0.24], 5: [1900, 0.24], 6: [1775, 0.24], 7: [1675, 0.24],
+  8: [1725, 0.24], 9: [1800, 0.24], 10: [2450, 0.23], 11: [2500, 0.23], 12: [1875, 0.21], 13: [1875, 0.21], 14: [2150, 0.2],
+  17: [1225, 0.25], 21: [700, 0.25], 22: [800, 0.25], 26: [700, 0.27], 27: [700, 0.27],
+};
+
+/** Specific cutting force kc1.1 in Pa and its exponent mc: kc = kc1.1·h^(−mc), h in mm. */
+export function kienzle({ name, group }: WorkMaterial): { readonly kc: number; readonly mc: number } {
+  const row = group === undefined ? undefined : KIENZLE[group];
+  if (!row)
+    throw new Refusal(
+      `is ${name}, for which the tables have no specific cutting force: give it as a pressure`,
+      'metal',
+    );
+  return { kc: row[0] * 1e6, mc: row[1] };
+}
+
+export const TOOLS = ['HSS', 'carbide'] as const;
+export const OPERATIONS = ['mill', 'drill', 'ream', 'tap', 'form tap'] as const;
+export type Tool = (typeof TOOLS)[number];
+export type Operation = (typeof OPERATIONS)[number];
+
+/** A speed of the tables in its printed unit: ft/min as read, m/min as practised. */
+function printedSpeed(
+  { sfm, mill, tap }: WorkMaterial,
+  tool: Tool,
+  operation: Operation,
+): number | undefined {
+  const hss = tool === 'HSS';
+  switch (operation) {
+    case 'drill':
+      return hss ? sfm?.[0] : undefined;
+    case 'ream':
+      return sfm?.[hss ? 1 : 2];
+    case 'mill':
+      return mill?.[tool]?.[0];
+    case 'tap':
+      return hss ? tap?.cut[0] : undefined;
+    case 'form tap':
+      return hss ? tap?.form?.[0] : undefined;
+  }
+}
+
+const FOOT = 0.3048;
+
+/** Starting cutting speed, m/s: the low end of a range. Where the tables have none, it refuses by naming what they have. */
+export function cuttingSpeed(
+  work: WorkMaterial,
+  tool: Tool,
+  operation: Operation,
+): { readonly speed: number; readonly source: Source } {
+  const printed = printedSpeed(work, tool, operation);
+  if (printed === undefined) {
+    const has = TOOLS.flatMap((t) =>
+      OPERATIONS.filter((o) => printedSpeed(work, t, o) !== undefined).map((o) => `${t} ${o}`),
+    );
+    throw new Refusal(
+      `is ${operation} with ${tool}; for ${work.name} the tables have ${has.length > 0 ? has.join(', ') : 'no speeds'}`,
+      'operation',
+    );
+  }
+  const read = operation === 'drill' || operation === 'ream';
+  return {
+    speed: (printed * (read ? FOOT : 1)) / 60,
+    source: SPEED_SOURCES[read ? 'handbook' : 'practice'],
+  };
+}
