@@ -1,9 +1,12 @@
 import type { Definition } from '../core/define';
 import { clamp } from './clamp';
 import { eject } from './eject';
+import { cost } from './cost';
+import { edge } from './edge';
 import { fill } from './fill';
 import { flush } from './flush';
 import { heat } from './heat';
+import { pin } from './pin';
 import { seat } from './seat';
 import { spring } from './spring';
 import { tap } from './tap';
@@ -14,8 +17,11 @@ export const catalogue: readonly Definition[] = [
   ...flush,
   ...spring,
   ...eject,
+  ...pin,
   ...tap,
   ...clamp,
   ...fill,
   ...heat,
+  ...edge,
+  ...cost,
 ];

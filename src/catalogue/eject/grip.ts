@@ -51,7 +51,7 @@ export const ejectGrip = formula({
     ),
   ],
   notes: [
-    'The modulus is the one at ejection temperature. The room-temperature value of a data sheet makes the grip several times too high; a part ejected hot grips little and bends easily.',
+    'The modulus is the one at ejection temperature. The room-temperature value of a data sheet makes the grip several times too high; a part ejected hot grips little and bends easily. RESIN.VALUE gives it as "eject modulus".',
     'Packing lowers the strain, waiting on the core raises it: eject as soon as the part is stiff enough.',
   ],
   related: ['EJECT.STRAIN', 'EJECT.FORCE', 'RESIN.VALUE'],

@@ -1,0 +1,126 @@
+import { commonPractice, formula, fromMemory, input, published } from '../../core/define';
+import { pinDia } from '../eject/inputs';
+
+const MOTT = 'Mott, Machine Elements in Mechanical Design, ch. 6';
+
+export const pinBuckle = formula({
+  name: 'PIN.BUCKLE',
+  summary: 'Load at which a round ejector pin buckles.',
+  inputs: [
+    pinDia,
+    input('unguidedLength', 'L', 'length', {
+      min: '0 mm',
+      usual: ['1 mm', '500 mm'],
+      says: 'Longest length without a guide during the stroke, not the length of the pin',
+    }),
+    input('fixity', 'C', 'ratio', {
+      min: 0.25,
+      max: 4,
+      default: 1.2,
+      says: 'End fixity: 1 for ends that pivot, 1.2 for a held head, 0.25 for a free tip that can lean aside',
+    }),
+    input('modulus', 'E', 'pressure', {
+      above: '0 MPa',
+      default: '207 GPa',
+      usual: ['60 GPa', '650 GPa'],
+      says: 'Young’s modulus of the pin',
+    }),
+    input('yield', 'S_y', 'pressure', {
+      above: '0 MPa',
+      default: '1400 MPa',
+      usual: ['150 MPa', '3000 MPa'],
+      says: 'Yield stress of the pin in compression',
+    }),
+  ],
+  steps: {
+    A: { gives: 'area', expr: 'pi*d^2/4', says: 'Section of the pin' },
+    lambda: { gives: 'ratio', expr: 'L/(d/4)', says: 'Slenderness: length over the radius of gyration d/4' },
+    lambda_1: {
+      gives: 'ratio',
+      expr: 'sqrt(2*pi^2*C*E/S_y)',
+      says: 'Slenderness from which the pin buckles elastically, at half its yield stress',
+    },
+    sigma: {
+      gives: 'pressure',
+      expr: 'lambda > lambda_1 ? C*pi^2*E/lambda^2 : S_y - (S_y*lambda/(2*pi))^2/(C*E)',
+      says: 'Critical stress: Euler’s for a slender pin, Johnson’s parabola for a stout one',
+    },
+    P: { gives: 'force', expr: 'A*sigma', says: 'Load at which it buckles' },
+  },
+  result: 'P',
+  sources: [
+    published(`${MOTT}: Euler and Johnson formulas`),
+    fromMemory(
+      'Shigley, Mechanical Engineering Design, columns: fixity 1 pivoting ends, 1.2 recommended for fixed ends, 1/4 free end',
+    ),
+    commonPractice('207 GPa and 1400 MPa for a hardened ejector pin'),
+  ],
+  notes: [
+    'The unguided length is what stands free at the worst moment of the stroke: from the ejector plate to the first guide with the mold closed, less what the stroke takes.',
+    'The load is the one at which the pin fails. Keep the force on one pin to a half or a third of it: no pin is straight, and none is pushed square (common practice).',
+    'For a stepped pin take the thin part’s diameter with its own length.',
+  ],
+  cautions: [
+    {
+      says: 'A pin that buckles jams or snaps: stay well below, keep the guard shut, and never push a stuck ejector harder.',
+    },
+  ],
+  related: ['EJECT.TOTAL', 'EJECT.PINCOUNT', 'EJECT.PINPRESSURE'],
+  checks: [
+    {
+      given: {
+        pinDia: '0.75 in',
+        unguidedLength: '32 in',
+        fixity: 1,
+        modulus: '30 Mpsi',
+        yield: '100 ksi',
+      },
+      expect: '4473 lbf',
+      within: 0.006,
+      from: `${MOTT}, example 1: 4473 lbf, with a rounded radius of gyration and slenderness; exact arithmetic gives 4491`,
+    },
+    {
+      given: {
+        pinDia: '37.48 mm',
+        unguidedLength: '1.5 m',
+        fixity: 1,
+        modulus: '207 GPa',
+        yield: '500 MPa',
+      },
+      expect: '88 kN',
+      within: 0.001,
+      from: 'Shigley, example of an Euler column for 4 × 22 kN: 37.48 mm (from memory, redone by hand: d⁴ = 64 P L²/(π³ C E))',
+    },
+    {
+      given: {
+        pinDia: '19.02 mm',
+        unguidedLength: '375 mm',
+        fixity: 1,
+        modulus: '207 GPa',
+        yield: '500 MPa',
+      },
+      expect: '88 kN',
+      within: 0.001,
+      from: 'Shigley, the same with 375 mm as a Johnson column: 19 mm (from memory, redone by hand: d = 2 √(P/(π S) + S L²/(π² C E)) = 19.02)',
+    },
+    {
+      given: { pinDia: '4 mm', unguidedLength: '120 mm' },
+      expect: '2139.43309 N',
+      within: 1e-8,
+      from: 'by hand: 1.2 π³ 207000 × 4⁴/(64 × 120²)',
+    },
+    {
+      given: { pinDia: '5 mm', unguidedLength: '60 mm', fixity: 1 },
+      expect: '16638.72 N',
+      within: 1e-6,
+      from: 'by hand: slenderness 48 is below 54.03, so 19.6349541 × (1400 − (1400 × 48/6.28318531)²/207000)',
+    },
+    {
+      given: { pinDia: '5 mm', unguidedLength: '0 mm' },
+      expect: '27488.935719 N',
+      within: 1e-10,
+      from: 'without length it does not buckle but yields: 1400 π 5²/4',
+      limit: true,
+    },
+  ],
+});

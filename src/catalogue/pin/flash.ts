@@ -1,0 +1,64 @@
+import { commonPractice, derived, formula, input, published } from '../../core/define';
+import { resinWith } from '../resins';
+
+export const pinFlash = formula({
+  name: 'PIN.FLASH',
+  summary:
+    'Spare of the gap around an ejector pin against the depth that the resin flashes into; negative: it will flash.',
+  inputs: [
+    input('radialGap', 'g', 'length', {
+      min: '0 mm',
+      usual: ['0 mm', '0.2 mm'],
+      says: 'Gap on one side of the warm pin: half the clearance, or all of it for a pin that leans',
+    }),
+    resinWith(
+      'resin',
+      'h_v',
+      'vent depth',
+      { above: '0 mm' },
+      'Resin, or the gap that it does not flash into',
+    ),
+  ],
+  steps: {
+    s: { gives: 'length', expr: 'h_v - g', says: 'Vent depth of the resin less the gap' },
+  },
+  result: 's',
+  sources: [
+    derived('A gap flashes where it is deeper than the vent that the resin is given'),
+    published('Vent depths by resin: viewmold.com, venting standards; the shallow end of each range'),
+    commonPractice('Allowable gap at pins and parting lines equals the vent depth of the resin'),
+  ],
+  notes: [
+    'A pin leaned to one side opens the whole clearance on the other: use the diametral clearance for a careful answer.',
+    'A little gap is wanted: pins vent what they stand in.',
+  ],
+  cautions: [{ when: 's < 0', says: 'The gap is deeper than the vent depth of the resin: it will flash.' }],
+  related: ['FIT.GAP', 'FILL.VENT', 'PIN.STAND'],
+  checks: [
+    {
+      given: { radialGap: '0.008 mm', resin: 'PP' },
+      expect: '0.0047 mm',
+      within: 1e-9,
+      from: 'vent depth of PP 0.0127 mm (0.0005 in) in the published table, less 0.008',
+    },
+    {
+      given: { radialGap: '0.0006 in', resin: 'ABS' },
+      expect: '0.0004 in',
+      within: 1e-9,
+      from: 'vent depth of ABS 0.0254 mm (0.001 in) in the published table, less 0.0006 in',
+    },
+    {
+      given: { radialGap: '0.02 mm', resin: '0.015 mm' },
+      expect: '-0.005 mm',
+      within: 1e-9,
+      from: 'by hand: 0.015 − 0.02',
+    },
+    {
+      given: { radialGap: '0 mm', resin: '0.015 mm' },
+      expect: '0.015 mm',
+      within: 1e-12,
+      from: 'without a gap all of the vent depth is spare',
+      limit: true,
+    },
+  ],
+});
