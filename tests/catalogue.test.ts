@@ -5,12 +5,11 @@ import { CellError, type Argument, type CellValue, type Matrix } from '../src/ca
 import { worksheetFunction } from '../src/call/worksheet';
 import { amountSI } from '../src/core/amount';
 import { inputsOf, type Check, type Definition, type Formula } from '../src/core/define';
-import { dimensionText, sameDimension } from '../src/core/dimension';
 import { evaluate } from '../src/core/evaluate';
-import { inferDimension } from '../src/core/expr/dims';
 import { toTex } from '../src/core/expr/tex';
-import { programFor, symbolDimensions } from '../src/core/program';
-import { KINDS, SYSTEMS } from '../src/core/quantity';
+import { programFor } from '../src/core/program';
+import { SYSTEMS } from '../src/core/quantity';
+import { dimensionFault } from './support/dimensions';
 import { runCheck, argumentsOf, valuesOf } from './support/runCheck';
 
 const checksOf = (definition: Definition): readonly Check[] => definition.checks as readonly Check[];
@@ -132,18 +131,7 @@ describe.each(catalogue.filter(isFormula).map((definition) => [definition.name, 
     it.each(checksOf(definition).map((check) => [check.from, check] as const))(
       'fit in dimension (%s)',
       (_from, check) => {
-        const program = programFor(definition, valuesOf(definition, check));
-        const dims = symbolDimensions(program);
-        for (const { symbol, step, written } of program.steps) {
-          if (step.fitted) continue;
-          const inferred = inferDimension(written, (name) => dims.get(name) ?? KINDS.ratio.dimension);
-          if (inferred === 'any') continue;
-          const declared = KINDS[step.gives].dimension;
-          expect(
-            sameDimension(inferred, declared),
-            `${symbol} is ${dimensionText(inferred)}, declared ${dimensionText(declared)}`,
-          ).toBe(true);
-        }
+        expect(dimensionFault(definition, valuesOf(definition, check))).toBeUndefined();
       },
     );
 

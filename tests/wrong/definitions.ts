@@ -1,0 +1,30 @@
+import { derived, formula, input, type Definition, type Step } from '../../src/core/define';
+
+const F = input('push', 'F', 'force', { says: 'A force' });
+const L = input('arm', 'L', 'length', { says: 'A length' });
+
+const of = (steps: Record<string, Step>): Definition =>
+  formula({
+    name: 'WRONG.ONE',
+    summary: 'A definition with a fault.',
+    inputs: [F, L],
+    steps,
+    result: Object.keys(steps).at(-1) ?? '',
+    sources: [derived('a fault made on purpose')],
+    checks: [{ given: { push: '2 N', arm: '3 m' }, expect: 6, from: 'by hand' }],
+  });
+
+/** Definitions with one fault each, and what the tests of the catalogue say of it. */
+export const WRONG: readonly (readonly [fault: string, definition: Definition, says: string])[] = [
+  ['adds a force to a length', of({ M: { gives: 'torque', expr: 'F + L', says: '' } }), '"F + L" adds or compares unlike quantities (m kg s^-2, m)'],
+  ['compares a force with a length', of({ M: { gives: 'torque', expr: 'F > L ? F*L : 0', says: '' } }), '"F > L" adds or compares unlike quantities (m kg s^-2, m)'],
+  ['takes the sine of a length', of({ M: { gives: 'ratio', expr: 'sin(L)', says: '' } }), '"sin(L)" takes a ratio or an angle, not a quantity with a unit (m)'],
+  ['has branches of two kinds', of({ M: { gives: 'force', expr: 'L > 0 ? F : L', says: '' } }), 'the branches of "(L > 0 ? F : L)" are m kg s^-2 and m'],
+  ['raises a length to a length', of({ M: { gives: 'ratio', expr: '2^L', says: '' } }), '"2^L" has an exponent with a unit (1, m)'],
+  ['raises a length to a computed power', of({ M: { gives: 'ratio', expr: 'L^(F/F)', says: '' } }), '"L^(F/F)" raises a quantity with a unit to a power that is not a number (m, 1)'],
+  ['declares another kind than it has', of({ M: { gives: 'force', expr: 'F*L', says: '' } }), 'M is m^2 kg s^-2, declared m kg s^-2'],
+  ['asks for an unknown symbol', of({ M: { gives: 'torque', expr: 'F*l', says: '' } }), 'unknown symbol l in "F*l"'],
+  ['uses a step before it is known', of({ M: { gives: 'torque', expr: 'F*x', says: '' }, x: { gives: 'length', expr: 'L', says: '' } }), 'unknown symbol x in "F*x"'],
+  ['leaves a sign out', of({ M: { gives: 'torque', expr: '2 F*L', says: '' } }), 'multiplication without a sign is not allowed in "2 F*L"'],
+  ['has hidden units of no such kind', of({ M: { gives: 'torque', expr: 'F*L', says: '', fitted: { units: { F: 'mm' }, out: 'N·m' } } }), 'no unit mm for a force'],
+]; // prettier-ignore
