@@ -208,6 +208,7 @@ export const SHOULDER_SCREWS: readonly ShoulderScrew[] = [
     };
   }),
   ...INCH_SHOULDERS.map(([size, thread, length, head, height, hex]): ShoulderScrew => ({
+    system: 'UN',
     shoulder: inch(size),
     shoulderMax: inch(size - 0.002),
     shoulderMin: inch(size - 0.004),
