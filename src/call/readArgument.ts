@@ -122,6 +122,9 @@ const isQuantity = (cell: CellValue, kind: Kind): boolean => {
   return reading.ok && reading.unit !== undefined;
 };
 
+/** Reads any finite amount of a kind. */
+export const amountReader = (kind: Kind): CellReader => quantityReader(kind, {});
+
 const readers = new WeakMap<AnyInput, CellReader>();
 
 /** The reader of an input's cells; made once. */

@@ -1,0 +1,67 @@
+import { inputsOf, type Definition } from '../../core/define';
+import { answer, givesOf } from '../../core/evaluate';
+import type { Kind, System } from '../../core/quantity';
+import { Refusal } from '../../core/refusal';
+import type { CellValue } from '../cell';
+import { readerOf } from '../readArgument';
+import { readCall } from '../readCall';
+import { argumentsFrom, type InputRow } from './inputsTable';
+import { naming } from './tool';
+
+/** A function at one set of inputs, whose single result is a number; the base from which a tool varies. */
+export interface Calculation {
+  readonly definition: Definition;
+  readonly system: System;
+  /** In SI, in the order of the inputs. */
+  readonly values: readonly unknown[];
+  readonly gives: Kind;
+}
+
+/** Reads the first value of every row of `inputs`. */
+export function calculationOf(definition: Definition, rows: readonly InputRow[], units: System): Calculation {
+  const call = naming('inputs', () =>
+    readCall(
+      definition,
+      argumentsFrom(definition, rows, ({ cells }) => cells[0] ?? null, units),
+    ),
+  );
+  const { values, system } = call.at(0, 0);
+  const gives = givesOf(definition, values);
+  if (typeof gives !== 'string' || gives === 'text') {
+    throw new Refusal(`${definition.name} does not answer with one number`, 'function');
+  }
+  return { definition, system, values, gives };
+}
+
+/** One cell read as the value of an input, under the name of the tool's own argument. */
+export function readAs(
+  definition: Definition,
+  index: number,
+  cell: CellValue,
+  system: System,
+  argument: string,
+): unknown {
+  const input = inputsOf(definition)[index];
+  if (!input) throw new Refusal(`${definition.name} has no such argument`, argument);
+  return naming(argument, () => readerOf(input)(cell, system));
+}
+
+/** The numeric result with one input changed; refuses an answer in words. */
+export function resultWith(
+  { definition, system, values }: Calculation,
+  index: number,
+  value: unknown,
+): number {
+  const changed = inputsOf(definition).map((input, i) => {
+    // An argument that was left out and follows the changed one follows it still.
+    const follows =
+      input.sameAs !== undefined &&
+      input.sameAs === inputsOf(definition)[index]?.name &&
+      values[i] === values[index];
+    return i === index || follows ? value : values[i];
+  });
+  const result = answer(definition, changed, system);
+  if (typeof result !== 'number')
+    throw new Refusal(`${definition.name} answers "${String(result)}", which is not a number`, 'function');
+  return result;
+}
