@@ -2,11 +2,13 @@ import type { Definition } from '../core/define';
 import { clamp } from './clamp';
 import { eject } from './eject';
 import { cost } from './cost';
+import { cut } from './cut';
 import { edge } from './edge';
 import { fill } from './fill';
 import { flush } from './flush';
 import { heat } from './heat';
 import { pin } from './pin';
+import { plate } from './plate';
 import { seat } from './seat';
 import { spring } from './spring';
 import { tap } from './tap';
@@ -22,6 +24,8 @@ export const catalogue: readonly Definition[] = [
   ...clamp,
   ...fill,
   ...heat,
+  ...plate,
+  ...cut,
   ...edge,
   ...cost,
 ];

@@ -1,0 +1,59 @@
+import { choice, named, procedure } from '../../core/define';
+import { cuttingSpeed, findWorkMaterial, OPERATIONS, SPEED_SOURCES, TOOLS } from '../../tables/cutting';
+import { WORK_MATERIAL } from '../workMaterials';
+
+export const cutSpeed = procedure({
+  name: 'CUT.SPEED',
+  summary: 'Cutting speed to start with, from the tables.',
+  inputs: [
+    named(
+      'metal',
+      'metal',
+      { what: WORK_MATERIAL, read: (text) => findWorkMaterial(text) },
+      { says: 'Metal that is cut; where its state matters, with its state, such as "H13 annealed"' },
+    ),
+    choice('tool', TOOLS, { says: 'What the cutter is made of' }),
+    choice('operation', OPERATIONS, { says: 'What is done' }),
+  ],
+  gives: 'cuttingSpeed',
+  method: 'Read from the table of the operation; of a range the low end.',
+  run: ({ metal, tool, operation }) => cuttingSpeed(metal, tool, operation).speed,
+  sources: [SPEED_SOURCES.handbook, SPEED_SOURCES.practice],
+  notes: [
+    'Drilling and reaming are handbook values for high-speed steel; milling and tapping are ranges of common practice, of which the low end is ' +
+      'given. Coatings, coolant and a stiff setup allow more.',
+  ],
+  cautions: [
+    {
+      says: 'A starting value only: a long reach, a small cutter or a light machine wants less. Listen, look at the chips, and keep to the cutter maker’s figures where you have them.',
+    },
+  ],
+  related: ['CUT.RPM', 'CUT.FEED'],
+  checks: [
+    {
+      given: { metal: 'P20', tool: 'HSS', operation: 'drill' },
+      expect: '60 ft/min',
+      within: 1e-12,
+      from: 'handbook table of HSS speeds: P20 annealed, drilling 60 ft/min',
+    },
+    {
+      given: { metal: 'H13 annealed', tool: 'HSS', operation: 'ream' },
+      expect: '12.192 m/min',
+      within: 1e-12,
+      from: 'handbook table of HSS speeds: H10 to H14 annealed, reaming 40 ft/min',
+    },
+    {
+      given: { metal: '420 annealed', tool: 'carbide', operation: 'ream' },
+      expect: '225 ft/min',
+      within: 1e-12,
+      from: 'handbook table: 420 annealed, reaming with carbide 225 ft/min',
+    },
+    {
+      given: { metal: '6061', tool: 'carbide', operation: 'mill' },
+      expect: '150 m/min',
+      within: 1e-12,
+      from: 'of a range the low end: milling aluminium with carbide 150 to 400 m/min (common practice)',
+      limit: true,
+    },
+  ],
+});

@@ -1,0 +1,43 @@
+import { derived, formula, input } from '../../core/define';
+import { feedRate } from './inputs';
+
+export const cutTime = formula({
+  name: 'CUT.TIME',
+  summary: 'Time of a cut at a feed rate.',
+  inputs: [
+    input('length', 'L', 'length', {
+      min: '0 mm',
+      usual: ['1 mm', '100 m'],
+      says: 'Length of one pass, run-in and run-out included',
+    }),
+    feedRate,
+    input('passes', 'i', 'count', { min: 1, default: 1, says: 'Number of passes' }),
+  ],
+  steps: { t: { gives: 'time', expr: 'i*L/v_f', says: 'Way over speed' } },
+  result: 't',
+  sources: [derived('Way over speed')],
+  notes: [
+    'Short moves and corners never reach the feed rate: a machine takes longer than this in fine work.',
+  ],
+  related: ['CUT.FEED', 'CUT.STEPOVER', 'COST.CYCLE'],
+  checks: [
+    {
+      given: { length: '40 in', feedRate: '12 in/min', passes: 3 },
+      expect: '600 s',
+      within: 1e-12,
+      from: 'by hand: 3 × 40/12 = 10 min',
+    },
+    {
+      given: { length: '1200 mm', feedRate: '400 mm/min' },
+      expect: '180 s',
+      within: 1e-12,
+      from: 'by hand: 1200/400 = 3 min',
+    },
+    {
+      given: { length: '0 mm', feedRate: '400 mm/min' },
+      expect: '0 s',
+      from: 'no way, no time',
+      limit: true,
+    },
+  ],
+});

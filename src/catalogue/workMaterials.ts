@@ -1,0 +1,46 @@
+import { named, type Step } from '../core/define';
+import { findWorkMaterial, kienzle } from '../tables/cutting';
+
+export const WORK_MATERIAL = 'the name of a work material such as "P20" or "6061-T6"';
+
+/**
+ * What is cut, by name, or its specific cutting force as a number, then the same at every chip thickness. Gives the
+ * symbols `k_c1` and `m_c` of Kienzle’s law.
+ */
+export const cutMetal = named(
+  'metal',
+  'metal',
+  {
+    what: WORK_MATERIAL,
+    read: (text) => kienzle(findWorkMaterial(text)),
+    number: {
+      kind: 'pressure',
+      says: 'its specific cutting force',
+      above: '0 MPa',
+      means: (kc) => ({ kc, mc: 0 }),
+    },
+    binds: {
+      k_c1: {
+        gives: 'pressure',
+        says: 'Specific cutting force at a chip 1 mm thick and wide',
+        from: ({ kc }) => kc,
+      },
+      m_c: {
+        gives: 'ratio',
+        says: 'Exponent by which it falls with thickness',
+        from: ({ mc }) => mc,
+      },
+    },
+  },
+  { says: 'Metal that is cut' },
+);
+
+/** Kienzle’s law, after an input or step `h`, the chip thickness. */
+export const specificForce = {
+  k_c: {
+    gives: 'pressure',
+    expr: 'k_c1*h^(-m_c)',
+    fitted: { units: { k_c1: 'MPa', h: 'mm' }, out: 'MPa' },
+    says: 'Specific cutting force by Kienzle, higher for thin chips; h in mm',
+  },
+} as const satisfies Record<string, Step>;
