@@ -1,0 +1,120 @@
+/**
+ * What a call costs, as ratios within one run: at the worksheet boundary and in the core, beside the same equation
+ * written by hand; then whole workbooks, and the size of what is shipped. Run it on an idle machine, after a build.
+ */
+import { existsSync, readFileSync, readdirSync } from 'node:fs';
+import { join, relative } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import type { Argument } from '../../src/call/cell';
+import { findDefinition } from '../../src/call/findDefinition';
+import { worksheetFunctions } from '../../src/call/functions';
+import { NAMESPACE } from '../../src/call/namespace';
+import { readCall } from '../../src/call/readCall';
+import { worksheetFunction } from '../../src/call/worksheet';
+import { table } from '../../src/cli/table';
+import { inputsOf } from '../../src/core/define';
+import { answer } from '../../src/core/evaluate';
+import { Calculator } from '../../src/workbook/engine/calculator';
+import type { Cell, Workbook } from '../../src/workbook/model';
+import { newWorkbook } from '../../src/workbook/package';
+import { nanoseconds } from './measure';
+import { RIVALS, type Rival } from './rivals';
+
+/** Inputs that differ from call to call, as those of a column do. */
+const VARIANTS = 64;
+
+function callCosts({ id, cells, byHand }: Rival): (string | number)[] {
+  const definition = findDefinition(id);
+  const variants = Array.from({ length: VARIANTS }, (_, turn): Argument[] => {
+    const values = cells.map((cell) =>
+      typeof cell === 'number' && cell === cells[0] ? cell * (1 + turn / 1e3) : cell,
+    );
+    const padded = [
+      ...values,
+      ...Array<undefined>(inputsOf(definition).length - values.length).fill(undefined),
+    ];
+    return [...padded.map((cell): Argument => (cell === undefined ? null : [[cell]])), [['mm']]];
+  });
+  const inSI = variants.map((args) => readCall(definition, args).at(0, 0).values);
+  inSI.forEach((values) => {
+    const [core, hand] = [answer(definition, values, 'mm'), byHand(values as never)];
+    const agree =
+      typeof core === 'number' ? Math.abs(core - Number(hand)) <= 1e-12 * Math.abs(core) : core === hand;
+    if (!agree) throw new Error(`${id}: ${String(core)} in the core, ${String(hand)} by hand`);
+  });
+  const fn = worksheetFunction(definition);
+  const of = <T>(list: readonly T[], turn: number): T => list[turn % VARIANTS] as T;
+  const hand = nanoseconds((turn) => byHand(of(inSI, turn) as never));
+  const core = nanoseconds((turn) => answer(definition, of(inSI, turn), 'mm'));
+  const boundary = nanoseconds((turn) => fn.call(of(variants, turn)));
+  return [
+    id,
+    ...[hand, core, boundary].map(Math.round),
+    (core / hand).toFixed(1),
+    (boundary / hand).toFixed(1),
+  ];
+}
+
+/** A sheet with a column of inputs and a formula of ours beside each. */
+function columnOf(formulas: number): Workbook {
+  const cells = Array.from({ length: formulas }, (_, row): Cell[] => [
+    { row, column: 0, value: 400 + row, style: 0 },
+    { row, column: 1, value: null, formula: `${NAMESPACE}.SEAT.FORCE(A${row + 1},5,0.15)`, style: 0 },
+  ]).flat();
+  const empty = newWorkbook();
+  return { ...empty, sheets: empty.sheets.slice(0, 1).map((sheet) => ({ ...sheet, cells })) };
+}
+
+async function recalculationCosts(formulas: number): Promise<number[]> {
+  const workbook = columnOf(formulas);
+  const start = performance.now();
+  const calculator = new Calculator(workbook, worksheetFunctions);
+  const loaded = performance.now();
+  await calculator.calculate();
+  const calculated = performance.now();
+  calculator.set([{ sheet: 0, row: 0, column: 0, value: 500 }]);
+  await calculator.calculate();
+  const edited = performance.now();
+  calculator.dispose();
+  return [formulas, loaded - start, calculated - loaded, edited - calculated].map(Math.round);
+}
+
+const SHIPPED = ['moldsheet.cjs', 'excel/functions.js', 'excel/taskpane.js', 'page/page.js', 'page/page.css'];
+
+/** Sizes of what is loaded at once; what the page loads when it needs it is one line. */
+function bundleSizes(): (string | number)[][] {
+  const folders = ['dist', 'dist/excel', 'dist/page'].filter((folder) => existsSync(folder));
+  const groups = new Map<string, number[]>();
+  for (const file of folders.flatMap((folder) => readdirSync(folder).map((name) => join(folder, name)))) {
+    // Names carry a hash of their content.
+    const name = relative('dist', file)
+      .replaceAll('\\', '/')
+      .replace(/\.[0-9a-f]{8}\./, '.');
+    const group =
+      SHIPPED.find((one) => one === name) ?? (/^page\/.*\.js$/.test(name) ? 'page, when needed' : '');
+    if (!group) continue;
+    const bytes = readFileSync(file);
+    const [size = 0, gzip = 0] = groups.get(group) ?? [];
+    groups.set(group, [size + bytes.length, gzip + gzipSync(bytes).length]);
+  }
+  return [...groups].map(([name, sizes]) => [name, ...sizes.map((size) => Math.round(size / 1000))]);
+}
+
+async function main(): Promise<void> {
+  console.log(
+    'Nanoseconds a call: by hand, in the core, at the worksheet boundary; and how many times by hand\n',
+  );
+  console.log(table(['Function', 'hand', 'core', 'boundary', 'core ×', 'boundary ×'], RIVALS.map(callCosts)));
+  console.log('\nRecalculation without a grid, milliseconds\n');
+  // The first one pays for what the machine has to learn.
+  await recalculationCosts(100);
+  const costs = [await recalculationCosts(1000), await recalculationCosts(10_000)];
+  console.log(table(['Formulas', 'load', 'calculate', 'one edit'], costs));
+  const sizes = bundleSizes();
+  console.log('\nBundles, kB\n');
+  console.log(
+    sizes.length > 0 ? table(['File', 'size', 'gzip'], sizes) : 'There are none: npm run build makes them.',
+  );
+}
+
+void main();
