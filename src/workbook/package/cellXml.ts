@@ -8,7 +8,8 @@ export interface CellXml {
   readonly row: number;
   readonly column: number;
   readonly style: number;
-  readonly value: CellValue;
+  /** undefined for the formula that nobody has calculated yet. */
+  readonly value: CellValue | undefined;
   /** The whole `<f>` element; empty for a constant. */
   readonly formula: string;
   /** The `cm` number that marks a dynamic array. */
@@ -30,6 +31,7 @@ export function cellXml(cell: CellXml, prefix = ''): string {
 function valueXml({ value, formula, isSpilled }: CellXml, prefix: string): { type: string; content: string } {
   const isResult = formula !== '' || isSpilled === true;
   const v = (text: string) => `<${prefix}v>${text}</${prefix}v>`;
+  if (value === undefined) return { type: '', content: '' };
   if (value instanceof CellError) return { type: 'e', content: v(fileError(value.code)) };
   switch (typeof value) {
     case 'number':

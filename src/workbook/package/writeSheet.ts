@@ -184,7 +184,7 @@ function newCell(cell: PlacedCell, parts: SheetParts): string {
   const isArray = cell.fills !== undefined || needsArrayMark(cell.formula);
   const area = cell.fills ?? cellAddress(cell.row, cell.column);
   const formula = `<f${isArray ? ` t="array" ref="${area}"` : ''}>${escapeXml(toFileSpelling(cell.formula))}</f>`;
-  return cellXml({ ...place, value: cell.value ?? null, formula, mark: isArray ? parts.mark() : undefined });
+  return cellXml({ ...place, value: cell.value, formula, mark: isArray ? parts.mark() : undefined });
 }
 
 function conditional(condition: ConditionDescription, overlay: number, priority: number): string {
