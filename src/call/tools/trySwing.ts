@@ -76,7 +76,8 @@ function slope(calculation: Calculation, index: number, x: number): number {
   const { definition, values } = calculation;
   if (definition.type === 'formula') {
     try {
-      return slopeBy(definition as Formula, values, index);
+      const exact = slopeBy(definition as Formula, values, index);
+      if (Number.isFinite(exact)) return exact;
     } catch (error) {
       // A rounding has no derivative; its trend is still worth telling.
       if (!(error instanceof NoDerivative)) throw error;

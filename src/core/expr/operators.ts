@@ -214,7 +214,8 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     partials: (args) => {
       const [a, b] = pair(args);
       // With a constant exponent the logarithm is not asked for, so a base below zero is no trouble.
-      const byExponent = b.type === 'num' ? ZERO : op('mul', op('pow', a, b), op('ln', a));
+      const byExponent =
+        b.type === 'num' ? ZERO : when(op('gt', a, ZERO), op('mul', op('pow', a, b), op('ln', a)), ZERO);
       return [op('mul', b, op('pow', a, op('sub', b, ONE))), byExponent];
     },
   },

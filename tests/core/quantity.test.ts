@@ -1,0 +1,114 @@
+import { describe, expect, it } from 'vitest';
+import { all, create, type FactoryFunctionMap } from 'mathjs';
+import { convert, fromSI, KINDS, SYSTEMS, systemUnit, toSI, type Kind } from '../../src/core/quantity';
+import { findUnit, kindsWithUnit, readQuantity, splitNumber } from '../../src/core/readQuantity';
+
+const kinds = Object.keys(KINDS) as Kind[];
+
+describe('a number on a drawing', () => {
+  it.each([
+    ['12', 12, ''],
+    ['.250', 0.25, ''],
+    ['1/2 in', 0.5, 'in'],
+    ['1 1/2 in', 1.5, 'in'],
+    ['1-1/2"', 1.5, '"'],
+    ['-3/4 in', -0.75, 'in'],
+    ['1e-3 m', 0.001, 'm'],
+    ['−5 mm', -5, 'mm'],
+    ['10°', 10, '°'],
+    ['0.6MPa', 0.6, 'MPa'],
+  ])('%s is %d with "%s" behind it', (text, value, rest) => {
+    expect(splitNumber(text)).toEqual({ value, rest });
+  });
+
+  it('is none where no figure leads', () => {
+    expect(splitNumber('a lot')).toBeUndefined();
+    expect(splitNumber('')).toBeUndefined();
+  });
+});
+
+describe('a unit', () => {
+  // mathjs is the outside: its names for the units that have the same meaning.
+  const math = create(all as FactoryFunctionMap);
+  it.each([
+    ['length', 'in', 'inch', 'm'],
+    ['length', 'thou', 'mil', 'm'],
+    ['length', 'ft', 'ft', 'm'],
+    ['area', 'in²', 'sqin', 'm^2'],
+    ['volume', 'in³', 'cuin', 'm^3'],
+    ['volume', 'cm³', 'cc', 'm^3'],
+    ['force', 'lbf', 'lbf', 'N'],
+    ['force', 'tonf', '2000 lbf', 'N'],
+    ['force', 'tf', '1000 kgf', 'N'],
+    ['pressure', 'psi', 'psi', 'Pa'],
+    ['pressure', 'ksi', '1000 psi', 'Pa'],
+    ['pressure', 'bar', 'bar', 'Pa'],
+    ['pressure', 'atm', 'atm', 'Pa'],
+    ['torque', 'lbf·in', 'lbf inch', 'N m'],
+    ['stiffness', 'lbf/in', 'lbf/inch', 'N/m'],
+    ['mass', 'oz', 'ounce', 'kg'],
+    ['mass', 'lb', 'lbm', 'kg'],
+    ['power', 'hp', '550 ft lbf/s', 'W'],
+    ['heatContent', 'Btu/lb', 'BTU/lbm', 'J/kg'],
+    ['film', 'Btu/(h·ft²·°F)', 'BTU/(hour ft^2 degF)', 'W/(m^2 K)'],
+    ['angle', 'deg', 'deg', 'rad'],
+    ['angle', 'arcmin', 'arcmin', 'rad'],
+    ['cuttingSpeed', 'ft/min', 'ft/minute', 'm/s'],
+    ['flow', 'L/min', 'litre/minute', 'm^3/s'],
+  ] as const)('of %s, %s, is as mathjs has it', (kind, symbol, mathUnit, si) => {
+    const unit = findUnit(kind, symbol);
+    const factor = math.unit(`1 ${mathUnit}`.replace(/^1 (\d)/, '$1')).toNumber(si);
+    expect(Math.abs((unit?.factor ?? 0) / factor - 1)).toBeLessThan(1e-9);
+  });
+
+  it.each([
+    ['°F', '°C', 212, 100],
+    ['°F', '°C', -40, -40],
+    ['°C', 'K', 0, 273.15],
+    ['°F', 'K', 32, 273.15],
+  ])('of temperature: %s to %s at %d is %d', (from, to, value, expected) => {
+    const [a, b] = [findUnit('temperature', from), findUnit('temperature', to)];
+    expect(a && b && convert(value, a, b)).toBeCloseTo(expected, 11);
+  });
+
+  it('of a rise has no zero point', () => {
+    const [f, c] = [findUnit('rise', '°F'), findUnit('rise', '°C')];
+    expect(f && c && convert(18, f, c)).toBeCloseTo(10, 12);
+  });
+
+  it.each(kinds)('of %s goes to SI and back to what it was', (kind) => {
+    for (const unit of KINDS[kind].units) {
+      for (const value of [0, 1, -2.5, 1e-6, 12345.678]) {
+        expect(fromSI(toSI(value, unit), unit)).toBeCloseTo(value, 9);
+        expect(convert(value, unit, unit)).toBe(value);
+      }
+    }
+  });
+
+  it.each(kinds)('of %s has no spelling twice', (kind) => {
+    const spellings = KINDS[kind].units.flatMap(({ symbol, aliases }) => [symbol, ...aliases]);
+    expect(new Set(spellings).size).toBe(spellings.length);
+  });
+
+  it.each(kinds)('of each system stands among those of %s', (kind) => {
+    for (const system of SYSTEMS) expect(KINDS[kind].units).toContain(systemUnit(kind, system));
+  });
+
+  it('keeps its letter case where that tells two apart, and is free of it elsewhere', () => {
+    expect(findUnit('length', 'MM')?.symbol).toBe('mm');
+    expect(findUnit('pressure', 'mpa')?.symbol).toBe('MPa');
+    expect(findUnit('pressure', 'mpsi')?.symbol).toBe('Mpsi');
+    expect(findUnit('length', 'furlong')).toBeUndefined();
+  });
+
+  it('is a pound of mass for a mass and of force for a force', () => {
+    expect(findUnit('force', 'lb')?.symbol).toBe('lbf');
+    expect(findUnit('mass', 'lb')?.symbol).toBe('lb');
+  });
+
+  it('names the kind it belongs to when it stands in the wrong place', () => {
+    expect(readQuantity('5 MPa', 'force')).toMatchObject({ ok: false, problem: 'other kind' });
+    expect(readQuantity('5 furlong', 'force')).toMatchObject({ ok: false, problem: 'unknown unit' });
+    expect(kindsWithUnit('MPa')).toEqual(['pressure']);
+  });
+});
