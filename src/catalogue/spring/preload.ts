@@ -1,5 +1,5 @@
-import { derived, formula, input } from '../../core/define';
-import { freeLength, pocketLength, rate, STORED_ENERGY } from './inputs';
+import { formula, input } from '../../core/define';
+import { freeLength, HOOKE, pocketLength, rate, STORED_ENERGY } from './inputs';
 
 export const springPreload = formula({
   name: 'SPRING.PRELOAD',
@@ -26,7 +26,7 @@ export const springPreload = formula({
   valid: [
     { holds: 'x > 0', says: 'The spring is not longer than its pocket: it is loose and gives no preload.' },
   ],
-  sources: [derived('Hooke’s law F = k x')],
+  sources: [HOOKE],
   cautions: [
     {
       when: 'x > 0.8*L_0',

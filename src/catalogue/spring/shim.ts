@@ -1,5 +1,5 @@
-import { derived, formula, input } from '../../core/define';
-import { freeLength, pocketLength, rate, STORED_ENERGY } from './inputs';
+import { formula, input } from '../../core/define';
+import { freeLength, HOOKE, pocketLength, rate, STORED_ENERGY } from './inputs';
 
 export const springShim = formula({
   name: 'SPRING.SHIM',
@@ -22,7 +22,7 @@ export const springShim = formula({
     t: { gives: 'length', expr: 'L_p - L', says: 'What must fill the pocket below it' },
   },
   result: 't',
-  sources: [derived('Hooke’s law F = k x')],
+  sources: [HOOKE],
   notes: [
     'A negative shim is no shim: cut the pocket deeper by that much, or take a shorter or softer spring.',
   ],

@@ -1,0 +1,97 @@
+import { choice, formula } from '../../core/define';
+import { disc, DISC_LIFE, DISC_SOURCES, discIsUsual, discMetal, discStrain, notPastFlat } from './disc';
+import { ringHasBreadth, STORED_ENERGY } from './inputs';
+
+export const springDiscStress = formula({
+  name: 'SPRING.DISCSTRESS',
+  summary: 'Stress at a point of a disc spring; tension is positive.',
+  inputs: [
+    ...disc,
+    choice('point', ['OM', 'I', 'II', 'III', 'IV'], {
+      says: 'Upper middle (OM), upper inside edge (I), lower inside (II), lower outside (III), upper outside (IV)',
+    }),
+    ...discMetal,
+  ],
+  refuse: [ringHasBreadth, notPastFlat],
+  steps: {
+    ...discStrain,
+    K_2: { gives: 'ratio', expr: '6/pi*((delta - 1)/ln(delta) - 1)/ln(delta)', says: 'Factor of the cone' },
+    K_3: { gives: 'ratio', expr: '3/pi*(delta - 1)/ln(delta)', says: 'Factor of bending' },
+    e: { gives: 'ratio', expr: '(h_0 - s/2)/t', says: 'Mean cone height over thickness' },
+    sigma: {
+      gives: 'pressure',
+      by: 'point',
+      cases: {
+        OM: '-q*3/pi',
+        I: '-q*(K_2*e + K_3)',
+        II: '-q*(K_2*e - K_3)',
+        III: '-q/delta*((K_2 - 2*K_3)*e - K_3)',
+        IV: '-q/delta*((K_2 - 2*K_3)*e + K_3)',
+      },
+      says: 'Tangential stress of the turned section',
+    },
+  },
+  result: 'sigma',
+  valid: discIsUsual,
+  sources: DISC_SOURCES,
+  notes: [
+    'OM limits a static load: at flat its compression should not pass the yield strength, 1400 to 1600 MPa for the usual steels. II and III are in tension and decide the life under many cycles.',
+    DISC_LIFE,
+  ],
+  cautions: [{ says: STORED_ENERGY }],
+  related: ['SPRING.DISCFORCE', 'SPRING.DISCSTACK'],
+  checks: [
+    {
+      given: {
+        outsideDia: '8 mm',
+        insideDia: '4.2 mm',
+        thickness: '0.4 mm',
+        coneHeight: '0.2 mm',
+        deflection: '0.15 mm',
+        point: 'II',
+      },
+      expect: '1220 MPa',
+      within: 5e-3,
+      from: 'DIN 2093 series A, disc 8 × 4.2 × 0.4, largest tension',
+    },
+    {
+      given: {
+        outsideDia: '8 mm',
+        insideDia: '4.2 mm',
+        thickness: '0.4 mm',
+        coneHeight: '0.2 mm',
+        deflection: '0.15 mm',
+        point: 'OM',
+      },
+      expect: '-1200 MPa',
+      within: 5e-3,
+      from: 'DIN 2093 series A, disc 8 × 4.2 × 0.4, stress OM',
+    },
+    {
+      given: {
+        outsideDia: '31.5 mm',
+        insideDia: '16.3 mm',
+        thickness: '1.75 mm',
+        coneHeight: '0.7 mm',
+        deflection: '0.53 mm',
+        point: 'III',
+      },
+      expect: '1110.79307 MPa',
+      within: 1e-8,
+      from: 'by hand: −1244.96964/1.93251534 × ((1.20428186 − 2.70326723) × 0.24857143 − 1.35163361)',
+    },
+    {
+      given: {
+        outsideDia: '0.984 in',
+        insideDia: '0.48 in',
+        thickness: '0.059 in',
+        coneHeight: '0.0217 in',
+        deflection: '0 in',
+        point: 'I',
+      },
+      expect: '0 psi',
+      from: 'no deflection, no stress',
+      limit: true,
+    },
+  ],
+});

@@ -1,0 +1,64 @@
+import { formula, published } from '../../core/define';
+import { EN_BUCKLING, meanDia, seating, seatingIsKnown } from './inputs';
+import { elasticMaterial, STEEL_G } from './materials';
+
+export const springFreeLimit = formula({
+  name: 'SPRING.FREELIMIT',
+  summary: 'Longest free length of a compression spring that never buckles.',
+  inputs: [
+    meanDia,
+    seating,
+    elasticMaterial(
+      STEEL_G,
+      'Material of the wire; beside a shear modulus Young’s modulus is that of steel, 206 GPa',
+    ),
+  ],
+  steps: {
+    L_0: {
+      gives: 'length',
+      expr: 'pi*D/nu*sqrt((1 - gamma)/(0.5 + gamma))',
+      says: 'Where the root of the buckling equation vanishes',
+    },
+  },
+  result: 'L_0',
+  valid: [seatingIsKnown],
+  sources: [
+    EN_BUCKLING,
+    published(
+      'Shigley’s Mechanical Engineering Design, 10th edition, chapter 10: for steel stable below 2.63 D/α',
+    ),
+  ],
+  notes: [
+    'With the usual moduli of spring steel it is 2.58 D over the seating, 2 % on the safe side of the book’s 2.63.',
+    'Where the modulus of a wire depends on its size, the size that buckles first is taken.',
+  ],
+  cautions: [{ says: 'A longer spring is not lost: guide it on a rod or in a bore, or see SPRING.BUCKLE.' }],
+  related: ['SPRING.BUCKLE'],
+  checks: [
+    {
+      given: { meanDia: '28.5 mm' },
+      expect: '149.91 mm',
+      within: 0.02,
+      from: 'Shigley’s rule for steel: 2.63 × 28.5/0.5',
+    },
+    {
+      given: { meanDia: '14 mm' },
+      expect: '72.259407 mm',
+      within: 1e-7,
+      from: 'by hand: 28π × √(0.604369/0.895631), γ = 0.395631',
+    },
+    {
+      given: { meanDia: '0.5 in', seating: 1, material: '302 stainless' },
+      expect: '1.3596644 in',
+      within: 1e-7,
+      from: 'by hand: 0.5π × √(0.6424870/0.8575130), γ = 69/193',
+    },
+    {
+      given: { meanDia: '10 mm', seating: 2 },
+      expect: '12.903466 mm',
+      within: 1e-7,
+      from: 'one end free: a quarter of the 51.613862 mm of two flat seats',
+      limit: true,
+    },
+  ],
+});

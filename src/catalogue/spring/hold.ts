@@ -1,0 +1,74 @@
+import { commonPractice, derived, formula, input } from '../../core/define';
+
+export const springHold = formula({
+  name: 'SPRING.HOLD',
+  summary: 'Preload that keeps an insert seated against its weight and the drag of seals and guides.',
+  inputs: [
+    input('movingMass', 'm', 'mass', {
+      min: '0 g',
+      usual: ['1 g', '20 kg'],
+      says: 'Mass of all that moves with the insert',
+    }),
+    input('drag', 'F_d', 'force', {
+      min: '0 N',
+      usual: ['0 N', '500 N'],
+      says: 'Friction of seals and guides that the spring must overcome',
+    }),
+    input('gLoad', 'n', 'ratio', {
+      min: 0,
+      default: 1,
+      usual: [0, 10],
+      says: 'Acceleration that the insert must stand, as a multiple of gravity; 1: its weight alone',
+    }),
+    input('margin', 'S', 'ratio', {
+      min: 1,
+      default: 1.5,
+      usual: [1, 4],
+      says: 'Preload over what is needed',
+    }),
+  ],
+  steps: {
+    W: {
+      gives: 'force',
+      fitted: { units: { m: 'kg' }, out: 'N' },
+      expr: '9.80665*m*n',
+      says: 'Weight at this acceleration, standard gravity 9.80665 m/s²',
+    },
+    F: { gives: 'force', expr: 'S*(W + F_d)', says: 'Both held, with the margin' },
+  },
+  result: 'F',
+  sources: [
+    derived('Axial balance of the insert at rest in its seat'),
+    commonPractice('Margin of 1.5 on a holding force'),
+  ],
+  notes: [
+    'The spring need not resist injection where the melt presses the insert into its seat. Count the full weight even where the mold is used on its side: it is also carried and turned.',
+  ],
+  cautions: [
+    {
+      says: 'Where injection pressure pushes the insert out of its seat a spring does not hold it: it must be locked.',
+    },
+  ],
+  related: ['SPRING.PRELOAD', 'SPRING.SHIM', 'SEAT.PUSHOUT'],
+  checks: [
+    {
+      given: { movingMass: '120 g', drag: '3 N' },
+      expect: '6.265197 N',
+      within: 1e-9,
+      from: 'by hand: 1.5 × (0.12 × 9.80665 + 3)',
+    },
+    {
+      given: { movingMass: '6 oz', drag: '0.5 lbf', gLoad: 2, margin: 2 },
+      expect: '2.5 lbf',
+      within: 1e-9,
+      from: 'by hand: 2 × (6/16 × 2 + 0.5), a pound weighing a pound-force',
+    },
+    {
+      given: { movingMass: '0 g', drag: '4 N', margin: 1 },
+      expect: '4 N',
+      within: 1e-12,
+      from: 'without mass or margin the drag alone',
+      limit: true,
+    },
+  ],
+});

@@ -1,0 +1,57 @@
+import { named, type Input } from '../../core/define';
+import { findWire, wireModuli, type Wire } from '../../tables/springs';
+
+const WHAT = 'the name of a spring wire such as "music wire" or "302 stainless"';
+
+/** What the elastic functions need to know of a spring wire. */
+interface ElasticWire {
+  /** Shear modulus of a wire of this diameter; cold drawing makes thin wire a little stiffer. */
+  readonly shearAt: (wire: number) => number;
+  /** Shear modulus over Young’s modulus, at the size where it is largest: that spring buckles first. */
+  readonly modulusRatio: number;
+}
+
+/** Young’s modulus of spring steel beside a shear modulus that is given as a number, Pa (EN 10270-1). */
+const STEEL_E = 206e9;
+/** Shear modulus of spring steel, EN 10270-1. */
+export const STEEL_G = '81500 MPa';
+
+const elasticWire = (wire: Wire): ElasticWire => ({
+  shearAt: (diameter) => wireModuli(wire, diameter).shear,
+  modulusRatio: Math.max(...wire.moduli.map(([, shear, elastic]) => shear / elastic)),
+});
+
+/** A spring wire by name, or its shear modulus as a number. Gives the symbol `gamma`, G/E. */
+export const elasticMaterial = (standard: string, says: string): Input<'material', ElasticWire> =>
+  named<'material', ElasticWire>(
+    'material',
+    'material',
+    {
+      what: WHAT,
+      read: (text) => elasticWire(findWire(text)),
+      number: {
+        kind: 'pressure',
+        says: 'shear modulus',
+        above: '0 MPa',
+        // A modulus of shear is below Young’s.
+        below: '206000 MPa',
+        means: (shear) => ({ shearAt: () => shear, modulusRatio: shear / STEEL_E }),
+      },
+      binds: {
+        gamma: {
+          gives: 'ratio',
+          says: 'Shear modulus over Young’s modulus',
+          from: (wire) => wire.modulusRatio,
+        },
+      },
+    },
+    { default: standard, says },
+  );
+
+/** A spring wire by name. */
+export const wireMaterial = named<'material', Wire>(
+  'material',
+  'material',
+  { what: WHAT, read: findWire },
+  { says: 'Material of the wire' },
+);

@@ -1,0 +1,98 @@
+import { fromMemory, input, procedure, published } from '../../core/define';
+import { refuse } from '../../core/refusal';
+import { meanDia, STORED_ENERGY, wire } from './inputs';
+import { elasticMaterial } from './materials';
+
+export const springRate = procedure({
+  name: 'SPRING.RATE',
+  summary: 'Rate of a helical compression spring of round wire.',
+  inputs: [
+    wire,
+    meanDia,
+    input('activeCoils', 'N_a', 'ratio', {
+      above: 0,
+      usual: [1, 40],
+      says: 'Active coils: closed ends have two dead ones, open ground ends one; parts of a coil count',
+    }),
+    elasticMaterial('music wire', 'Material of the wire'),
+  ],
+  gives: 'stiffness',
+  method: 'The shear modulus is looked up for the wire and its size; then the torsion of the coiled wire.',
+  steps: {
+    C: { gives: 'ratio', says: 'Spring index', equation: 'C = D/d' },
+    G: {
+      gives: 'pressure',
+      says: 'Shear modulus of this wire at this size',
+      equation: 'G from the table of wires',
+    },
+    k: {
+      gives: 'stiffness',
+      says: 'Torsion of the wire over all active coils',
+      equation: 'k = G*d^4/(8*D^3*N_a)',
+    },
+  },
+  run: ({ wire: d, meanDia: D, activeCoils, material }, show) => {
+    if (D <= d) refuse('meanDia', 'must be larger than {wire}');
+    const G = material.shearAt(d);
+    const k = (G * d ** 4) / (8 * D ** 3 * activeCoils);
+    show('C', D / d);
+    show('G', G);
+    show('k', k);
+    return k;
+  },
+  valid: [
+    {
+      holds: (x) => x.meanDia >= 4 * x.wire && x.meanDia <= 12 * x.wire,
+      says: 'The spring index D/d is not between 4 and 12: below it the wire is hard to coil, above it the spring tangles and buckles.',
+    },
+    {
+      holds: (x) => x.activeCoils >= 3 && x.activeCoils <= 15,
+      says: 'Active coils are not between 3 and 15: with fewer the ends blur the rate, with more the spring wants a guide.',
+    },
+  ],
+  sources: [
+    published(
+      'Shigley’s Mechanical Engineering Design, 10th edition, chapter 10 with the solution of problem 10-3',
+    ),
+    fromMemory('Shigley’s Mechanical Engineering Design, Table 10-5: moduli of spring wires by size'),
+  ],
+  notes: [
+    'The rate goes with the fourth power of the wire: measure the wire, a hundredth counts. Springs as bought hold their rate within some 10 %.',
+    'Near a hot plate the modulus falls by about 3 % per 100 °C, and music wire takes a set above some 120 °C: use chrome-silicon there (common practice).',
+  ],
+  cautions: [{ says: STORED_ENERGY }],
+  related: ['SPRING.FORCE', 'SPRING.PRELOAD', 'SPRING.STRESS', 'SPRING.SOLID'],
+  checks: [
+    {
+      given: { wire: '2.5 mm', meanDia: '28.5 mm', activeCoils: 13, material: '81 GPa' },
+      expect: '1.314 N/mm',
+      within: 1e-3,
+      from: 'Shigley, 10th edition, problem 10-3: music wire 2.5 mm, outside diameter 31 mm, plain ground, 14 coils',
+    },
+    {
+      given: { wire: '2.5 mm', meanDia: '28.5 mm', activeCoils: 13 },
+      expect: '1.314 N/mm',
+      within: 1e-3,
+      from: 'the same problem with the modulus looked up for music wire of that size',
+    },
+    {
+      given: { wire: '0.063 in', meanDia: '0.5 in', activeCoils: 8 },
+      expect: '23.33325 lbf/in',
+      within: 1e-6,
+      from: 'by hand: 81.7 GPa = 11849583 psi, × 0.063⁴/(8 × 0.125 × 8)',
+    },
+    {
+      given: { wire: '1.6 mm', meanDia: '12 mm', activeCoils: 9, material: '81500 MPa' },
+      expect: '4.293004 N/mm',
+      within: 1e-6,
+      from: 'by hand: 81500 × 6.5536/(8 × 1728 × 9)',
+    },
+    {
+      given: { wire: '2 mm', meanDia: '20 mm', activeCoils: 1e9, material: '80 GPa' },
+      expect: '2e-8 N/mm',
+      within: 1e-12,
+      from: 'endless coils give way: one coil has 80000 × 16/(8 × 8000) = 20 N/mm, a thousand million in series a thousand-millionth',
+      limit: true,
+    },
+  ],
+});

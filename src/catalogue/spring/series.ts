@@ -1,0 +1,46 @@
+import { derived, list, procedure } from '../../core/define';
+
+export const springSeries = procedure({
+  name: 'SPRING.SERIES',
+  summary: 'Rate of springs end on end.',
+  inputs: [list('rates', 'k', 'stiffness', { above: '0 N/mm', says: 'Rates of the springs, a range' })],
+  gives: 'stiffness',
+  method: 'All carry the same force and their deflections add: the reciprocals of the rates are summed.',
+  steps: { k: { gives: 'stiffness', says: 'Combined rate', equation: 'k = 1/Σ(1/k_i)' } },
+  run: ({ rates }, show) => {
+    const k = 1 / rates.reduce((sum, rate) => sum + 1 / rate, 0);
+    show('k', k);
+    return k;
+  },
+  sources: [derived('Equal force, summed deflection')],
+  notes: ['Also for one spring on a soft seat: the seat is a spring in series. The softest decides.'],
+  cautions: [
+    {
+      says: 'The softest spring may be solid before the stroke is done; from there on the rate is that of the others.',
+    },
+  ],
+  related: ['SPRING.PARALLEL', 'SPRING.RATE'],
+  checks: [
+    { given: { rates: ['10 N/mm', '15 N/mm'] }, expect: '6 N/mm', within: 1e-12, from: 'by hand: 150/25' },
+    {
+      given: { rates: ['20 lbf/in', '30 lbf/in', '60 lbf/in'] },
+      expect: '10 lbf/in',
+      within: 1e-12,
+      from: 'by hand: 1/20 + 1/30 + 1/60 = 1/10',
+    },
+    {
+      given: { rates: ['8 N/mm'] },
+      expect: '8 N/mm',
+      within: 1e-12,
+      from: 'one spring is its own series',
+      limit: true,
+    },
+    {
+      given: { rates: ['8 N/mm', '1e15 N/mm'] },
+      expect: '8 N/mm',
+      within: 1e-12,
+      from: 'a rigid spring in series changes nothing',
+      limit: true,
+    },
+  ],
+});

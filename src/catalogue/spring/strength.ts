@@ -1,0 +1,87 @@
+import { fromMemory, procedure, published } from '../../core/define';
+import { refuse } from '../../core/refusal';
+import { wireRange, wireStrength } from '../../tables/springs';
+import { wire } from './inputs';
+import { wireMaterial } from './materials';
+
+export const springStrength = procedure({
+  name: 'SPRING.STRENGTH',
+  summary: 'Minimum tensile strength of a spring wire of a diameter.',
+  inputs: [wireMaterial, wire],
+  gives: 'pressure',
+  method:
+    'The fit of the wire’s standard: A/d^m with the constants printed for the system of units, or a − b log₁₀ d for EN 10270-1.',
+  steps: {
+    S_ut: { gives: 'pressure', says: 'Minimum tensile strength', equation: 'S_ut = A/d^m' },
+  },
+  run: ({ material, wire: d }, show, system) => {
+    const strength = wireStrength(material, d, system);
+    if (!(strength > 0)) refuse('wire', `is far beyond the sizes that ${material.name} is made in`);
+    show('S_ut', strength);
+    return strength;
+  },
+  valid: [
+    {
+      holds: ({ material, wire: d }) => {
+        const [from, upTo] = wireRange(material);
+        return d >= from * (1 - 1e-9) && d <= upTo * (1 + 1e-9);
+      },
+      says: 'The wire is outside the diameters that the constants were fitted for.',
+    },
+  ],
+  sources: [
+    published(
+      'Shigley’s Mechanical Engineering Design, 10th edition, solutions 10-2 and 10-3: A and m of music wire',
+    ),
+    fromMemory('Shigley’s Mechanical Engineering Design, Table 10-4: A and m of the other wires'),
+    fromMemory('EN 10270-1: fits used with EN 13906-1; the tables of the standard govern'),
+  ],
+  notes: [
+    'The printed inch and metric constants are separate fits, so the two systems differ by 0.2 %: each is given as printed.',
+    'Torsional yield, static and not preset, is 0.45 of it for music and hard-drawn wire, 0.5 for oil-tempered and alloy wire, 0.35 for 302 stainless.',
+  ],
+  cautions: [
+    {
+      says: 'A minimum at room temperature: nicks, rust and plating take strength away, and heat relaxes the spring.',
+    },
+  ],
+  related: ['SPRING.STRESS', 'SPRING.RATE'],
+  checks: [
+    {
+      given: { material: 'music wire', wire: '2.5 mm' },
+      expect: '1936 MPa',
+      within: 1e-3,
+      units: 'mm',
+      from: 'Shigley, 10th edition, problem 10-3',
+    },
+    {
+      given: { material: 'chrome-silicon', wire: '0.08 in' },
+      expect: '265349.12 psi',
+      within: 1e-7,
+      units: 'in',
+      from: 'by hand: 202000/0.08^0.108',
+    },
+    {
+      given: { material: 'EN 10270-1 SH', wire: '10 mm' },
+      expect: '1400 MPa',
+      within: 1e-12,
+      from: 'by hand: 2220 − 820 × log₁₀ 10',
+    },
+    {
+      given: { material: 'music wire', wire: '1 mm' },
+      expect: '2211 MPa',
+      within: 1e-12,
+      units: 'mm',
+      from: 'at one millimetre the strength is the metric A itself',
+      limit: true,
+    },
+    {
+      given: { material: 'music wire', wire: '1 in' },
+      expect: '201 ksi',
+      within: 1e-12,
+      units: 'in',
+      from: 'at one inch the strength is the inch A itself',
+      limit: true,
+    },
+  ],
+});

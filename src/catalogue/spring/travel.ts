@@ -1,0 +1,63 @@
+import { commonPractice, derived, formula, input } from '../../core/define';
+import { pocketLength } from './inputs';
+
+export const springTravel = formula({
+  name: 'SPRING.TRAVEL',
+  summary: 'Stroke that a spring leaves before it is solid, less a reserve.',
+  inputs: [
+    pocketLength,
+    input('solidLength', 'L_s', 'length', {
+      above: '0 mm',
+      usual: ['1 mm', '300 mm'],
+      says: 'Solid length of the spring, from SPRING.SOLID',
+    }),
+    input('reserve', 'r', 'ratio', {
+      min: 0,
+      below: 1,
+      default: 0.1,
+      usual: [0.05, 0.3],
+      says: 'Part of the way from pocket to solid that is kept unused',
+    }),
+  ],
+  refuse: [
+    {
+      when: 'L_s > L_p',
+      argument: 'solidLength',
+      says: 'must not be more than {pocketLength}: the spring is solid before it is in its pocket',
+    },
+  ],
+  steps: {
+    s_0: { gives: 'length', expr: 'L_p - L_s', says: 'Way from the pocket to solid' },
+    s: { gives: 'length', expr: 's_0*(1 - r)', says: 'Less the reserve' },
+  },
+  result: 's',
+  sources: [
+    derived('Pocket length less solid length'),
+    commonPractice('A tenth of the travel kept as reserve before solid'),
+  ],
+  notes: [
+    'Take shims off the pocket length first. Compare with the lift that SEAT.LIFT asks for and with SHOULDER.TRAVEL: the shorter one stops the insert, and it should not be the spring.',
+  ],
+  cautions: [{ says: 'Stop the stroke by a shoulder or a plate, never by the solid spring.' }],
+  related: ['SPRING.SOLID', 'SHOULDER.TRAVEL', 'SEAT.LIFT'],
+  checks: [
+    {
+      given: { pocketLength: '32 mm', solidLength: '20 mm' },
+      expect: '10.8 mm',
+      within: 1e-12,
+      from: 'by hand: (32 − 20) × 0.9',
+    },
+    {
+      given: { pocketLength: '1.25 in', solidLength: '0.8 in', reserve: 0.15 },
+      expect: '0.3825 in',
+      within: 1e-12,
+      from: 'by hand: 0.45 × 0.85',
+    },
+    {
+      given: { pocketLength: '20 mm', solidLength: '20 mm' },
+      expect: '0 mm',
+      from: 'solid in its pocket, it leaves no stroke',
+      limit: true,
+    },
+  ],
+});

@@ -1,0 +1,95 @@
+import { formula, input } from '../../core/define';
+import { WAVE_SOURCE } from '../../tables/springs';
+import { ring, ringHasBreadth, springModulus, STORED_ENERGY } from './inputs';
+import { WAVE_FACTOR, waveIsUsual, waveRing, wavesPerTurn } from './wave';
+
+export const springWaveRate = formula({
+  name: 'SPRING.WAVERATE',
+  summary: 'Rate of a crest-to-crest wave spring.',
+  inputs: [
+    ...ring,
+    wavesPerTurn,
+    input('turns', 'Z', 'ratio', {
+      above: 0,
+      usual: [1, 25],
+      says: 'Active turns; flat shim turns at the ends do not count',
+    }),
+    springModulus,
+  ],
+  refuse: [ringHasBreadth],
+  steps: {
+    ...waveRing,
+    K: { gives: 'ratio', expr: WAVE_FACTOR, says: 'Factor of the number of waves, from the table' },
+    k: {
+      gives: 'stiffness',
+      expr: 'E*b*t^3*N^4/(K*D_m^3*Z)*(D_e/D_i)',
+      says: 'Each wave a short beam, the turns in series',
+    },
+  },
+  result: 'k',
+  valid: [
+    ...waveIsUsual,
+    { holds: 'Z >= 2 and Z <= 20', says: 'Crest-to-crest springs have 2 to 20 turns.' },
+  ],
+  sources: [WAVE_SOURCE],
+  notes: [
+    'N is waves in one turn, Z the turns: some makers use the two letters the other way round.',
+    'The factor steps where the number of waves does: from 4 to 4.5 waves the rate gains 34 % more than the waves account for. Expect ± 10 to 20 %.',
+    'Use 30 to 70 % of the travel: softer before it, stiffer after.',
+  ],
+  cautions: [{ says: STORED_ENERGY }],
+  related: ['SPRING.WAVESTRESS', 'SPRING.RATE'],
+  checks: [
+    {
+      given: {
+        outsideDia: '25 mm',
+        insideDia: '19 mm',
+        thickness: '0.35 mm',
+        wavesPerTurn: 3,
+        turns: 4,
+      },
+      expect: '17.088513 N/mm',
+      within: 1e-7,
+      from: 'by hand: 206000 × 3 × 0.042875 × 81/(3.88 × 10648 × 4) × 25/19',
+    },
+    {
+      given: {
+        outsideDia: '1 in',
+        insideDia: '0.75 in',
+        thickness: '0.02 in',
+        wavesPerTurn: 3.5,
+        turns: 6,
+        modulus: '30 Mpsi',
+      },
+      expect: '384.879725 lbf/in',
+      within: 1e-8,
+      from: 'by hand: 30e6 × 0.125 × 8e-6 × 150.0625/(3.88 × 0.669921875 × 6) × 4/3',
+    },
+    {
+      given: {
+        outsideDia: '60 mm',
+        insideDia: '50 mm',
+        thickness: '0.8 mm',
+        wavesPerTurn: 6.5,
+        turns: 3,
+        modulus: '200 GPa',
+      },
+      expect: '757.700044 N/mm',
+      within: 1e-7,
+      from: 'by hand with the factor 2.9 of 4.5 to 6.5 waves: 200000 × 5 × 0.512 × 1785.0625/(2.9 × 166375 × 3) × 1.2',
+    },
+    {
+      given: {
+        outsideDia: '25 mm',
+        insideDia: '19 mm',
+        thickness: '0.35 mm',
+        wavesPerTurn: 3,
+        turns: 8,
+      },
+      expect: '8.5442565 N/mm',
+      within: 1e-7,
+      from: 'twice the turns in series have half the rate',
+      limit: true,
+    },
+  ],
+});
