@@ -1,6 +1,7 @@
 import type { Definition } from '../../core/define';
 import { fillBurn } from './burn';
 import { fillDiscDrop } from './discDrop';
+import { fillFrozen } from './frozen';
 import { fillGate } from './gate';
 import { fillReach } from './reach';
 import { fillRunner } from './runner';
@@ -8,6 +9,7 @@ import { fillSlitDrop } from './slitDrop';
 import { fillSlitRate } from './slitRate';
 import { fillTubeDrop } from './tubeDrop';
 import { fillTubeRate } from './tubeRate';
+import { fillVent } from './vent';
 import { fillVentFlow } from './ventFlow';
 import { fillViscosity } from './viscosity';
 
@@ -20,8 +22,10 @@ export const fill: readonly Definition[] = [
   fillDiscDrop,
   fillBurn,
   fillReach,
+  fillFrozen,
   fillViscosity,
   fillRunner,
   fillGate,
+  fillVent,
   fillVentFlow,
 ];

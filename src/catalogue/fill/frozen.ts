@@ -1,0 +1,116 @@
+import erfinv from '@stdlib/math-base-special-erfinv';
+import { derived, fromMemory, input, procedure } from '../../core/define';
+import { refuse } from '../../core/refusal';
+import { resinWith } from '../resins';
+
+export const fillFrozen = procedure({
+  name: 'FILL.FROZEN',
+  summary: 'Thickness of the layer that has frozen on each wall after a time.',
+  inputs: [
+    resinWith(
+      'resin',
+      'a',
+      'diffusivity',
+      { above: '0 mm²/s' },
+      'Resin, or its effective thermal diffusivity',
+    ),
+    input('meltTemp', 'T_m', 'temperature', {
+      above: '0 K',
+      usual: ['100 °C', '420 °C'],
+      says: 'Temperature of the melt as it meets the wall',
+    }),
+    input('moldTemp', 'T_w', 'temperature', {
+      above: '0 K',
+      usual: ['0 °C', '200 °C'],
+      says: 'Temperature of the cavity’s wall',
+    }),
+    input('noFlowTemp', 'T_f', 'temperature', {
+      above: '0 K',
+      usual: ['40 °C', '350 °C'],
+      says: 'Temperature below which the resin no longer flows',
+    }),
+    input('time', 't', 'time', {
+      min: '0 s',
+      usual: ['0 s', '5 min'],
+      says: 'Time since the melt met the wall',
+    }),
+  ],
+  gives: 'length',
+  method:
+    'Heat flow into a half-space at one temperature: the depth at which its profile, an error function, has the no-flow temperature.',
+  steps: {
+    theta: {
+      gives: 'ratio',
+      says: 'How far the no-flow temperature lies from wall to melt',
+      equation: 'theta = (T_f - T_w)/(T_m - T_w)',
+    },
+    lambda: { gives: 'ratio', says: 'Where the profile has that value', equation: 'erf(lambda) = theta' },
+    delta: { gives: 'length', says: 'Frozen layer per side', equation: 'delta = 2*lambda*sqrt(a*t)' },
+  },
+  run: ({ resin: diffusivity, meltTemp, moldTemp, noFlowTemp, time }, show) => {
+    if (noFlowTemp <= moldTemp)
+      refuse('noFlowTemp', 'must be above {moldTemp}: on a warmer wall nothing freezes');
+    if (noFlowTemp >= meltTemp)
+      refuse('noFlowTemp', 'must be below {meltTemp}: a colder melt does not flow at all');
+    const theta = (noFlowTemp - moldTemp) / (meltTemp - moldTemp);
+    const lambda = erfinv(theta);
+    const delta = 2 * lambda * Math.sqrt(diffusivity * time);
+    show('theta', theta);
+    show('lambda', lambda);
+    show('delta', delta);
+    return delta;
+  },
+  sources: [
+    derived(
+      'Conduction into a half-space with a wall of constant temperature (Carslaw and Jaeger): T = T_w + (T_m − T_w) erf(x/(2√(a t)))',
+    ),
+    fromMemory(
+      'No-flow temperatures of resins lie between freezing and ejection; RESIN.VALUE has one for each',
+    ),
+  ],
+  notes: [
+    'Per side: the gap left open is the wall less twice this. Where that nears nothing the flow ends, whatever the pressure; ' +
+      'FILL.REACH says where the pressure ends it. The smaller of the two flow lengths counts.',
+    'Melt that keeps flowing brings heat with it, so the real layer near the gate is thinner. The equation holds while the two layers do not feel each other: ' +
+      'up to about half the gap.',
+  ],
+  related: ['FILL.REACH', 'COOL.TIME', 'RESIN.VALUE'],
+  checks: [
+    {
+      given: {
+        resin: '0.08 mm²/s',
+        meltTemp: '220 °C',
+        moldTemp: '40 °C',
+        noFlowTemp: '130 °C',
+        time: '1 s',
+      },
+      expect: '0.2697959 mm',
+      within: 1e-6,
+      from: 'tables of the error function: erf 0.4769363 = 0.5; by hand 2 × 0.4769363 × √0.08',
+    },
+    {
+      given: {
+        resin: '0.09 mm²/s',
+        meltTemp: '200 °C',
+        moldTemp: '0 °C',
+        noFlowTemp: '104.09997556 °C',
+        time: '4 s',
+      },
+      expect: '0.6 mm',
+      within: 1e-8,
+      from: 'tables of the error function: erf 0.5 = 0.5204998778; by hand 2 × 0.5 × √0.36',
+    },
+    {
+      given: {
+        resin: 'PP',
+        meltTemp: '230 °C',
+        moldTemp: '40 °C',
+        noFlowTemp: '140 °C',
+        time: '0 s',
+      },
+      expect: '0 mm',
+      from: 'at the moment of contact nothing is frozen',
+      limit: true,
+    },
+  ],
+});

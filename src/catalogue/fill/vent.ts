@@ -1,0 +1,76 @@
+import { commonPractice, lookup, named, type Source } from '../../core/define';
+import { findResin, RESINS, resinValue, type Resin } from '../../tables/resins';
+
+interface VentDepth {
+  readonly value: number;
+  readonly source: Source;
+}
+
+const ventDepth = (resin: Resin): VentDepth => resinValue(resin, 'vent depth');
+const OWN = commonPractice('A vent depth of the person’s own');
+
+export const fillVent = lookup({
+  name: 'FILL.VENT',
+  summary: 'Depth to cut a vent for a resin: the shallow end of its range.',
+  inputs: [
+    named<'resin', VentDepth>(
+      'resin',
+      'resin',
+      {
+        what: 'the name of a resin such as "PP" or "ABS", or a vent depth',
+        read: (text) => ventDepth(findResin(text)),
+        number: {
+          kind: 'length',
+          says: 'its vent depth',
+          above: '0 mm',
+          means: (value) => ({ value, source: OWN }),
+        },
+      },
+      { says: 'Resin' },
+    ),
+  ],
+  columns: {
+    depth: {
+      gives: 'length',
+      says: 'Vent depth',
+      from: ({ value }) => value,
+      source: ({ source }) => source,
+    },
+  },
+  rows: () => RESINS.map((resin) => [resin.name, ventDepth(resin)] as const),
+  sources: [
+    ventDepth(findResin('PP')).source,
+    commonPractice('The shallow end first: a vent is deepened more easily than filled up'),
+  ],
+  notes: [
+    'Land about 1.5 mm long, then a relief of 0.5 mm to the outside (common practice). A press of low pressure can often use the deep end: ' +
+      'RESIN.VALUE gives it as "vent depth high".',
+  ],
+  cautions: [
+    {
+      says: 'A vent deeper than this flashes, and thin flash is sharp: trim it with care, and keep the vents clear of deposit.',
+    },
+  ],
+  related: ['FILL.VENTFLOW', 'FILL.BURN', 'PIN.FLASH', 'RESIN.VALUE'],
+  checks: [
+    {
+      given: { resin: 'PP' },
+      expect: '0.0005 in',
+      within: 1e-12,
+      from: 'published venting table: PP 0.0005 in and up',
+    },
+    {
+      given: { resin: 'ABS' },
+      expect: '0.001 in',
+      within: 1e-12,
+      from: 'published venting table: ABS 0.001 in and up',
+    },
+    {
+      given: { resin: '0.015 mm' },
+      expect: '0.015 mm',
+      within: 1e-12,
+      from: 'a depth of one’s own is answered as it is',
+      limit: true,
+    },
+  ],
+});
