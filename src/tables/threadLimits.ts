@@ -43,8 +43,9 @@ export function threadLimits(thread: Thread, of: ThreadClass, diameter: LimitedD
 }
 
 const inch = (value: number) => value * 0.0254;
+/** Rounds as the standard's tables do, a tie downwards: the pitch tolerance 0.00675 of 1-8 is printed 0.0067. */
 const roundTo = (places: number) => (value: number) =>
-  Math.round(value * 10 ** places * (1 + 1e-12)) / 10 ** places;
+  Math.round(value * 10 ** places * (1 - 1e-12)) / 10 ** places;
 const ten = roundTo(4);
 
 /** ASME B1.1 length of engagement of the tolerance formula: the diameter for UNC and UNF, nine pitches for UNEF. */
@@ -54,7 +55,10 @@ function unLimits(
   diameter: LimitedDiameter,
 ): Limits {
   const engagement = series === 'UNEF' ? 9 * P : D;
-  const pitchTolerance = 0.0015 * Math.cbrt(D) + 0.0015 * Math.sqrt(engagement) + 0.015 * Math.cbrt(P) ** 2;
+  // Rounded to six decimals first, as the standard does: it shows in the nut of 1/4-20.
+  const pitchTolerance = roundTo(6)(
+    0.0015 * Math.cbrt(D) + 0.0015 * Math.sqrt(engagement) + 0.015 * Math.cbrt(P) ** 2,
+  );
   const by = { by: 'formula', source: B1_1 } as const;
   if (external) {
     const allowance = 0.3 * pitchTolerance;
