@@ -1,0 +1,148 @@
+import { describe, expect, it } from 'vitest';
+import { CellError, type Argument, type CellValue, type Matrix } from '../../src/call/cell';
+import { worksheetFunctions } from '../../src/call/functions';
+
+const call = (id: string, ...args: (CellValue | Matrix | undefined)[]): Matrix => {
+  const found = worksheetFunctions.find((f) => f.id === id);
+  if (!found) throw new Error(`no function ${id}`);
+  return found.call(
+    args.map((arg): Argument =>
+      arg === undefined ? undefined : Array.isArray(arg) ? (arg as Matrix) : [[arg as CellValue]],
+    ),
+  );
+};
+const one = (id: string, ...args: (CellValue | Matrix | undefined)[]): CellValue =>
+  call(id, ...args)[0]?.[0] ?? null;
+const refusal = (id: string, ...args: (CellValue | Matrix | undefined)[]): CellError => {
+  const cell = one(id, ...args);
+  if (cell instanceof CellError) return cell;
+  throw new Error(`${id} answered ${String(cell)}`);
+};
+
+describe('a function in a worksheet', () => {
+  it('reads plain numbers in inches unless told otherwise', () => {
+    expect(one('SEAT.HEIGHT', 0.01, 5)).toBe(one('SEAT.HEIGHT', 0.01, 5, 'in'));
+    expect(one('SEAT.HEIGHT', '0.01 mm', 5, 'mm')).toBeCloseTo(Number(one('SEAT.HEIGHT', 0.01, 5, 'mm')), 14);
+  });
+
+  it('reads text with its own unit in either system', () => {
+    expect(one('SPRING.PRELOAD', '25 lbf/in', '1 1/2 in', '1.25"', undefined, 'mm')).toBeCloseTo(
+      6.25 * 4.4482216152605,
+      10,
+    );
+    expect(one('SEAT.FREEDRAFT', '15 %')).toBe(one('SEAT.FREEDRAFT', 0.15));
+    expect(one('SEAT.HEIGHT', '10 µm', '5°', 'mm')).toBeCloseTo(0.05715026, 8);
+  });
+
+  it('reads text that is only a number as a plain number', () => {
+    expect(one('SEAT.FREEDRAFT', '0.15')).toBe(one('SEAT.FREEDRAFT', 0.15));
+  });
+
+  it('takes a default only for what was left out', () => {
+    const withDefault = one('CLAMP.TONNAGE', 2, 1500);
+    expect(one('CLAMP.TONNAGE', 2, 1500, 1.2)).toBe(withDefault);
+    // Blank and zero cannot be told apart, and a margin of zero is refused.
+    expect(refusal('CLAMP.TONNAGE', 2, 1500, null).message).toContain('margin');
+    expect(refusal('CLAMP.TONNAGE', 2, 1500, 0).message).toContain('margin');
+  });
+
+  it('lets an argument that was left out follow the one it is said to follow', () => {
+    expect(one('SEAT.RELEASE', 500, 6, 0.18)).toBe(one('SEAT.RELEASE', 500, 6, 0.18, 0.18));
+  });
+
+  it('does not mind case, spaces and hyphens in words and names', () => {
+    expect(one('SEAT.FORCE', 500, 6, 0.18, ' MM ')).toBe(one('SEAT.FORCE', 500, 6, 0.18, 'mm'));
+    const sink = (metal: string): CellValue => one('SEAT.SINK', 600, 5, 0.15, 0.4, 0.5, 1, 'P20', metal);
+    expect(sink('7075 t6')).toBe(sink('7075-T6'));
+  });
+
+  it('takes a metal’s modulus in place of its name', () => {
+    const byNumber = one('SEAT.SINK', 3000, 5, 0.15, 10, 12, 25, 205000, 71700, undefined, undefined, 'mm');
+    expect(
+      one('SEAT.SINK', 3000, 5, 0.15, 10, 12, 25, '205 GPa', '71.7 GPa', undefined, undefined, 'mm'),
+    ).toBeCloseTo(Number(byNumber), 12);
+  });
+});
+
+describe('ranges', () => {
+  it('answer in the shape in which they broadcast', () => {
+    const table = call('SEAT.FORCE', [[1000, 2000]], [[3], [5], [10]], 0.15, 'mm');
+    expect(table.map((row) => row.length)).toEqual([2, 2, 2]);
+    expect(table[2]?.[1]).toBe(one('SEAT.FORCE', 2000, 10, 0.15, 'mm'));
+  });
+
+  it('that do not fit are refused by naming the second of the two', () => {
+    const { code, message } = refusal('SEAT.CLEAR', [[1], [2], [3]], [[4], [5]]);
+    expect(code).toBe('#VALUE!');
+    expect(message).toBe('draft is 2 × 1 cells, which does not fit lift at 3 × 1.');
+  });
+
+  it('may hold units, one for every cell', () => {
+    expect(call('SEAT.FREEDRAFT', 0.15, [['in', 'mm', 'm']])[0]?.[2]).toBeInstanceOf(CellError);
+  });
+
+  it('keep a refusal in its own cell', () => {
+    const column = call('SEAT.FORCE', 1000, [[5], [0], [10]], 0.15).map(([cell]) => cell);
+    expect(column[1]).toBeInstanceOf(CellError);
+    expect(typeof column[0]).toBe('number');
+    expect(typeof column[2]).toBe('number');
+  });
+
+  it('let errors of other cells through', () => {
+    const error = new CellError('#DIV/0!');
+    expect(call('SEAT.FORCE', [[1000], [error]], 5, 0.15)[1]?.[0]).toBe(error);
+  });
+
+  it('of more cells than can be answered are refused', () => {
+    const long = Array.from({ length: 300 }, () => [1]);
+    const wide = [Array.from({ length: 300 }, () => 5)];
+    expect(refusal('SEAT.CLEAR', long, wide).message).toContain('300 × 300');
+  });
+});
+
+describe('a refusal', () => {
+  it.each([
+    [['SEAT.FORCE', 400, 0, 0.15], 'draft is 0 deg; it must be above 0 deg and below 45 deg.'],
+    [
+      ['SEAT.FORCE', '5 MPa', 5, 0.15, 'mm'],
+      'push is "5 MPa", a pressure; it takes a force, as a number in N or as text such as "1.5 N".',
+    ],
+    [
+      ['SEAT.FORCE', '5 furlong', 5, 0.15],
+      'push is "5 furlong", but furlong is no unit of force; use lbf, N, kN, kgf, ozf.',
+    ],
+    [
+      ['SEAT.FORCE', 'a lot', 5, 0.15],
+      'push is "a lot"; it takes a force, as a number in lbf or as text such as "1.5 lbf".',
+    ],
+    [
+      ['SEAT.FORCE', true, 5, 0.15],
+      'push is TRUE; it takes a force, as a number in lbf or as text such as "1.5 lbf".',
+    ],
+    [['SEAT.FORCE', 400, 5], 'friction is missing.'],
+    [['SEAT.FREEDRAFT', 0.1, 'in', 3], 'SEAT.FREEDRAFT takes at most 2 arguments; 3 were given.'],
+    [['CLAMP.TONNAGE', 1000, 10, 1.2, 'metric'], 'units is "metric"; it takes "in" or "mm".'],
+    [['FLUSH.STOCK', 0.01, 5, 0.02, 0.01, 0, 0.05, 'sum'], 'method is "sum"; it takes "worst" or "rss".'],
+    [
+      ['SEAT.SINK', 3000, 5, 0.15, 12, 12, 10, 'P20', '7075-T6', undefined, undefined, 'mm'],
+      'blockRadius is 10 mm; it must be larger than seatRadius, 12 mm.',
+    ],
+  ] as const)('of %j says what to change', ([id, ...args], message) => {
+    expect(refusal(id, ...args)).toEqual(new CellError('#VALUE!', message));
+  });
+
+  it('of a name that stands in no table is #N/A and names the nearest', () => {
+    expect(refusal('TAP.DRILL', '1/4-21')).toMatchObject({ code: '#N/A' });
+    expect(refusal('TAP.DRILL', '1/4-21').message).toContain('1/4-20');
+  });
+
+  it('of a designation with several meanings names them', () => {
+    const { code, message } = refusal('TAP.DRILL', '1/4');
+    expect(code).toBe('#VALUE!');
+    expect(message).toMatch(/1\/4-20.*1\/4-28/);
+  });
+
+  it('never is NaN or Infinity, even at the end of the numbers', () => {
+    expect(refusal('SEAT.HEIGHT', 1e308, 1e-10, 'in').code).toBe('#VALUE!');
+  });
+});
