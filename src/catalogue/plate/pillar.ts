@@ -1,0 +1,64 @@
+import { commonPractice, derived, formula, input } from '../../core/define';
+import { metal } from '../metals';
+
+export const platePillar = formula({
+  name: 'PLATE.PILLAR',
+  summary: 'Shortening of support pillars under their share of the clamp or cavity force.',
+  inputs: [
+    input('force', 'F', 'force', {
+      min: '0 N',
+      usual: ['50 N', '2000 kN'],
+      says: 'Force on all pillars together',
+    }),
+    input('pillars', 'n', 'count', { min: 1, usual: [1, 30], says: 'Number of pillars that share it' }),
+    input('pillarDia', 'd', 'length', {
+      above: '0 mm',
+      usual: ['4 mm', '120 mm'],
+      says: 'Diameter of a pillar',
+    }),
+    input('length', 'L', 'length', {
+      above: '0 mm',
+      usual: ['5 mm', '300 mm'],
+      says: 'Length of a pillar',
+    }),
+    metal('metal', '', 'Metal of the pillars'),
+  ],
+  steps: {
+    A: { gives: 'area', expr: 'n*pi*d^2/4', says: 'Sections of all pillars' },
+    sigma: { gives: 'pressure', expr: 'F/A', says: 'Stress in the pillars' },
+    u: { gives: 'length', expr: 'sigma*L/E', says: 'Hooke’s law' },
+  },
+  result: 'u',
+  valid: [
+    { holds: 'L <= 10*d', says: 'The pillars are longer than ten diameters: they buckle, see PIN.BUCKLE.' },
+  ],
+  sources: [
+    derived('Hooke’s law for a bar, F L/(n A E)'),
+    commonPractice('Pillars are fitted 0 to 0.03 mm proud of the rails'),
+  ],
+  notes: [
+    'Pillars proud of the rails by what they shorten share the load with them from the start. More than that bends the plates.',
+    'The pillars also dent what they stand on: keep their stress well below the yield of the plates.',
+  ],
+  related: ['PLATE.SAG', 'CLAMP.FORCE', 'PIN.BUCKLE'],
+  checks: [
+    {
+      given: { force: '30 kN', pillars: 2, pillarDia: '25 mm', length: '60 mm', metal: '205 GPa' },
+      expect: '0.00894373144 mm',
+      within: 1e-8,
+      from: 'by hand: 30000 × 60/(2 × 205000 × 490.873852)',
+    },
+    {
+      given: { force: '5000 lbf', pillars: 2, pillarDia: '0.75 in', length: '2.25 in', metal: '1018' },
+      expect: '0.00042822818 in',
+      within: 1e-7,
+      from: 'by hand: 5000 × 2.25/(2 × 29.732736e6 × 0.441786467)',
+    },
+    {
+      given: { force: '0 N', pillars: 2, pillarDia: '25 mm', length: '60 mm', metal: 'P20' },
+      expect: '0 mm',
+      from: 'no force, no shortening',
+      limit: true,
+    },
+  ],
+});

@@ -1,0 +1,69 @@
+import { derived, formula, input, published } from '../../core/define';
+import { plateMetal, pressure, PRESSED_PLATE } from './inputs';
+
+export const plateRing = formula({
+  name: 'PLATE.RING',
+  summary: 'Radial growth of a round cavity under pressure.',
+  inputs: [
+    input('innerRadius', 'r', 'length', {
+      above: '0 mm',
+      usual: ['0.5 mm', '300 mm'],
+      says: 'Radius of the cavity',
+    }),
+    input('outerRadius', 'R', 'length', {
+      above: '0 mm',
+      usual: ['2 mm', '600 mm'],
+      says: 'Outer radius of the block around it; for a square block half its width',
+    }),
+    pressure,
+    plateMetal,
+  ],
+  refuse: [{ when: 'R <= r', argument: 'outerRadius', says: 'must be larger than {innerRadius}' }],
+  steps: {
+    k: { gives: 'ratio', expr: '(R^2 + r^2)/(R^2 - r^2)', says: 'Lamé’s factor of the ring' },
+    sigma_t: { gives: 'pressure', expr: 'p*k', says: 'Hoop stress at the bore, the highest in the ring' },
+    u: { gives: 'length', expr: 'r/E*(sigma_t + nu*p)', says: 'Hooke’s law at the bore' },
+  },
+  result: 'u',
+  valid: [
+    { holds: 'u <= 0.02*r', says: 'The bore grows by more than a fiftieth: the metal yields long before.' },
+  ],
+  sources: [
+    derived('Lamé thick cylinder with free ends, r p/E ((R² + r²)/(R² − r²) + ν)'),
+    published('Lamé and Clapeyron, 1833; in every handbook as thick-walled cylinder under internal pressure'),
+  ],
+  notes: [
+    'Keep the growth below the shrinkage of the part’s wall, or the relaxing cavity grips the part.',
+    'Compare the hoop stress, shown among the steps, with the yield of the metal.',
+  ],
+  cautions: [{ says: PRESSED_PLATE }],
+  related: ['PLATE.WALL', 'SEAT.SINK', 'DOWEL.PRESS'],
+  checks: [
+    {
+      given: { innerRadius: '15 mm', outerRadius: '40 mm', pressure: '25 MPa', metal: '7075-T6' },
+      expect: '0.00866774439 mm',
+      within: 1e-8,
+      from: 'by hand: 25 × 15/71700 × (1825/1375 + 0.33)',
+    },
+    {
+      given: { innerRadius: '0.5 in', outerRadius: '1.25 in', pressure: '2500 psi', metal: '6061-T6' },
+      expect: '0.00021401672 in',
+      within: 1e-7,
+      from: 'by hand: 2500 × 0.5/9.993100e6 × (1.8125/1.3125 + 0.33)',
+    },
+    {
+      given: { innerRadius: '100 mm', outerRadius: '101 mm', pressure: '1 MPa', metal: '200 GPa' },
+      expect: '0.05 mm',
+      within: 0.01,
+      from: 'a thin ring grows by p r²/(E t) = 10000/200000',
+      limit: true,
+    },
+    {
+      given: { innerRadius: '10 mm', outerRadius: '100 m', pressure: '20 MPa', metal: '200 GPa' },
+      expect: '0.0013 mm',
+      within: 1e-6,
+      from: 'in an endless block u = p r (1 + ν)/E = 20 × 10 × 1.3/200000',
+      limit: true,
+    },
+  ],
+});

@@ -1,0 +1,90 @@
+import { choice, derived, formula, fromMemory, input } from '../../core/define';
+import { plateMetal, pressure, PRESSED_PLATE } from './inputs';
+
+export const plateRound = formula({
+  name: 'PLATE.ROUND',
+  summary: 'Sag in the middle of a round plate or insert floor under even pressure.',
+  inputs: [
+    input('radius', 'a', 'length', {
+      above: '0 mm',
+      usual: ['1 mm', '400 mm'],
+      says: 'Radius to the support',
+    }),
+    input('thickness', 't', 'length', {
+      above: '0 mm',
+      usual: ['0.5 mm', '150 mm'],
+      says: 'Thickness of the plate or floor',
+    }),
+    pressure,
+    plateMetal,
+    choice('edge', ['supported', 'clamped'], {
+      default: 'supported',
+      says: 'Edge that rests on a seat (supported) or is one with a stiff ring (clamped)',
+    }),
+  ],
+  steps: {
+    D: {
+      gives: 'torque',
+      expr: 'E*t^3/(12*(1 - nu^2))',
+      says: 'Stiffness of the plate in bending, a moment for each unit of width and curvature',
+    },
+    z: {
+      gives: 'length',
+      by: 'edge',
+      cases: {
+        supported: 'p*a^4*(5 + nu)/(64*(1 + nu)*D)',
+        clamped: 'p*a^4/(64*D)',
+      },
+      says: 'Thin plate under even pressure, in the middle',
+    },
+  },
+  result: 'z',
+  valid: [
+    {
+      holds: 'a >= 4*t',
+      says: 'The plate is thicker than a quarter of its radius: shear, which is left out, adds to the sag, most of all with a clamped edge.',
+    },
+    { holds: 'z <= t/4', says: 'The sag is large against the thickness: the equation is for small sags.' },
+  ],
+  sources: [
+    derived('Kirchhoff plate, axially symmetric'),
+    fromMemory('Roark, Formulas for Stress and Strain, flat round plates under even pressure'),
+  ],
+  notes: [
+    'A floor machined in one with its insert lies between the two: no ring is quite stiff. Take supported for a careful answer.',
+  ],
+  cautions: [{ says: PRESSED_PLATE }],
+  related: ['PLATE.SAG', 'PLATE.RING', 'FILL.VENT'],
+  checks: [
+    {
+      given: { radius: '100 mm', thickness: '10 mm', pressure: '1 MPa', metal: '200 GPa' },
+      expect: '0.348 mm',
+      within: 0.001,
+      from: 'Roark’s coefficient for ν = 0.3, supported: 0.696 p a⁴/(E t³) (from memory)',
+    },
+    {
+      given: {
+        radius: '100 mm',
+        thickness: '10 mm',
+        pressure: '1 MPa',
+        metal: '200 GPa',
+        edge: 'clamped',
+      },
+      expect: '0.0855 mm',
+      within: 0.003,
+      from: 'Roark’s coefficient for ν = 0.3, clamped: 0.171 p a⁴/(E t³) (from memory)',
+    },
+    {
+      given: { radius: '20 mm', thickness: '8 mm', pressure: '10 MPa', metal: 'P20' },
+      expect: '0.01073523247 mm',
+      within: 1e-9,
+      from: 'by hand: D = 205000 × 512/(12 × 0.9159) = 9549805, 10 × 160000 × 5.29/(64 × 1.29 × D)',
+    },
+    {
+      given: { radius: '20 mm', thickness: '8 mm', pressure: '0 MPa', metal: 'P20', edge: 'clamped' },
+      expect: '0 mm',
+      from: 'no pressure, no sag',
+      limit: true,
+    },
+  ],
+});

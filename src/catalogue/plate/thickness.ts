@@ -1,0 +1,120 @@
+import { derived, input, procedure } from '../../core/define';
+import { answer } from '../../core/evaluate';
+import { Refusal } from '../../core/refusal';
+import { solveBracketed } from '../../core/solve';
+import { loadLength, loadWidth, plateMetal, pressure, PRESSED_PLATE, span, width } from './inputs';
+import { plateSag } from './sag';
+
+/** A plate beyond these, in spans, is none: foil, or a tower. */
+const THINNEST = 1e-4;
+const THICKEST = 10;
+
+export const plateThickness = procedure({
+  name: 'PLATE.THICKNESS',
+  summary: 'Thickness of a plate on two rails that sags no more than is allowed.',
+  inputs: [
+    span,
+    width,
+    input('allowSag', 'z', 'length', {
+      above: '0 mm',
+      usual: ['0.001 mm', '0.5 mm'],
+      says: 'Sag allowed in the middle of the span',
+    }),
+    pressure,
+    loadLength,
+    loadWidth,
+    plateMetal,
+  ],
+  gives: 'length',
+  method:
+    'The thickness at which PLATE.SAG gives the allowed sag: solved between bounds by the ITP method, to the last digits, as bending falls with the cube of the thickness and shear with the thickness itself.',
+  steps: {
+    t: { gives: 'length', says: 'Thickness', equation: 'PLATE.SAG(span, width, t, …) = allowSag' },
+  },
+  run: ({ span: L, width: b, allowSag, pressure: p, loadLength: c, loadWidth: w, metal }, show) => {
+    const sag = (t: number): number => answer(plateSag, [L, b, t, p, c, w, metal], 'mm') as number;
+    if (sag(THICKEST * L) > allowSag) {
+      throw new Refusal(
+        `cannot be kept: a plate ${THICKEST} times as thick as {span}, would sag more; put the rails or pillars closer, or allow more`,
+        'allowSag',
+      );
+    }
+    if (sag(THINNEST * L) < allowSag) {
+      throw new Refusal('is more than any plate would sag; no thickness is needed for it', 'allowSag');
+    }
+    // On logarithmic scales the sag is nearly a straight line, which the solver follows in a few steps.
+    const t = Math.exp(
+      solveBracketed(
+        (u) => Math.log(sag(Math.exp(u)) / allowSag),
+        Math.log(THINNEST * L),
+        Math.log(THICKEST * L),
+      ),
+    );
+    show('t', t);
+    return t;
+  },
+  valid: [
+    {
+      holds: ({ span: L }, t) => (t as number) <= L / 1.5,
+      says: 'The plate would be nearly as thick as its span: it is a block and no beam, and the thickness is a rough guide.',
+    },
+    {
+      holds: ({ span: L, width: b, loadWidth: w }) => b <= w + L,
+      says: 'The plate is wider than the patch and the span together: its edges help less than counted on; give a width of patch and span together.',
+    },
+    {
+      holds: ({ allowSag }, t) => allowSag <= (t as number) / 4,
+      says: 'The sag is large against the thickness: the equation is for small sags.',
+    },
+  ],
+  sources: [derived('PLATE.SAG, beam bending and shear, solved for the thickness')],
+  notes: ['Take the next thicker stock plate, and allow for what grinding and screw holes take.'],
+  cautions: [{ says: PRESSED_PLATE }],
+  related: ['PLATE.SAG', 'PLATE.PILLAR', 'FILL.VENT'],
+  checks: [
+    {
+      given: {
+        span: '90 mm',
+        width: '110 mm',
+        allowSag: '0.01 mm',
+        pressure: '12 MPa',
+        loadLength: '50 mm',
+        loadWidth: '60 mm',
+        metal: 'P20',
+      },
+      expect: '32.2655342842 mm',
+      within: 1e-9,
+      from: 'the cubic 0.01 t³ − 0.08031752 t² − 252.289357 = 0 (bending and shear of PLATE.SAG by hand), its root by Newton’s iteration in 40 digits',
+    },
+    {
+      given: {
+        span: '1 m',
+        width: '20 mm',
+        allowSag: '60.9756098 mm',
+        pressure: '0.01 MPa',
+        loadLength: '1 m',
+        loadWidth: '20 mm',
+        metal: '205 GPa',
+      },
+      expect: '5 mm',
+      within: 1e-4,
+      from: 'a slender beam loaded all over: t³ = 5 p L⁴/(32 E z), shear no longer counts',
+      limit: true,
+    },
+    {
+      given: {
+        span: '90 mm',
+        width: '110 mm',
+        allowSag: '0.014361255923 mm',
+        pressure: '12 MPa',
+        loadLength: '50 mm',
+        loadWidth: '60 mm',
+        metal: 'P20',
+      },
+      expect: '28 mm',
+      within: 1e-9,
+      from: 'inverse of PLATE.SAG: 28 mm sags 0.014361255923 mm, by hand',
+      limit: true,
+    },
+  ],
+});
