@@ -20,16 +20,17 @@ export interface Token {
   readonly text: string;
 }
 
+/** No two rules can begin at the same character but the last; the commonest come first. */
 const RULES: readonly (readonly [TokenKind, RegExp])[] = [
-  ['space', /\s+/y],
-  ['string', /"(?:[^"]|"")*(?:"|$)/y],
-  ['quoted', /'(?:[^']|'')*(?:'|$)/y],
-  ['error', /#(?:REF!|N\/A|DIV\/0!|NAME\?|NULL!|NUM!|VALUE!|SPILL!|CALC!|GETTING_DATA|FIELD!|BLOCKED!)/iy],
-  ['number', /(?:\d+\.?\d*|\.\d+)(?:E[+-]?\d+)?/iy],
   ['name', /[\p{L}_\\$][\p{L}\p{M}\p{N}_.?\\$]*/uy],
+  ['number', /(?:\d+\.?\d*|\.\d+)(?:E[+-]?\d+)?/iy],
   ['open', /[({]/y],
   ['close', /[)}]/y],
   ['comma', /[,;]/y],
+  ['string', /"(?:[^"]|"")*(?:"|$)/y],
+  ['quoted', /'(?:[^']|'')*(?:'|$)/y],
+  ['error', /#(?:REF!|N\/A|DIV\/0!|NAME\?|NULL!|NUM!|VALUE!|SPILL!|CALC!|GETTING_DATA|FIELD!|BLOCKED!)/iy],
+  ['space', /\s+/y],
   ['operator', /<>|<=|>=|[^]/y],
 ];
 

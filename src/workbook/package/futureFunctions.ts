@@ -1,6 +1,7 @@
 /**
  * Native functions younger than the file format. Files spell them with `_xlfn.` before the name, two of them with
- * `_xlfn._xlws.`; a program that meets the bare name shows #NAME?. Source: MS-XLSX, section 2.2.2 (future functions).
+ * `_xlfn._xlws.`; a program that meets the bare name shows #NAME?. Source: MS-XLSX, section 2.2.2 (future functions); the
+ * list holds all that the library XlsxWriter 3.0.2 knows.
  */
 const WORDS = `
 ACOT ACOTH AGGREGATE ANCHORARRAY ARABIC ARRAYTOTEXT BASE BETA.DIST BETA.INV BINOM.DIST BINOM.DIST.RANGE BINOM.INV BITAND
