@@ -158,9 +158,10 @@ const blankSpilled = async (
   );
   await context.sync();
   for (const { down, across, parent } of parents) {
+    if (parent.isNullObject) continue;
     const isParent = parent.rowIndex === range.row + down && parent.columnIndex === range.column + across;
     const row = formulas[down];
-    if (row && !parent.isNullObject && !isParent) row[across] = '';
+    if (row && !isParent) row[across] = '';
   }
 };
 
