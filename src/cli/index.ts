@@ -1,9 +1,15 @@
-import { main } from './main';
+import { faultLine, main } from './main';
 
 // A reader that stops early, such as `head`, is no fault.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code !== 'EPIPE') throw error;
   process.exit(0);
+});
+
+// The formula engine works in the background, where a failure of its own would end in a stack trace.
+process.on('unhandledRejection', (error) => {
+  process.stderr.write(`${faultLine(error)}\n`);
+  process.exit(2);
 });
 
 void main(process.argv.slice(2), {

@@ -18,14 +18,15 @@ export async function main(argv: readonly string[], output: Output): Promise<num
   try {
     return await dispatch(argv, output);
   } catch (error) {
-    if (error instanceof Failure) {
-      output.err(`${PROGRAM}: ${error.message}`);
-    } else {
-      const said = error instanceof Error ? error.message : String(error);
-      output.err(`${PROGRAM}: this should not have happened, and is a fault of the program: ${said}`);
-    }
+    output.err(error instanceof Failure ? `${PROGRAM}: ${error.message}` : faultLine(error));
     return 2;
   }
+}
+
+/** One line for what must not happen. */
+export function faultLine(error: unknown): string {
+  const said = error instanceof Error ? error.message : String(error);
+  return `${PROGRAM}: this should not have happened, and is a fault of the program: ${said}`;
 }
 
 async function dispatch(argv: readonly string[], output: Output): Promise<number> {

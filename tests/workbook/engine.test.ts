@@ -211,6 +211,63 @@ describe('a workbook', () => {
   });
 });
 
+describe('a calculator', () => {
+  const make = (typed: Parameters<typeof sheet>[1]) =>
+    new Calculator(workbook([sheet('Main', typed)]), fakes);
+
+  it('has nothing to do in a workbook without formulas, and says when it is done', async () => {
+    const calculator = make({ A1: 1 });
+    await calculator.calculate();
+    await calculator.calculate();
+    expect(calculator.value(0, 0, 0)).toBe(1);
+    calculator.dispose();
+  });
+
+  it('still knows a circle after an edit elsewhere, and sees it broken', async () => {
+    const calculator = make({ A1: '=A2', A2: '=A1+1', C1: 1, D1: '=C1*2' });
+    const read = () => [calculator.value(0, 0, 0), calculator.value(0, 0, 3)];
+    const circle = new CellError('#REF!', expect.stringMatching(/own result/) as string);
+    await calculator.calculate();
+    expect(read()).toEqual([circle, 2]);
+    calculator.set([{ sheet: 0, row: 0, column: 2, value: 5 }]);
+    await calculator.calculate();
+    expect(read()).toEqual([circle, 10]);
+    calculator.set([{ sheet: 0, row: 1, column: 0, value: 7 }]);
+    await calculator.calculate();
+    expect(read()).toEqual([7, 10]);
+    calculator.dispose();
+  });
+
+  it('forgets what a formula refused once it is content', async () => {
+    const calculator = make({ A1: 'no', B1: '=MOLD.HALF(A1)', C1: '=IF(A1=1,NA(),B1)' });
+    const message = () => (calculator.value(0, 0, 1) as CellError).message;
+    await calculator.calculate();
+    expect(message()).toBe('x: "no" is not a number.');
+    calculator.set([{ sheet: 0, row: 0, column: 0, value: 4 }]);
+    await calculator.calculate();
+    expect(calculator.value(0, 0, 1)).toBe(2);
+    calculator.set([{ sheet: 0, row: 0, column: 0, value: 'nor' }]);
+    await calculator.calculate();
+    expect(message()).toBe('x: "nor" is not a number.');
+    calculator.dispose();
+  });
+
+  it('takes several edits at once, on several sheets', async () => {
+    const calculator = new Calculator(
+      workbook([sheet('One', { A1: 1, B1: '=A1+Two!A1' }), sheet('Two', { A1: 2 })]),
+      fakes,
+    );
+    await calculator.calculate();
+    calculator.set([
+      { sheet: 0, row: 0, column: 0, value: 10 },
+      { sheet: 1, row: 0, column: 0, value: 20 },
+    ]);
+    await calculator.calculate();
+    expect(calculator.value(0, 0, 1)).toBe(30);
+    calculator.dispose();
+  });
+});
+
 describe('a formula in no cell', () => {
   it('gives rows of cells, with messages', async () => {
     const calculator = new Calculator(workbook([sheet('Main', {})]), fakes);

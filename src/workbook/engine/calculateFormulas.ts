@@ -23,7 +23,7 @@ export async function calculateFormulas(
   try {
     const results: Matrix[] = [];
     for (const formula of formulas) {
-      const values = await calculator.evaluate(formula.startsWith('=') ? formula : `=${formula}`);
+      const values = await valuesOf(formula, calculator);
       results.push(
         values.map((row) =>
           row.map((value) =>
@@ -35,5 +35,15 @@ export async function calculateFormulas(
     return results;
   } finally {
     calculator.dispose();
+  }
+}
+
+/** A formula on which a native function of the engine fails must not take the others with it. */
+async function valuesOf(formula: string, calculator: Calculator): Promise<Matrix> {
+  try {
+    return await calculator.evaluate(formula.startsWith('=') ? formula : `=${formula}`);
+  } catch (fault) {
+    const said = fault instanceof Error ? fault.message : String(fault);
+    return [[new CellError('#VALUE!', `The formula engine failed on it: ${said}`)]];
   }
 }

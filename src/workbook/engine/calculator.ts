@@ -2,7 +2,6 @@ import { ICommandService, LocaleType, LogLevel, Univer, UniverInstanceType } fro
 import type {
   ICellData,
   Injector,
-  IRange,
   IUnitRange,
   Nullable,
   Workbook as GridWorkbook,
@@ -37,6 +36,7 @@ import { circular } from './circles';
 import { engineFunctions } from './functions';
 import { gridData, gridNames, gridScalar, sheetId, tableRange } from './gridData';
 import { Refusals } from './refusals';
+import { Spills } from './spills';
 import { gridValue, matrixOf } from './values';
 
 const UNIT = 'workbook';
@@ -67,7 +67,7 @@ export class Calculator {
   private readonly injector: Injector;
   private readonly commands: ICommandService;
   private readonly grid: GridWorkbook;
-  private readonly spills: FormulaDataModel;
+  private readonly formulas: FormulaDataModel;
   private readonly refusals = new Refusals();
   /** Cells whose number means nothing, since it goes into itself. */
   private readonly circles = new Map<string, CellError>();
@@ -87,7 +87,7 @@ export class Calculator {
     this.grid = this.univer.createUnit(UniverInstanceType.UNIVER_SHEET, gridData(workbook, UNIT));
     this.injector = this.univer.__getInjector();
     this.commands = this.injector.get(ICommandService);
-    this.spills = this.injector.get(FormulaDataModel);
+    this.formulas = this.injector.get(FormulaDataModel);
     this.injector.get(IDefinedNamesService).registerDefinedNames(UNIT, gridNames(workbook));
     const tables = this.injector.get(ISuperTableService);
     workbook.sheets.forEach((sheet, index) => {
@@ -113,8 +113,9 @@ export class Calculator {
   /** Calculates the whole workbook the first time, then whatever depends on the cells set since. */
   async calculate(): Promise<void> {
     this.refusals.begin();
-    // A result that shrinks would leave its old cells to the formulas that read them: with spills, all is done anew.
-    const whole = this.dirty === null || this.forgetSpills();
+    // A result that shrinks would leave its old cells to the formulas that read them, and a circle that is not run
+    // again would not be noticed: with either, all is done anew.
+    const whole = this.forgetSpills() || this.circles.size > 0 || this.dirty === null;
     const start: ISetFormulaCalculationStartMutation = {
       options: null,
       forceCalculation: whole,
@@ -161,7 +162,7 @@ export class Calculator {
   value(sheet: number, row: number, column: number): CellValue {
     const circle = this.circles.get(place(sheet, row, column));
     if (circle) return circle;
-    const spilled = this.spills.getArrayFormulaCellData()[UNIT]?.[sheetId(sheet)]?.[row]?.[column];
+    const spilled = this.formulas.getArrayFormulaCellData()[UNIT]?.[sheetId(sheet)]?.[row]?.[column];
     const own = this.sheet(sheet).getCellMatrix().getValue(row, column);
     const value = gridValue(own?.f ? own : (spilled ?? own));
     if (!(value instanceof CellError) || value.message) return value;
@@ -170,29 +171,21 @@ export class Calculator {
 
   /** The cells that a formula's result fills, when more than its own. */
   spill(sheet: number, row: number, column: number): Area | undefined {
-    const range = this.spills.getArrayFormulaRange()[UNIT]?.[sheetId(sheet)]?.[row]?.[column];
-    if (!range || (range.startRow === range.endRow && range.startColumn === range.endColumn))
-      return undefined;
     const value = gridValue(this.sheet(sheet).getCellMatrix().getValue(row, column));
-    if (value instanceof CellError && value.code === '#SPILL!') return undefined;
-    return { top: range.startRow, left: range.startColumn, bottom: range.endRow, right: range.endColumn };
+    const isBlocked = value instanceof CellError && value.code === '#SPILL!';
+    return isBlocked ? undefined : this.spillsOf(sheet).from(row, column);
   }
 
   /** Works out a formula that stands in no cell; what it refers to are the workbook's cells. */
   async evaluate(formula: string): Promise<Matrix> {
     this.refusals.begin();
     this.injector.get(IFormulaCurrentConfigService).loadDataLite();
-    const sheet = this.grid.getSheets()[0];
+    // As if it stood in the first cell: some functions ask how large the sheet is.
+    const [sheet] = this.grid.getSheets();
+    const [rows, columns] = [sheet?.getRowCount() ?? 0, sheet?.getColumnCount() ?? 0];
     this.injector
       .get(IFormulaRuntimeService)
-      .setCurrent(
-        0,
-        0,
-        sheet?.getRowCount() ?? 0,
-        sheet?.getColumnCount() ?? 0,
-        sheet?.getSheetId() ?? '',
-        UNIT,
-      );
+      .setCurrent(0, 0, rows, columns, sheet?.getSheetId() ?? '', UNIT);
     const service = this.injector.get(ICalculateFormulaService) as unknown as FormulaEvaluation;
     const result = await service.calculate(formula);
     if (!result) return [[new CellError('#VALUE!', 'This is not a formula the worksheet can read.')]];
@@ -212,22 +205,20 @@ export class Calculator {
 
   /** Whether there were any. */
   private forgetSpills(): boolean {
-    const any = Object.values(this.spills.getArrayFormulaRange()[UNIT] ?? {}).some(
+    const any = Object.values(this.formulas.getArrayFormulaRange()[UNIT] ?? {}).some(
       (rows) => Object.keys(rows).length > 0,
     );
     if (any) {
-      this.spills.setArrayFormulaRange({});
-      this.spills.setArrayFormulaCellData({});
+      this.formulas.setArrayFormulaRange({});
+      this.formulas.setArrayFormulaCellData({});
     }
     return any;
   }
 
   private async findCircles(): Promise<void> {
-    const formulas = await this.injector.get(ICalculateFormulaService).getAllDependencyJson();
-    const { inCircle, behind } = circular(
-      formulas.map(({ treeId, parents }) => ({ id: treeId, into: parents })),
-    );
-    for (const { treeId, subUnitId, row, column } of formulas) {
+    const all = await this.injector.get(ICalculateFormulaService).getAllDependencyJson();
+    const { inCircle, behind } = circular(all.map(({ treeId, parents }) => ({ id: treeId, into: parents })));
+    for (const { treeId, subUnitId, row, column } of all) {
       const error = inCircle.has(treeId) ? CIRCLE : behind.has(treeId) ? BEHIND_CIRCLE : undefined;
       if (error) this.circles.set(`${subUnitId} ${row} ${column}`, error);
     }
@@ -255,22 +246,13 @@ export class Calculator {
   }
 
   private why(sheet: number, row: number, column: number, error: CellError): string {
-    const anchors = this.spills.getArrayFormulaRange()[UNIT]?.[sheetId(sheet)] ?? {};
-    const said = (top: number, left: number) =>
-      this.refusals.why(
-        { unitId: UNIT, sheetId: sheetId(sheet), row: top, column: left },
-        error,
-        row - top,
-        column - left,
-      );
-    for (const line of Object.values(anchors)) {
-      for (const area of Object.values(line as Record<string, IRange>)) {
-        const { startRow, endRow, startColumn, endColumn } = area;
-        if (row < startRow || row > endRow || column < startColumn || column > endColumn) continue;
-        return said(startRow, startColumn);
-      }
-    }
-    return said(row, column);
+    const anchor = this.spillsOf(sheet).anchorOf(row, column) ?? { row, column };
+    const cell = { unitId: UNIT, sheetId: sheetId(sheet), ...anchor };
+    return this.refusals.why(cell, error, row - anchor.row, column - anchor.column);
+  }
+
+  private spillsOf(sheet: number): Spills {
+    return new Spills(this.formulas, UNIT, sheetId(sheet));
   }
 }
 
