@@ -85,9 +85,7 @@ export function readSheet(
     isProtected: flag(child(root, 'sheetProtection')?.attributes['sheet']),
     zoom: numeric(view?.attributes['zoomScale'], 100),
     ...(tabColor === undefined ? {} : { tabColor }),
-    validations: childrenOf(child(root, 'dataValidations'), 'dataValidation').map((one) =>
-      readValidation(one, context.known),
-    ),
+    validations: validationsOf(root).map((one) => readValidation(one, context.known)),
     conditionalFormats: childrenOf(root, 'conditionalFormatting').flatMap((one) =>
       readConditional(one, context),
     ),
@@ -113,17 +111,24 @@ function readFrozen(pane: XmlElement | undefined): Sheet['frozen'] {
   return { rows: numeric(pane.attributes['ySplit'], 0), columns: numeric(pane.attributes['xSplit'], 0) };
 }
 
+/** Rules that look at other sheets stand apart, in an extension of the format (MS-XLSX 2.4.100). */
+function validationsOf(root: XmlElement | undefined): XmlElement[] {
+  const extensions = childrenOf(child(root, 'extLst'), 'ext');
+  return [root, ...extensions].flatMap((one) => childrenOf(child(one, 'dataValidations'), 'dataValidation'));
+}
+
 function readValidation(element: XmlElement, known: KnownFunctions): Validation {
   const { attributes } = element;
   const kind = (attributes['type'] ?? 'none') as ValidationKind;
   const formulas = ['formula1', 'formula2'].flatMap((name) => {
-    const text = child(element, name)?.text;
+    const formula = child(element, name);
+    const text = child(formula, 'f')?.text ?? formula?.text;
     return text === undefined || text === '' ? [] : [fromFileSpelling(text, known)];
   });
   const written = kind === 'list' ? /^"((?:[^"]|"")*)"$/.exec(formulas[0] ?? '')?.[1] : undefined;
   const { promptTitle, prompt, errorTitle, error } = attributes;
   return {
-    areas: areas(attributes['sqref']),
+    areas: areas(attributes['sqref'] ?? child(element, 'sqref')?.text),
     kind,
     ...(written === undefined
       ? {}

@@ -9,9 +9,10 @@ import { workbookPart } from './open';
 import type { CellPatch } from './patchSheet';
 import { cellKey, patchSheet } from './patchSheet';
 import { listSheets } from './read';
+import { dropUndefined } from './readStyles';
 import type { EditableParts } from './relationships';
 import { readText, relatedPart, removePart, writeText } from './relationships';
-import { callsOurs, needsArrayMark } from './spelling';
+import { callsOurs, isComplete, needsArrayMark } from './spelling';
 import { StyleEditor } from './styleEditor';
 import { applyEdits, child, flag, parseXml, withAttributes } from './xml';
 import { writeZip } from './zip';
@@ -103,9 +104,19 @@ class SheetPatches {
     private readonly context: PatchContext,
   ) {
     for (const { row, style } of sheet.rows) if (style !== undefined) this.rowStyles.set(row, style);
-    for (const change of changes.values()) this.emptyOldArray(change);
-    for (const change of changes.values()) this.fillArray(change);
-    for (const change of changes.values()) this.changeCell(change);
+    const writable = [...changes.values()].map((change) => this.asWritable(change));
+    for (const change of writable) this.emptyOldArray(change);
+    for (const change of writable) this.fillArray(change);
+    for (const change of writable) this.changeCell(change);
+  }
+
+  /** A formula typed only half is kept as text, where its author can see and finish it. */
+  private asWritable(change: CellChange): CellChange {
+    const { formula, spill, ...rest } = change;
+    if (formula === undefined || isComplete(formula)) return change;
+    return this.cellAt(change.row, change.column)?.formula === formula
+      ? change
+      : { ...rest, value: `=${formula}` };
   }
 
   private changeCell(change: CellChange): void {

@@ -42,7 +42,7 @@ function typedName(stored: string, known: KnownFunctions): string {
 }
 
 export function toFileSpelling(formula: string): string {
-  const tokens = tokenize(anchors(formula));
+  const tokens = tokenize(singles(anchors(formula)));
   const scopes = new NameScopes();
   return tokens
     .map((token, at) => {
@@ -122,6 +122,54 @@ function anchors(formula: string): string {
     out.push(`ANCHORARRAY(${reference})`);
   });
   return out.join('');
+}
+
+/** `@A1:A9` → `SINGLE(A1:A9)`: the one cell of a range, or value of a call, in line with the formula's own. */
+function singles(formula: string): string {
+  if (!formula.includes('@')) return formula;
+  const tokens = tokenize(formula);
+  const out = tokens.map((token) => token.text);
+  tokens.forEach((token, at) => {
+    if (token.text !== '@') return;
+    let end = at + 1;
+    for (let depth = 0; end < tokens.length; end++) {
+      const { kind, text } = tokens[end] ?? { kind: 'space', text: '' };
+      if (kind === 'open') depth++;
+      else if (kind === 'close') depth--;
+      if (depth < 0) break;
+      const isJoint = text === ':' || text === '!';
+      if (depth === 0 && !isJoint && !['name', 'quoted', 'bracket', 'number', 'open', 'close'].includes(kind))
+        break;
+    }
+    out[at] = 'SINGLE(';
+    out[end - 1] = `${out[end - 1] ?? ''})`;
+  });
+  return out.join('');
+}
+
+/**
+ * False for what was typed only half: a program that meets it in a file calls the whole file damaged. Not a
+ * grammar; what passes may still be nonsense, which spreadsheets show as an error.
+ */
+export function isComplete(formula: string): boolean {
+  if (formula.length > 8192) return false;
+  const tokens = tokenize(formula);
+  const open: string[] = [];
+  const isBalanced = tokens.every(({ kind, text }) => {
+    if (kind === 'open') open.push(text === '(' ? ')' : '}');
+    else if (kind === 'close') return open.pop() === text;
+    else if (kind === 'string' || kind === 'quoted') return text.length > 1 && text.endsWith(text.charAt(0));
+    else if (kind === 'bracket') return text.endsWith(']');
+    else if (kind === 'operator') return /^(?:<>|<=|>=|[-+*/^&=<>%:!#@])$/.test(text);
+    return true;
+  });
+  const last = tokens[skipSpace(tokens, tokens.length - 1, -1)];
+  return (
+    isBalanced &&
+    open.length === 0 &&
+    last !== undefined &&
+    (last.kind !== 'operator' || /[%#]/.test(last.text))
+  );
 }
 
 /** `[@Width]` is short for `[[#This Row],[Width]]`, and files have the long form only. */

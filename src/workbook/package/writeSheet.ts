@@ -46,9 +46,18 @@ export function placedCells(sheet: SheetDescription): PlacedCell[] {
       ...(typeof content === 'object' ? content : { value: content }),
     });
   }
-  for (const merge of sheet.merges ?? []) spreadStyle(cells, areaOf(sheet, merge));
+  const merges = (sheet.merges ?? []).map((merge) => areaOf(sheet, merge));
+  for (const [at, merge] of merges.entries()) {
+    if (merges.slice(0, at).some((other) => overlap(other, merge))) {
+      throw new Error(`The sheet "${sheet.name}" merges cells of ${areaAddress(merge)} twice.`);
+    }
+    spreadStyle(cells, merge);
+  }
   return [...cells.values()].sort((a, b) => a.row - b.row || a.column - b.column);
 }
+
+const overlap = (a: Area, b: Area) =>
+  a.top <= b.bottom && b.top <= a.bottom && a.left <= b.right && b.left <= a.right;
 
 /** Borders of a merged area are drawn by each of its cells. */
 function spreadStyle(cells: Map<string, PlacedCell>, area: Area): void {
@@ -195,6 +204,12 @@ function conditional(condition: ConditionDescription, overlay: number, priority:
 const formulaText = (formula: string) => escapeXml(toFileSpelling(formula));
 
 function validation({ cells, choices, accepts, prompt, refusal }: ValidationDescription): string {
+  for (const message of [prompt, refusal]) {
+    if (message === undefined || (message.title.length <= 32 && message.text.length <= 255)) continue;
+    throw new Error(
+      `The message "${message.title}" is too long: 32 characters of title and 255 of text are the format's limit.`,
+    );
+  }
   const isList = choices !== undefined;
   const type = isList ? ' type="list"' : accepts === undefined ? '' : ' type="custom"';
   const style =

@@ -134,6 +134,10 @@ describe('a workbook made from a description', () => {
     expect(withSheet({ cells: { A1: { style: 'none' } } })).toThrow(/style "none"/);
     expect(withSheet({ name: 'a/b' })).toThrow(/cannot be the name/);
     expect(withSheet({ merges: ['x'] })).toThrow(/"x"/);
+    expect(withSheet({ merges: ['A1:B2', 'B2:C3'] })).toThrow(/B2:C3 twice/);
+    expect(
+      withSheet({ validations: [{ cells: 'A1', prompt: { title: 't', text: 'x'.repeat(256) } }] }),
+    ).toThrow(/too long/);
     expect(withSheet({ validations: [{ cells: 'A1', choices: ['a,b'] }] })).toThrow(/put them into cells/);
     expect(() => addSheets(workbook, { sheets: [{ name: 'INPUTS', cells: {} }] })).toThrow(
       /already has a sheet/,

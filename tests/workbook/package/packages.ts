@@ -141,7 +141,7 @@ export function rich(): Files {
       '<hyperlinks><hyperlink ref="A2" r:id="rId3"/><hyperlink ref="A3" location="Lists!A1"/></hyperlinks>' +
       '<pageMargins left="0.7" right="0.7" top="0.75" bottom="0.75" header="0.3" footer="0.3"/><drawing r:id="rId1"/>' +
       '<tableParts count="1"><tablePart r:id="rId2"/></tableParts>' +
-      '<extLst><ext uri="{05C60535-1F16-4fd2-B633-F4F36F0B64E0}"><x14:sparklineGroups/></ext></extLst></worksheet>',
+      '<extLst><ext uri="{05C60535-1F16-4fd2-B633-F4F36F0B64E0}"><x14:sparklineGroups/></ext><ext uri="{CCE6A557-97BC-4b89-ADB6-D9C93CAAB3DF}"><x14:dataValidations xmlns:xm="http://schemas.microsoft.com/office/excel/2006/main"><x14:dataValidation type="list"><x14:formula1><xm:f>Lists!$A$2:$A$3</xm:f></x14:formula1><xm:sqref>C3</xm:sqref></x14:dataValidation></x14:dataValidations></ext></extLst></worksheet>',
     'xl/worksheets/_rels/sheet1.xml.rels': rels(
       ['drawing', '../drawings/drawing1.xml'],
       ['table', '../tables/table1.xml'],

@@ -107,6 +107,7 @@ describe('reading a workbook', () => {
     expect(sheet?.validations.map((one) => [one.kind, one.choices, one.formulas[0]])).toEqual([
       ['list', ['in', 'mm'], '"in, mm"'],
       ['list', undefined, 'Lists!$A$1:$A$2'],
+      ['list', undefined, 'Lists!$A$2:$A$3'],
     ]);
     expect(sheet?.conditionalFormats).toMatchObject([
       {
@@ -307,6 +308,12 @@ describe('saving a workbook', () => {
     ).toEqual(['metadataTypes', 'futureMetadata', 'futureMetadata', 'cellMetadata', 'valueMetadata']);
     expect(xml).toContain('<cellMetadata count="1"><bk><rc t="2" v="0"/></bk></cellMetadata>');
     expect(at(readWorkbook(file, IDS), 'D1')?.fixedArray).toBeUndefined();
+  });
+
+  it('keeps a formula typed only half as text, since a file with it would not open', () => {
+    const back = again(open(), change('D1', { value: new CellError('#NAME?'), formula: 'SUM(A1' }));
+    expect(at(back, 'D1')).toMatchObject({ value: '=SUM(A1' });
+    expect(at(back, 'D1')?.formula).toBeUndefined();
   });
 
   it('empties what an array filled before and does not fill any more', () => {

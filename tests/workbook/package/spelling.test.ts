@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { shiftFormula } from '../../../src/workbook/package/shiftFormula';
 import {
   fromFileSpelling,
+  isComplete,
   knownFunctions,
   needsArrayMark,
   toFileSpelling,
@@ -55,6 +56,26 @@ describe('formula spelling', () => {
     expect(toFileSpelling("SUM('My sheet'!C1#)*Main!$B$2#+D3#")).toBe(
       "SUM(_xlfn.ANCHORARRAY('My sheet'!C1))*_xlfn.ANCHORARRAY(Main!$B$2)+_xlfn.ANCHORARRAY(D3)",
     );
+  });
+
+  it.each([
+    ['@A1:A9*2', '_xlfn.SINGLE(A1:A9)*2'],
+    ['1+@MOLD.TAP.DRILL(A1,(B1))', '1+_xlfn.SINGLE(_xldudf_MOLD_TAP_DRILL(A1,(B1)))'],
+    ["SUM(@'x y'!A:A,@draft)", "SUM(_xlfn.SINGLE('x y'!A:A),_xlfn.SINGLE(draft))"],
+    ['"a@b"', '"a@b"'],
+  ])('writes the one value of %s as %s', (ours, file) => {
+    expect(toFileSpelling(ours)).toBe(file);
+  });
+
+  it.each(['1+', 'SUM(A1', 'SUM(A1))', '"open', '{1,2)', "'x!A1", 'Stock[Size', '1|2', 'A1:', ''])(
+    'calls %s unfinished',
+    (formula) => {
+      expect(isComplete(formula)).toBe(false);
+    },
+  );
+
+  it.each([...PAIRS.map(([ours]) => ours), '50%', 'C1#', '#N/A', ' A1 '])('calls %s complete', (formula) => {
+    expect(isComplete(formula)).toBe(true);
   });
 
   it('writes the short form of "this row" out', () => {
