@@ -18,6 +18,7 @@ import type { Session, SessionState } from './session';
 const useStyles = makeStyles({
   bar: {
     display: 'flex',
+    flexShrink: 0,
     alignItems: 'center',
     gap: '4px',
     height: '44px',

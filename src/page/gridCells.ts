@@ -1,8 +1,9 @@
 import { extractPureTextFromCell } from '@univerjs/core';
-import type { ICellData, IRange, Nullable, Styles, Worksheet } from '@univerjs/core';
+import type { ICellData, Nullable, Styles, Worksheet } from '@univerjs/core';
 import { FormulaDataModel } from '@univerjs/engine-formula';
 import type { CellValue } from '../call/cell';
 import { CellError } from '../call/cell';
+import { Spills } from '../workbook/engine/spills';
 import { gridValue } from '../workbook/engine/values';
 import type { Area } from '../workbook/model';
 import type { Grid } from './grid';
@@ -20,6 +21,7 @@ export interface GridCell {
 /** Reads one sheet of the workbook on show, as it stands at this moment. */
 export class GridCells {
   private readonly formulas: FormulaDataModel;
+  private readonly spills: Spills;
   private readonly styles: Styles;
   private readonly unitId: string;
   private readonly sheetId: string;
@@ -33,6 +35,7 @@ export class GridCells {
     this.styles = styles;
     this.unitId = sheet.getUnitId();
     this.sheetId = sheet.getSheetId();
+    this.spills = new Spills(this.formulas, this.unitId, this.sheetId);
   }
 
   /** The cell as a person sees it: typed, calculated or part of a spill; an error says why where one knows. */
@@ -52,8 +55,11 @@ export class GridCells {
     const value = own ? typed(own) : null;
     if (value !== null) return { value, numberFormat };
     const spilled = gridValue(this.spilled()?.[row]?.[column]);
-    const anchor = spilled instanceof CellError ? this.anchorOf(row, column) : undefined;
-    return { value: anchor ? this.explained(spilled, row, column, ...anchor) : spilled, numberFormat };
+    const anchor = spilled instanceof CellError ? this.spills.anchorOf(row, column) : undefined;
+    return {
+      value: anchor ? this.explained(spilled, row, column, anchor.row, anchor.column) : spilled,
+      numberFormat,
+    };
   }
 
   /** Places that hold a value or a formula of their own, or part of a spill. */
@@ -86,25 +92,9 @@ export class GridCells {
   }
 
   private spill(row: number, column: number): Area | undefined {
-    const range = this.formulas.getArrayFormulaRange()[this.unitId]?.[this.sheetId]?.[row]?.[column];
-    if (!range || (range.startRow === range.endRow && range.startColumn === range.endColumn))
-      return undefined;
     const value = gridValue(this.data(row, column));
-    if (value instanceof CellError && value.code === '#SPILL!') return undefined;
-    return { top: range.startRow, left: range.startColumn, bottom: range.endRow, right: range.endColumn };
-  }
-
-  /** The cell whose formula spills over this one. */
-  private anchorOf(row: number, column: number): [number, number] | undefined {
-    const ranges = this.formulas.getArrayFormulaRange()[this.unitId]?.[this.sheetId] ?? {};
-    for (const [top, line] of Object.entries(ranges)) {
-      for (const [left, range] of Object.entries(line as Record<string, IRange>)) {
-        if (row < range.startRow || row > range.endRow) continue;
-        if (column < range.startColumn || column > range.endColumn) continue;
-        return [Number(top), Number(left)];
-      }
-    }
-    return undefined;
+    const isBlocked = value instanceof CellError && value.code === '#SPILL!';
+    return isBlocked ? undefined : this.spills.from(row, column);
   }
 
   private explained(value: CellValue, row: number, column: number, top: number, left: number): CellValue {

@@ -4,7 +4,7 @@ import { INTERCEPTOR_POINT, SheetInterceptorService } from '@univerjs/preset-she
 import { generalText } from './numberText';
 
 /** Pixels of a cell that its text does not use. */
-const MARGIN = 4;
+const MARGIN = 6;
 
 /**
  * Numbers that are wider than their column lose decimals or become ####: cut off, as the grid would draw them,

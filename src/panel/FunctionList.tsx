@@ -1,6 +1,7 @@
-import { makeStyles, SearchBox, Text, tokens, useArrowNavigationGroup } from '@fluentui/react-components';
+import { makeStyles, SearchBox, Text, tokens } from '@fluentui/react-components';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { searchFunctions } from './search';
+import { useArrowKeys } from './useArrowKeys';
 
 const useStyles = makeStyles({
   search: { margin: '12px 16px 8px', maxWidth: 'none' },
@@ -27,7 +28,12 @@ const useStyles = makeStyles({
     ':focus-visible': { outline: `2px solid ${tokens.colorStrokeFocus2}`, outlineOffset: '-2px' },
   },
   name: { display: 'block', fontWeight: tokens.fontWeightSemibold },
-  summary: { display: 'block', color: tokens.colorNeutralForeground2, fontSize: tokens.fontSizeBase200 },
+  summary: {
+    display: 'block',
+    color: tokens.colorNeutralForeground2,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+  },
   none: { padding: '8px' },
 });
 
@@ -41,8 +47,8 @@ interface Props {
 /** Every function by family; with a search, the ones it means, best first. */
 export function FunctionList({ functions, search, onSearch, onChoose }: Props) {
   const styles = useStyles();
-  const arrows = useArrowNavigationGroup({ axis: 'vertical', memorizeCurrent: true });
   const found = searchFunctions(functions, search);
+  const keys = useArrowKeys(found.length);
   const groups =
     search.trim() === '' ? byFamily(found) : [{ family: `${found.length} found`, members: found }];
   return (
@@ -56,7 +62,7 @@ export function FunctionList({ functions, search, onSearch, onChoose }: Props) {
           onSearch(value);
         }}
       />
-      <div className={styles.list} {...arrows}>
+      <div className={styles.list} {...keys.list}>
         {found.length === 0 && (
           <Text className={styles.none} as="p" role="status">
             No function has all these words in its name, summary or arguments.
@@ -71,6 +77,7 @@ export function FunctionList({ functions, search, onSearch, onChoose }: Props) {
                   key={fn.id}
                   type="button"
                   className={styles.entry}
+                  {...keys.entry(found.indexOf(fn))}
                   onClick={() => {
                     onChoose(fn);
                   }}

@@ -1,0 +1,126 @@
+import { readFileSync } from 'node:fs';
+import type { AddressInfo } from 'node:net';
+import { fileURLToPath } from 'node:url';
+import {
+  chromium,
+  type Browser,
+  type BrowserContext,
+  type BrowserContextOptions,
+  type Page,
+} from 'playwright-core';
+import { staticServer } from '../../scripts/serve.mjs';
+import { worksheetFunctions } from '../../src/call/functions';
+import { cellFinder, parseCell, type Cell, type Workbook } from '../../src/workbook/model';
+import { readWorkbook } from '../../src/workbook/package';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const ids = worksheetFunctions.map(({ id }) => id);
+
+/** The built page, served, in a Chromium. */
+export class Desk {
+  /** What went wrong in any tab: errors of scripts and on the console, requests to elsewhere. */
+  readonly troubles: string[] = [];
+
+  private constructor(
+    readonly address: string,
+    private readonly browser: Browser,
+    private readonly stop: () => void,
+  ) {}
+
+  static async open(): Promise<Desk> {
+    const server = staticServer(`${root}dist/page`);
+    await new Promise<void>((resolve) => server.listen(0, 'localhost', resolve));
+    const browser = await chromium.launch({
+      executablePath: process.env['CHROMIUM'] ?? '/usr/bin/chromium',
+      args: [
+        '--headless',
+        '--no-sandbox',
+        '--disable-gpu',
+        '--disable-quic',
+        '--no-first-run',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+      ],
+    });
+    return new Desk(`http://localhost:${(server.address() as AddressInfo).port}`, browser, () =>
+      server.close(),
+    );
+  }
+
+  async close(): Promise<void> {
+    await this.browser.close();
+    this.stop();
+  }
+
+  /** A person who has never been here. */
+  newcomer(options: BrowserContextOptions = {}): Promise<BrowserContext> {
+    return this.browser.newContext({ viewport: { width: 1280, height: 800 }, ...options });
+  }
+
+  /** A tab with the page, calculated and at rest. */
+  async tab(context: BrowserContext): Promise<Tab> {
+    const page = await context.newPage();
+    page.on('pageerror', (error) => this.troubles.push(`error: ${error.message}`));
+    page.on('console', (message) => {
+      if (message.type() === 'error') this.troubles.push(`console: ${message.text()}`);
+    });
+    page.on('request', (request) => {
+      const { protocol, origin } = new URL(request.url());
+      if (protocol.startsWith('http') && origin !== this.address)
+        this.troubles.push(`request: ${request.url()}`);
+    });
+    await page.goto(this.address);
+    const tab = new Tab(page);
+    await tab.ready();
+    return tab;
+  }
+}
+
+/** One tab, used as a person does: by keys and clicks, looking at what is saved. */
+export class Tab {
+  constructor(readonly page: Page) {}
+
+  /** Waits for the workbook to be there. */
+  async ready(): Promise<void> {
+    await this.page.getByRole('button', { name: 'Save' }).and(this.page.locator(':enabled')).waitFor();
+  }
+
+  async select(address: string): Promise<void> {
+    const box = this.page.locator('[data-u-comp="defined-name"] input');
+    await box.fill(address);
+    await box.press('Enter');
+  }
+
+  async type(address: string, text: string): Promise<void> {
+    await this.select(address);
+    await this.page.keyboard.type(text);
+    await this.page.keyboard.press('Enter');
+  }
+
+  async open(file: string | { name: string; mimeType: string; buffer: Buffer }): Promise<void> {
+    const choosing = this.page.waitForEvent('filechooser');
+    await this.page.getByRole('button', { name: 'Open…' }).click();
+    await (await choosing).setFiles(file);
+  }
+
+  /** The file that Save gives. */
+  async save(): Promise<{ name: string; bytes: Uint8Array; path: string }> {
+    const saving = this.page.waitForEvent('download');
+    await this.page.getByRole('button', { name: 'Save' }).click();
+    const download = await saving;
+    const path = await download.path();
+    return { name: download.suggestedFilename(), bytes: readFileSync(path), path };
+  }
+
+  async savedWorkbook(): Promise<Workbook> {
+    return readWorkbook((await this.save()).bytes, ids);
+  }
+}
+
+/** A cell of a workbook by its address. */
+export function cellOf(workbook: Workbook, sheetName: string, address: string): Cell | undefined {
+  const sheet = workbook.sheets.find(({ name }) => name === sheetName);
+  const place = parseCell(address);
+  return sheet && place && cellFinder(sheet)(place.row, place.column);
+}

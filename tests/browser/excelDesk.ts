@@ -1,0 +1,69 @@
+import type { AddressInfo } from 'node:net';
+import { fileURLToPath } from 'node:url';
+import type { Browser, Page } from 'playwright-core';
+import { staticServer } from '../../scripts/serve.mjs';
+import { installStandIn, type StandIn, type Step } from '../excel/standIn/install';
+import { StandInWorkbook } from '../excel/standIn/workbook';
+import { launch } from './launch';
+
+const folder = fileURLToPath(new URL('../../dist/excel', import.meta.url));
+const OFFICE_JS = 'https://appsforoffice.microsoft.com/lib/1/hosted/office.js';
+
+/** The built panel of the add-in in a Chromium, with a stand-in for Excel behind it. */
+export class ExcelDesk {
+  readonly workbook = new StandInWorkbook();
+  /** What went wrong: errors of scripts and on the console, and requests to elsewhere than the add-in's server. */
+  readonly troubles: string[] = [];
+
+  private constructor(
+    readonly page: Page,
+    private readonly browser: Browser,
+    private readonly stop: () => void,
+  ) {}
+
+  static async open(width: number): Promise<ExcelDesk> {
+    const server = staticServer(folder);
+    await new Promise<void>((resolve) => server.listen(0, 'localhost', resolve));
+    const address = `http://localhost:${(server.address() as AddressInfo).port}`;
+    const browser = await launch();
+    const page = await browser.newPage({ viewport: { width, height: 800 } });
+    const desk = new ExcelDesk(page, browser, () => server.close());
+    page.on('pageerror', (error) => desk.troubles.push(`error: ${error.message}`));
+    page.on('console', (message) => {
+      if (message.type() === 'error') desk.troubles.push(`console: ${message.text()}`);
+    });
+    page.on('request', (request) => {
+      const url = request.url();
+      if (!url.startsWith(address) && !/^(data|blob):/.test(url) && url !== OFFICE_JS) {
+        desk.troubles.push(`request: ${url}`);
+      }
+    });
+    // The stand-in comes before any script of the page, as office.js does.
+    await page.route(OFFICE_JS, (route) => route.fulfill({ contentType: 'text/javascript', body: '' }));
+    await page.exposeFunction('sendToExcel', (steps: Step[]) => desk.workbook.execute(steps));
+    await page.addInitScript(`window.standIn = (${installStandIn.toString()})(window, window.sendToExcel);`);
+    await page.goto(`${address}/taskpane.html`);
+    return desk;
+  }
+
+  async close(): Promise<void> {
+    await this.browser.close();
+    this.stop();
+  }
+
+  /** A person selects cells in the sheet. */
+  async select(sheet: string, address: string): Promise<void> {
+    this.workbook.select(sheet, address);
+    await this.page.evaluate(() => {
+      (window as unknown as { standIn: StandIn }).standIn.fire('onSelectionChanged');
+    });
+  }
+
+  /** A click on the ribbon. */
+  async click(command: string): Promise<void> {
+    await this.page.evaluate(
+      (name) => (window as unknown as { standIn: StandIn }).standIn.click(name),
+      command,
+    );
+  }
+}

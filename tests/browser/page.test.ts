@@ -1,0 +1,63 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { cellOf, Desk, type Tab } from './desk';
+
+let desk: Desk;
+let tab: Tab;
+let page: Page;
+
+beforeAll(async () => {
+  desk = await Desk.open();
+});
+afterAll(async () => {
+  await desk.close();
+});
+
+describe('a new workbook', () => {
+  beforeAll(async () => {
+    tab = await desk.tab(await desk.newcomer());
+    page = tab.page;
+    await page.getByRole('button', { name: 'New' }).click();
+    await tab.ready();
+  });
+
+  it('helps with the arguments while a function is typed', async () => {
+    await tab.select('B2');
+    await page.keyboard.type('=MOLD.SEAT.FOR');
+    await page.getByText('Summed normal force').first().waitFor();
+    await page.keyboard.type('CE(');
+    const help = page.locator('[id^="univer-popup-portal"] section', { hasText: 'MOLD.SEAT.FORCE(' });
+    await help.waitFor();
+    expect(await help.textContent()).toContain('MOLD.SEAT.FORCE(push,draft,friction,[units])');
+    await page.keyboard.type('100,');
+    await help
+      .locator('.univer-text-primary-500', { hasText: /^draft$/ })
+      .first()
+      .waitFor();
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('Escape');
+  });
+
+  it('calculates what is typed, and saves it with its results', async () => {
+    await tab.type('B2', '10');
+    await tab.type('B3', '=MOLD.SEAT.FREEDRAFT(0.1)');
+    await tab.type('B4', '=B2*2');
+    const workbook = await tab.savedWorkbook();
+    expect(cellOf(workbook, 'Sheet1', 'B2')?.value).toBe(10);
+    // arctan 0.1 in degrees, by the series 0.1 - 0.001/3 + 0.00001/5 - …
+    expect(cellOf(workbook, 'Sheet1', 'B3')?.value).toBeCloseTo(5.710593137, 8);
+    expect(cellOf(workbook, 'Sheet1', 'B3')?.formula).toBe('MOLD.SEAT.FREEDRAFT(0.1)');
+    expect(cellOf(workbook, 'Sheet1', 'B4')?.value).toBe(20);
+  });
+
+  it('says why a cell is in error, in the panel and under the formula bar', async () => {
+    await tab.type('B6', '=MOLD.SEAT.FREEDRAFT("slippery")');
+    await tab.select('B6');
+    await page.getByRole('alert').getByText('"slippery"').waitFor();
+    await page.locator('.cell-note-error').getByText('"slippery"').waitFor();
+  });
+
+  it('does nothing that a browser complains of, and asks nobody else for anything', () => {
+    expect(desk.troubles).toEqual([]);
+  });
+});
