@@ -12,7 +12,9 @@ export const FASTENER_SOURCES = {
     'ISO 4762, as listed in shaise/FreeCAD_FastenersWB iso4762def.csv and gumyr/cq_warehouse (knurled heads)',
   ),
   inchHead: published('ASME B18.3, as listed in gumyr/cq_warehouse socket_head_cap_parameters.csv'),
-  isoHole: published('ISO 273, as listed in gumyr/cq_warehouse clearance_hole_sizes.csv'),
+  isoHole: published(
+    'ISO 273, as listed in gumyr/cq_warehouse clearance_hole_sizes.csv; M12, M14 and M16, rounded up to full millimetres there, as at engineeringhardware.com',
+  ),
   inchHole: fromMemory('ASME B18.3 drill and counterbore sizes'),
   isoBore: fromMemory('DIN 974-1 series 1'),
   boreDepth: commonPractice('head height and 0.4 mm (1/64 in), so that the head lies below the face'),
@@ -63,7 +65,7 @@ const INCH_HEADS: readonly (readonly [size: string, head: number, hex: number, b
 const ISO_HOLES: readonly (readonly [size: number, close: number, normal: number, loose: number])[] = [
   [1, 1.1, 1.2, 1.3], [1.2, 1.3, 1.4, 1.5], [1.4, 1.5, 1.6, 1.8], [1.6, 1.7, 1.8, 2], [1.8, 2, 2.1, 2.2], [2, 2.2, 2.4, 2.6],
   [2.5, 2.7, 2.9, 3.1], [3, 3.2, 3.4, 3.6], [3.5, 3.7, 3.9, 4.2], [4, 4.3, 4.5, 4.8], [5, 5.3, 5.5, 5.8], [6, 6.4, 6.6, 7],
-  [7, 7.4, 7.6, 8], [8, 8.4, 9, 10], [10, 10.5, 11, 12], [12, 13, 14, 15], [14, 15, 16, 17], [16, 17, 18, 19], [18, 19, 20, 21],
+  [7, 7.4, 7.6, 8], [8, 8.4, 9, 10], [10, 10.5, 11, 12], [12, 13, 13.5, 14.5], [14, 15, 15.5, 16.5], [16, 17, 17.5, 18.5], [18, 19, 20, 21],
   [20, 21, 22, 24], [22, 23, 24, 26], [24, 25, 26, 28], [27, 28, 30, 32], [30, 31, 33, 35], [33, 34, 36, 38], [36, 37, 39, 42],
   [39, 40, 42, 45], [42, 43, 45, 48], [45, 46, 48, 52], [48, 50, 52, 56], [52, 54, 56, 62], [56, 58, 62, 66], [60, 62, 66, 70],
   [64, 66, 70, 74],

@@ -35,7 +35,7 @@ describe('every drill of the tables', () => {
   it('gets smaller as its number grows and larger as its letter does', () => {
     const number = (n: number) => findDrill(`#${n}`).diameter;
     for (let n = 1; n < 80; n++) expect(number(n), `#${n}`).toBeGreaterThan(number(n + 1));
-    const letters = [...'ABCDEFGHIJKLMNOPQRSTUVWXYZ'].map((letter) => findDrill(letter).diameter);
+    const letters = Array.from('ABCDEFGHIJKLMNOPQRSTUVWXYZ', (letter) => findDrill(letter).diameter);
     expect(letters).toEqual([...letters].sort((a, b) => a - b));
   });
 });
