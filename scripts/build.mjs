@@ -12,9 +12,14 @@ function newest(path) {
   return Math.max(mtimeMs, ...readdirSync(path).map((name) => newest(join(path, name))));
 }
 
+/** Whether nothing that is built from has changed since this file was written. */
+export function isFresh(stamp) {
+  return newest(stamp) > Math.max(...SOURCES.map(newest));
+}
+
 /** Builds, unless nothing changed since the last build. Gives false where that failed. */
 export function buildIfStale() {
-  if (newest('dist/.built') > Math.max(...SOURCES.map(newest))) return true;
+  if (isFresh('dist/.built')) return true;
   return (
     spawnSync('npm', ['run', 'build'], { stdio: 'inherit', shell: process.platform === 'win32' }).status === 0
   );

@@ -1,10 +1,11 @@
-/** Serves the built workbook page: `npm start`. Builds it first if it was never built. */
-import { execFileSync } from 'node:child_process';
-import { createReadStream, existsSync } from 'node:fs';
+/** Serves the workbook page: `npm start`. Builds it first where that was not done since the last change. */
+import { spawnSync } from 'node:child_process';
+import { createReadStream, existsSync, writeFileSync } from 'node:fs';
 import { stat } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import { extname, join, normalize, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { isFresh } from './build.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const pageFolder = join(root, 'dist', 'page');
@@ -73,12 +74,19 @@ function main() {
     console.error(`PORT must be a whole number from 0 to 65535, not "${process.env.PORT}".`);
     process.exit(2);
   }
-  if (!existsSync(join(pageFolder, 'index.html'))) {
+  process.chdir(root);
+  const stamp = join(pageFolder, '.built');
+  if (!existsSync(join(pageFolder, 'index.html')) || !(isFresh(stamp) || isFresh('dist/.built'))) {
     console.log('Building the workbook page; this takes about a minute.');
-    execFileSync('npm', ['run', '--silent', 'build:page'], {
-      cwd: root,
+    const built = spawnSync('npm', ['run', '--silent', 'build:page'], {
       stdio: ['ignore', 'ignore', 'inherit'],
+      shell: process.platform === 'win32',
     });
+    if (built.status !== 0) {
+      console.error('The page could not be built; `npm run build:page` says why.');
+      process.exit(1);
+    }
+    writeFileSync(stamp, '');
   }
   const server = staticServer(pageFolder);
   server.on('error', (error) => {
