@@ -112,11 +112,10 @@ class SheetPatches {
 
   /** A formula typed only half is kept as text, where its author can see and finish it. */
   private asWritable(change: CellChange): CellChange {
-    const { formula, spill, ...rest } = change;
-    if (formula === undefined || isComplete(formula)) return change;
-    return this.cellAt(change.row, change.column)?.formula === formula
-      ? change
-      : { ...rest, value: `=${formula}` };
+    const { sheet, row, column, formula, numberFormat, note } = change;
+    if (formula === undefined || isComplete(formula) || this.cellAt(row, column)?.formula === formula)
+      return change;
+    return { sheet, row, column, value: `=${formula}`, ...dropUndefined({ numberFormat, note }) };
   }
 
   private changeCell(change: CellChange): void {
