@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { CellError } from '../call/cell';
 import type { Matrix } from '../call/cell';
 import { cellJson, cellText } from './cellText';
@@ -50,7 +51,9 @@ async function calculate(formulas: readonly string[]): Promise<Matrix[]> {
 }
 
 async function formulasOf(file: string): Promise<string[]> {
-  const text = new TextDecoder().decode(await readBytes(file === '-' ? '/dev/stdin' : file));
+  const text = new TextDecoder().decode(
+    file === '-' ? readFileSync(process.stdin.fd) : await readBytes(file),
+  );
   return text.split(/\r?\n/).filter((one) => one.trim() !== '');
 }
 

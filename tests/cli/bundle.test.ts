@@ -39,6 +39,12 @@ describe('the built command line', () => {
     expect(JSON.parse(out)).toEqual({ formula: '=ROUND(MOLD.SEAT.FORCE(1000,30,0),6)', value: 2000 });
   });
 
+  it('reads formulas from standard input', () => {
+    const argv = [bundle, 'calc', '--file', '-'];
+    const { stdout } = spawnSync(process.execPath, argv, { input: '=1+1\n=2+2\n', encoding: 'utf8' });
+    expect(stdout).toBe('{"formula":"=1+1","value":2}\n{"formula":"=2+2","value":4}\n');
+  });
+
   it('keeps reasons apart from values, and gives its status to the shell', () => {
     const { status, out, err } = run('calc', '=MOLD.SEAT.FORCE(1,0,0.1)');
     expect([status, out]).toEqual([1, '#VALUE!\n']);
