@@ -1,5 +1,6 @@
 import type { Definition } from '../core/define';
 import { clamp } from './clamp';
+import { cool } from './cool';
 import { eject } from './eject';
 import { cost } from './cost';
 import { cut } from './cut';
@@ -7,10 +8,15 @@ import { edge } from './edge';
 import { fill } from './fill';
 import { flush } from './flush';
 import { heat } from './heat';
+import { metal } from './metal';
 import { pin } from './pin';
 import { plate } from './plate';
+import { press } from './press';
+import { resin } from './resin';
 import { seat } from './seat';
+import { shrink } from './shrink';
 import { spring } from './spring';
+import { stack } from './stack';
 import { tap } from './tap';
 
 /** Every function, by family, in the order in which a toolmaker would look for it. */
@@ -21,8 +27,14 @@ export const catalogue: readonly Definition[] = [
   ...eject,
   ...pin,
   ...tap,
+  ...press,
   ...clamp,
+  ...shrink,
+  ...resin,
+  ...metal,
+  ...cool,
   ...fill,
+  ...stack,
   ...heat,
   ...plate,
   ...cut,

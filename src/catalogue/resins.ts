@@ -1,5 +1,4 @@
 import { named, type Input, type Limits } from '../core/define';
-import { KINDS } from '../core/quantity';
 import { findResin, resinKind, resinValue, type ResinProperty } from '../tables/resins';
 
 /**
@@ -17,7 +16,7 @@ export const resinWith = <const N extends string>(
     name,
     name,
     {
-      what: `the name of a resin such as "PP" or "ABS", or a ${KINDS[kind].says}`,
+      what: 'the name of a resin such as "PP" or "ABS"',
       read: (text) => resinValue(findResin(text), property).value,
       number: { kind, says: `its ${property}`, means: (value) => value, ...limits },
       binds: {

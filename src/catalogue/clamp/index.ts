@@ -1,5 +1,15 @@
 import type { Definition } from '../../core/define';
+import { clampForce } from './force';
+import { clampMaxArea } from './maxArea';
+import { clampPressure } from './pressure';
+import { clampSpare } from './spare';
 import { clampTonnage } from './tonnage';
 
 /** Holding the mold shut. */
-export const clamp: readonly Definition[] = [clampTonnage];
+export const clamp: readonly Definition[] = [
+  clampPressure,
+  clampForce,
+  clampTonnage,
+  clampMaxArea,
+  clampSpare,
+];

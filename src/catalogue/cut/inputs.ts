@@ -120,7 +120,7 @@ export const tipStiffness = {
   k: {
     gives: 'stiffness',
     expr: 'given(d_n) and given(L_n) ? 1/(1/k_f + 64*((L_f + L_n)^3 - L_f^3)/(3*pi*E*d_n^4)) : k_f',
-    says: 'With the neck behind it, which bends too and tilts the flutes',
+    says: 'At the tip; a neck behind the flutes bends too and tilts them',
   },
 } as const satisfies Record<string, Step>;
 export const slenderCutter = {

@@ -20,8 +20,8 @@ export const cutSpeed = procedure({
   run: ({ metal, tool, operation }) => cuttingSpeed(metal, tool, operation).speed,
   sources: [SPEED_SOURCES.handbook, SPEED_SOURCES.practice],
   notes: [
-    'Drilling and reaming are handbook values for high-speed steel; milling and tapping are ranges of common practice, of which the low end is ' +
-      'given. Coatings, coolant and a stiff setup allow more.',
+    'Drilling and reaming of mold steels are handbook values; the rest are ranges of common practice, of which the low end is given. ' +
+      'Coatings, coolant and a stiff setup allow more.',
   ],
   cautions: [
     {

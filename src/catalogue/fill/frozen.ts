@@ -37,15 +37,19 @@ export const fillFrozen = procedure({
   ],
   gives: 'length',
   method:
-    'Heat flow into a half-space at one temperature: the depth at which its profile, an error function, has the no-flow temperature.',
+    'Heat flow into a half-space: the depth 2 λ √(a t) at which its profile, an error function, has the no-flow temperature.',
   steps: {
+    a: {
+      gives: 'diffusivity',
+      says: 'Effective thermal diffusivity of the resin',
+      equation: 'of the table, or as given',
+    },
     theta: {
       gives: 'ratio',
       says: 'How far the no-flow temperature lies from wall to melt',
       equation: 'theta = (T_f - T_w)/(T_m - T_w)',
     },
     lambda: { gives: 'ratio', says: 'Where the profile has that value', equation: 'erf(lambda) = theta' },
-    delta: { gives: 'length', says: 'Frozen layer per side', equation: 'delta = 2*lambda*sqrt(a*t)' },
   },
   run: ({ resin: diffusivity, meltTemp, moldTemp, noFlowTemp, time }, show) => {
     if (noFlowTemp <= moldTemp)
@@ -54,11 +58,10 @@ export const fillFrozen = procedure({
       refuse('noFlowTemp', 'must be below {meltTemp}: a colder melt does not flow at all');
     const theta = (noFlowTemp - moldTemp) / (meltTemp - moldTemp);
     const lambda = erfinv(theta);
-    const delta = 2 * lambda * Math.sqrt(diffusivity * time);
+    show('a', diffusivity);
     show('theta', theta);
     show('lambda', lambda);
-    show('delta', delta);
-    return delta;
+    return 2 * lambda * Math.sqrt(diffusivity * time);
   },
   sources: [
     derived(

@@ -12,7 +12,7 @@ export const pinLength = formula({
     }),
     ...warmStack,
   ],
-  refuse: [{ when: 'e <= -S', argument: 'proud', says: 'would leave no pin in a stack of {stack}' }],
+  refuse: [{ when: 'e <= -S', argument: 'proud', says: 'would grind away all of {stack}' }],
   steps: {
     H: { gives: 'length', expr: 'S*(1 + alpha_pl*DT_pl)', says: 'The stack when warm' },
     L: {

@@ -40,7 +40,7 @@ export const plateThickness = procedure({
       );
     }
     if (sag(THINNEST * L) < allowSag) {
-      throw new Refusal('is more than any plate would sag; no thickness is needed for it', 'allowSag');
+      throw new Refusal('needs no thickness: any plate sags less', 'allowSag');
     }
     // On logarithmic scales the sag is nearly a straight line, which the solver follows in a few steps.
     const t = Math.exp(

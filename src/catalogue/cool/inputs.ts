@@ -1,0 +1,77 @@
+import { choice, input, published } from '../../core/define';
+import { fourierAt, type CoolingPlace, type CoolingShape } from '../../core/cooling';
+import { refuse } from '../../core/refusal';
+import { resinWith } from '../resins';
+
+export const resin = resinWith(
+  'resin',
+  'a',
+  'diffusivity',
+  { above: '0 mm²/s' },
+  'Resin, or its effective thermal diffusivity',
+);
+
+const hot = { above: '-273.15 °C' } as const;
+export const meltTemp = input('meltTemp', 'T_m', 'temperature', {
+  ...hot,
+  usual: ['100 °C', '420 °C'],
+  says: 'Melt temperature',
+});
+export const moldTemp = input('moldTemp', 'T_w', 'temperature', {
+  ...hot,
+  usual: ['5 °C', '200 °C'],
+  says: 'Temperature of the cavity wall',
+});
+export const ejectTemp = input('ejectTemp', 'T_e', 'temperature', {
+  ...hot,
+  usual: ['20 °C', '250 °C'],
+  says: 'Temperature at which the part can be pushed off',
+});
+export const at = choice('at', ['centre', 'average'], {
+  default: 'centre',
+  says: 'Where the ejection temperature is reached: at the centre, or on average',
+});
+
+interface Temperatures {
+  readonly meltTemp: number;
+  readonly moldTemp: number;
+  readonly ejectTemp: number;
+}
+
+/** What is left at ejection of the difference between melt and wall; refuses temperatures in the wrong order. */
+export function ratioLeft({ meltTemp: melt, moldTemp: wall, ejectTemp: eject }: Temperatures): number {
+  if (melt <= wall) refuse('meltTemp', 'must be above {moldTemp}');
+  if (eject <= wall) refuse('ejectTemp', 'must be above {moldTemp}: the part never gets that cold');
+  if (eject >= melt) refuse('ejectTemp', 'must be below {meltTemp}');
+  return (eject - wall) / (melt - wall);
+}
+
+/** Time for a plate of this thickness, or a bar of this diameter. */
+export const coolingTime = (
+  shape: CoolingShape,
+  place: CoolingPlace,
+  size: number,
+  diffusivity: number,
+  left: number,
+): number => (fourierAt(shape, place, left) * size ** 2) / diffusivity;
+
+export const coolingSteps = {
+  Y: {
+    gives: 'ratio',
+    says: 'Part of the temperature difference that is left at ejection',
+    equation: '(T_e - T_w)/(T_m - T_w)',
+  },
+  Fo: { gives: 'ratio', says: 'Fourier number at which the series gives it', equation: 'a*t/s^2' },
+} as const;
+
+export const CARSLAW = published(
+  'H. S. Carslaw and J. C. Jaeger, Conduction of Heat in Solids (2nd ed.), 3.4 slab and 7.6 cylinder: the full Fourier series',
+);
+
+export const COOLING_NOTES = [
+  'The wall is taken to stay at its temperature. An uncooled mold does not: see COOL.MOLDTEMP and COOL.CYCLE, which decide the cycle more often than the wall does.',
+  'Give the effective diffusivity: the quotient of conductivity, density and specific heat is off by half to one and a half times.',
+] as const;
+
+export const HOT_PART =
+  'The centre is still soft and hot at ejection: gloves, and let thick parts cool where they cannot burn anyone.';

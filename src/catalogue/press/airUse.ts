@@ -1,0 +1,50 @@
+import { derived, formula, input } from '../../core/define';
+import { airBore, airPressure, rodDia, rodFits } from './inputs';
+
+/** Standard atmosphere, ISO 2533. */
+const ATMOSPHERE = 101325;
+
+export const pressAirUse = formula({
+  name: 'PRESS.AIRUSE',
+  summary: 'Free air that one double stroke takes.',
+  inputs: [
+    airPressure,
+    airBore,
+    rodDia,
+    input('stroke', 's', 'length', {
+      min: '0 mm',
+      usual: ['5 mm', '500 mm'],
+      says: 'Stroke of the cylinder',
+    }),
+  ],
+  refuse: [rodFits],
+  steps: {
+    A: { gives: 'area', expr: 'pi/4*(2*D^2 - d_r^2)', says: 'Piston one way, ring around the rod the other' },
+    p_n: {
+      gives: 'pressure',
+      expr: String(ATMOSPHERE),
+      says: 'Standard atmosphere',
+      fitted: { units: {}, out: 'Pa' },
+    },
+    V: { gives: 'gasVolume', expr: 'A*s*(p_a + p_n)/p_n', says: 'Volume swept, let down to the atmosphere' },
+  },
+  result: 'V',
+  sources: [derived('Boyle’s law, from absolute pressure p + 101325 Pa to the atmosphere')],
+  notes: ['Hoses and dead ends come on top. In litres or cubic feet of free air.'],
+  related: ['PRESS.RETURN'],
+  checks: [
+    {
+      given: { airPressure: '0.6 MPa', airBore: '63 mm', rodDia: '20 mm', stroke: '100 mm' },
+      expect: '4.097780793 L',
+      within: 1e-9,
+      from: 'by hand: π/4 × (2 × 0.63² − 0.2²) × 1 × 701325/101325 dm³',
+    },
+    {
+      given: { airPressure: '0 MPa', airBore: '20 mm', rodDia: '0 mm', stroke: '100 mm' },
+      expect: '0.0628318530718 L',
+      within: 1e-10,
+      from: 'at no gauge pressure just the volume swept',
+      limit: true,
+    },
+  ],
+});

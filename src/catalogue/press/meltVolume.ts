@@ -1,0 +1,70 @@
+import { derived, formula, input, named } from '../../core/define';
+import { findResin, resinValue } from '../../tables/resins';
+
+interface Densities {
+  readonly solid: number;
+  readonly melt: number;
+}
+
+export const pressMeltVolume = formula({
+  name: 'PRESS.MELTVOLUME',
+  summary: 'Volume of melt that makes a solid volume of a resin.',
+  inputs: [
+    input('solidVolume', 'V_s', 'volume', {
+      min: '0 cm³',
+      usual: ['0.05 cm³', '500 cm³'],
+      says: 'Volume of the cold shot: part, runner and sprue',
+    }),
+    named<'resin', Densities>(
+      'resin',
+      'resin',
+      {
+        what: 'the name of a resin such as "PP" or "ABS"',
+        read: (text) => {
+          const resin = findResin(text);
+          return { solid: resinValue(resin, 'density').value, melt: resinValue(resin, 'melt density').value };
+        },
+        number: {
+          kind: 'ratio',
+          says: 'its solid density over its melt density',
+          min: 1,
+          max: 2,
+          means: (ratio) => ({ solid: ratio, melt: 1 }),
+        },
+        binds: {
+          q: {
+            gives: 'ratio',
+            says: 'Solid density over melt density',
+            from: ({ solid, melt }) => solid / melt,
+          },
+        },
+      },
+      { says: 'Resin of the shot' },
+    ),
+  ],
+  steps: { V: { gives: 'volume', expr: 'V_s*q', says: 'The same mass, hot' } },
+  result: 'V',
+  sources: [
+    derived('Mass is kept: volume times density'),
+    {
+      kind: 'memory',
+      cites: 'Melt densities of the resin table; solid densities as SHOW.SOURCE("RESIN.VALUE", …) tells',
+    },
+  ],
+  related: ['PRESS.STROKE', 'PRESS.SHOT'],
+  checks: [
+    {
+      given: { solidVolume: '10 cm³', resin: 'PP' },
+      expect: '12.2297297297 cm³',
+      within: 1e-9,
+      from: 'by hand from the table: 10 × 905/740',
+    },
+    {
+      given: { solidVolume: '10 cm³', resin: 1 },
+      expect: '10 cm³',
+      within: 1e-12,
+      from: 'equal densities, equal volumes',
+      limit: true,
+    },
+  ],
+});

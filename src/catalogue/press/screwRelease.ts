@@ -1,0 +1,64 @@
+import { formula, input } from '../../core/define';
+import { CLAMP_CAUTION } from './inputs';
+import { POWER_SCREW, screwInputs, WEDGE } from './screw';
+
+export const pressScrewRelease = formula({
+  name: 'PRESS.SCREWRELEASE',
+  summary: 'Torque that slackens a hand screw under its clamp force; negative: it runs back by itself.',
+  inputs: [
+    input('clampForce', 'F', 'force', {
+      min: '0 N',
+      usual: ['50 N', '300 kN'],
+      says: 'Clamp force on the screw',
+    }),
+    ...screwInputs,
+  ],
+  steps: {
+    r_t: {
+      gives: 'length',
+      expr: 'd_m/2*(pi*mu*d_m/cos(beta) - l)/(pi*d_m + mu*l/cos(beta))',
+      says: 'Torque of the thread for each unit of force, the load helping',
+    },
+    r_c: { gives: 'length', expr: 'mu_c*d_c/2', says: 'Torque of the collar for each unit of force' },
+    T: { gives: 'torque', expr: 'F*(r_t + r_c)', says: 'Both together' },
+  },
+  result: 'T',
+  sources: [POWER_SCREW, WEDGE],
+  cautions: [
+    {
+      when: 'T < 0',
+      says: 'Negative: the screw runs back by itself when it is let go. Lock it, and keep clear of the handle.',
+    },
+    { says: CLAMP_CAUTION },
+  ],
+  related: ['PRESS.SCREWCLAMP'],
+  checks: [
+    {
+      given: {
+        clampForce: '5 kN',
+        lead: '5 mm',
+        meanDia: '22.5 mm',
+        friction: 0.09,
+        flankHalfAngle: '0 deg',
+        collarFriction: 0.06,
+        collarDia: '45 mm',
+      },
+      expect: '7.83 N·m',
+      within: 1e-3,
+      from: 'Shigley, problem 8-4: 7.83 N·m lowers 5 kN (printed to three digits)',
+    },
+    {
+      given: {
+        clampForce: '1 kN',
+        lead: '6.283185307179586 mm',
+        meanDia: '20 mm',
+        friction: 0,
+        flankHalfAngle: '0 deg',
+      },
+      expect: '-1 N·m',
+      within: 1e-9,
+      from: 'without friction the load turns the screw back with F l/2π',
+      limit: true,
+    },
+  ],
+});

@@ -1,0 +1,46 @@
+import { commonPractice, derived, formula, input } from '../../core/define';
+import { plungerDia } from './inputs';
+
+export const pressShot = formula({
+  name: 'PRESS.SHOT',
+  summary: 'Usable shot volume of a plunger and its stroke.',
+  inputs: [
+    plungerDia,
+    input('stroke', 's', 'length', {
+      above: '0 mm',
+      usual: ['5 mm', '500 mm'],
+      says: 'Full stroke of the plunger',
+    }),
+    input('usable', 'u', 'ratio', {
+      above: 0,
+      max: 1,
+      default: 0.7,
+      says: 'Share of the stroke that melts well',
+    }),
+  ],
+  steps: {
+    V_s: { gives: 'volume', expr: 'pi*d^2/4*s', says: 'Volume swept' },
+    V: { gives: 'volume', expr: 'u*V_s', says: 'What of it may be used' },
+  },
+  result: 'V',
+  sources: [
+    derived('Volume of a cylinder'),
+    commonPractice('Use at most 0.7 of the barrel’s volume for a shot'),
+  ],
+  related: ['PRESS.STROKE', 'PRESS.MELTVOLUME'],
+  checks: [
+    {
+      given: { plungerDia: '20 mm', stroke: '90 mm' },
+      expect: '19.7920337176 cm³',
+      within: 1e-9,
+      from: 'by hand: 0.7 × π × 2²/4 × 9',
+    },
+    {
+      given: { plungerDia: '20 mm', stroke: '10 mm', usable: 1 },
+      expect: '3.14159265359 cm³',
+      within: 1e-10,
+      from: 'a cylinder of radius and height 1 cm is π cm³',
+      limit: true,
+    },
+  ],
+});

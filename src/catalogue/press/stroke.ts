@@ -1,0 +1,48 @@
+import { derived, formula, input } from '../../core/define';
+import { plungerDia } from './inputs';
+
+export const pressStroke = formula({
+  name: 'PRESS.STROKE',
+  summary: 'Plunger stroke that a shot takes, with a cushion left.',
+  inputs: [
+    input('shotVolume', 'V', 'volume', {
+      min: '0 cm³',
+      usual: ['0.05 cm³', '500 cm³'],
+      says: 'Volume of melt in the shot, runner and sprue included',
+    }),
+    plungerDia,
+    input('cushion', 'c', 'length', {
+      min: '0 mm',
+      default: '0 mm',
+      says: 'Stroke that stays in front of the plunger to hold pressure',
+    }),
+  ],
+  steps: {
+    s: { gives: 'length', expr: 'V/(pi*d^2/4) + c', says: 'Volume over the plunger’s area, and the cushion' },
+  },
+  result: 's',
+  sources: [derived('Volume of a cylinder')],
+  notes: ['The volume is that of the melt: PRESS.MELTVOLUME gives it from the volume of the cold part.'],
+  related: ['PRESS.SHOT', 'PRESS.MELTVOLUME'],
+  checks: [
+    {
+      given: { shotVolume: '12 cm³', plungerDia: '20 mm' },
+      expect: '38.19719 mm',
+      within: 1e-6,
+      from: 'by hand: 12000/(π × 100)',
+    },
+    {
+      given: { shotVolume: '9 cm³', plungerDia: '18 mm', cushion: '5 mm' },
+      expect: '40.3677651315 mm',
+      within: 1e-9,
+      from: 'by hand: 9000/(π × 81) + 5',
+    },
+    {
+      given: { shotVolume: '0 cm³', plungerDia: '18 mm', cushion: '5 mm' },
+      expect: '5 mm',
+      within: 1e-12,
+      from: 'without a shot only the cushion is left',
+      limit: true,
+    },
+  ],
+});

@@ -1,0 +1,67 @@
+import { formula, named } from '../../core/define';
+import { findResin, resinValue } from '../../tables/resins';
+import { cavitySize, DEFINITION, SHRINK_CAUTION, TABLE } from './inputs';
+
+interface Range {
+  readonly low: number;
+  readonly high: number;
+}
+
+export const shrinkScatter = formula({
+  name: 'SHRINK.SCATTER',
+  summary: 'Range of part size that a resin’s range of shrinkage makes.',
+  inputs: [
+    cavitySize,
+    named<'resin', Range>(
+      'resin',
+      'resin',
+      {
+        what: 'the name of a resin such as "PP" or "ABS"',
+        read: (text) => {
+          const resin = findResin(text);
+          return {
+            low: resinValue(resin, 'shrinkage low').value,
+            high: resinValue(resin, 'shrinkage high').value,
+          };
+        },
+        number: {
+          kind: 'ratio',
+          says: 'the width of its shrinkage range as a fraction',
+          min: 0,
+          max: 0.2,
+          means: (width) => ({ low: 0, high: width }),
+        },
+        binds: {
+          S_l: { gives: 'ratio', says: 'Least shrinkage of the resin', from: ({ low }) => low },
+          S_h: { gives: 'ratio', says: 'Largest shrinkage of the resin', from: ({ high }) => high },
+        },
+      },
+      { says: 'Resin' },
+    ),
+  ],
+  steps: { r: { gives: 'length', expr: 'l_c*(S_h - S_l)', says: 'Largest part less smallest' } },
+  result: 'r',
+  sources: [DEFINITION, TABLE],
+  cautions: [{ says: SHRINK_CAUTION }],
+  related: ['SHRINK.CAVITY', 'STACK.RSS'],
+  checks: [
+    {
+      given: { cavitySize: '40 mm', resin: 'ABS' },
+      expect: '0.16 mm',
+      within: 1e-9,
+      from: 'by hand: 40 × (0.9 − 0.5) % (general molding guide)',
+    },
+    {
+      given: { cavitySize: '2 in', resin: 'POM' },
+      expect: '0.014 in',
+      within: 1e-9,
+      from: 'by hand: 2 × (2.5 − 1.8) % (general molding guide)',
+    },
+    {
+      given: { cavitySize: '40 mm', resin: 0 },
+      expect: '0 mm',
+      from: 'a shrinkage without a range does not scatter',
+      limit: true,
+    },
+  ],
+});

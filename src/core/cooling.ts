@@ -1,0 +1,77 @@
+import j0 from '@stdlib/math-base-special-besselj0';
+import j1 from '@stdlib/math-base-special-besselj1';
+import { solveBracketed } from './solve';
+
+/**
+ * Cooling of a plate or a round bar from one temperature by a wall that stays at another: what is left of the
+ * temperature difference, as a function of the Fourier number. The full series of Fourier, so valid at every ratio;
+ * Carslaw and Jaeger, Conduction of Heat in Solids (2nd ed.), 3.4 (slab) and 7.6 (cylinder).
+ */
+export type CoolingShape = 'plate' | 'round';
+export type CoolingPlace = 'centre' | 'average';
+
+/** Terms beyond this exponent are below double precision. */
+const LAST_EXPONENT = 40;
+/** Below this Fourier number the average follows the short-time form to better than 1e-9, and the series is slow. */
+const SHORT = 1e-4;
+
+/** Of the plate: (2n+1)π, with its share at the centre and on average. Fourier number a·t/s², s the whole thickness. */
+function* plateTerms(place: CoolingPlace): Generator<readonly [rate: number, share: number]> {
+  for (let n = 0; ; n++) {
+    const odd = 2 * n + 1;
+    const share = place === 'centre' ? (n % 2 === 0 ? 4 : -4) / Math.PI / odd : 8 / (Math.PI * odd) ** 2;
+    yield [(odd * Math.PI) ** 2, share];
+  }
+}
+
+/** The nth zero of J0, by Newton’s steps from McMahon’s asymptotic value. */
+function zeroOfJ0(n: number): number {
+  const b = (n - 0.25) * Math.PI;
+  let x = b + 1 / (8 * b);
+  for (let i = 0; i < 4; i++) x += j0(x) / j1(x);
+  return x;
+}
+
+const zeros: number[] = [];
+const zero = (n: number): number => (zeros[n - 1] ??= zeroOfJ0(n));
+
+/** Of the round bar: zeros β of J0. Fourier number a·t/D², so the rate is (2β)². */
+function* roundTerms(place: CoolingPlace): Generator<readonly [rate: number, share: number]> {
+  for (let n = 1; ; n++) {
+    const beta = zero(n);
+    yield [(2 * beta) ** 2, place === 'centre' ? 2 / (beta * j1(beta)) : 4 / beta ** 2];
+  }
+}
+
+/** Short times, where the wall’s cooling has not met itself: the half-space, with the curvature’s first terms for the bar. */
+function shortAverage(shape: CoolingShape, fourier: number): number {
+  if (shape === 'plate') return 1 - 4 * Math.sqrt(fourier / Math.PI);
+  const fo = 4 * fourier;
+  return 1 - 4 * Math.sqrt(fo / Math.PI) + fo + fo ** 1.5 / (3 * Math.sqrt(Math.PI));
+}
+
+/** What is left of the first temperature difference: 1 at once, 0 in the end. */
+export function differenceLeft(shape: CoolingShape, place: CoolingPlace, fourier: number): number {
+  if (fourier <= 0) return 1;
+  if (fourier < SHORT) return place === 'centre' ? 1 : shortAverage(shape, fourier);
+  let sum = 0;
+  for (const [rate, share] of shape === 'plate' ? plateTerms(place) : roundTerms(place)) {
+    if (rate * fourier > LAST_EXPONENT) break;
+    sum += share * Math.exp(-rate * fourier);
+  }
+  return sum;
+}
+
+/** The Fourier number at which `left` of the difference is left, between 0 and 1. */
+export function fourierAt(shape: CoolingShape, place: CoolingPlace, left: number): number {
+  const [slowest, share] = firstTerm(shape, place);
+  // One term overestimates what is left from some time on; this bound lies beyond the answer at every ratio.
+  const late = (Math.log(Math.max(1, Math.abs(share)) / left) + 1) / slowest;
+  return solveBracketed((fourier) => differenceLeft(shape, place, fourier) - left, 0, late);
+}
+
+function firstTerm(shape: CoolingShape, place: CoolingPlace): readonly [rate: number, share: number] {
+  const first = (shape === 'plate' ? plateTerms(place) : roundTerms(place)).next();
+  if (first.done) throw new Error('the series has no first term');
+  return first.value;
+}
