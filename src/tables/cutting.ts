@@ -8,7 +8,9 @@ export const SPEED_SOURCES = {
   handbook: published(
     'handbook table of HSS drilling and reaming speeds, as reproduced at vm68.com/stuff/sfpm.html and protocutter.com/cutting-speeds-in-feet-per-minute',
   ),
-  practice: commonPractice('milling and tapping speeds of small shops'),
+  practice: commonPractice(
+    'speeds of small shops for milling and tapping, and for drilling and reaming what the handbook table does not have',
+  ),
 } as const satisfies Readonly<Record<string, Source>>;
 
 export const KIENZLE_SOURCE: Source = published(
@@ -24,33 +26,44 @@ export interface WorkMaterial extends Named {
   readonly sfm?: readonly [drill: number, ream: number, carbideReam: number];
   /** Milling, m/min; chip load a tooth in percent of the cutter's diameter. */
   readonly mill?: { readonly HSS?: Range; readonly carbide: Range; readonly chip: Range };
+  /** Drilling and reaming, m/min, where the handbook's row does not say. */
+  readonly drill?: { readonly HSS?: Range; readonly carbide: Range };
+  readonly ream?: { readonly HSS: Range };
   /** Tapping, m/min. */
   readonly tap?: { readonly cut: Range; readonly form?: Range };
 }
 
-const ALUMINIUM_TAP = { cut: [12, 25], form: [15, 30] } as const;
-const ALUMINIUM_MILL = { HSS: [60, 120], carbide: [150, 400], chip: [0.5, 1.5] } as const;
+const ALUMINIUM = {
+  group: 22,
+  mill: { HSS: [60, 120], carbide: [150, 400], chip: [0.5, 1.5] },
+  drill: { HSS: [60, 90], carbide: [100, 250] },
+  ream: { HSS: [30, 60] },
+  tap: { cut: [12, 25], form: [15, 30] },
+} as const;
 
 // Names are those of the metal table where the state of the metal does not matter; else they say the state, and the bare
 // name is refused by naming them.
 // prettier-ignore
 export const WORK_MATERIALS: readonly WorkMaterial[] = [
   { name: 'P20', aliases: ['P20 30 HRC', '1.2311', 'prehard P20', 'tool steel', 'steel'], group: 7, sfm: [60, 40, 200],
-    mill: { HSS: [15, 20], carbide: [60, 120], chip: [0.3, 0.7] }, tap: { cut: [4, 8] } },
+    mill: { HSS: [15, 20], carbide: [60, 120], chip: [0.3, 0.7] }, drill: { carbide: [40, 70] }, tap: { cut: [4, 8] } },
   { name: 'H13 annealed', aliases: ['H13', 'tool steel', 'steel'], group: 10, sfm: [60, 40, 200],
-    mill: { HSS: [18, 25], carbide: [70, 130], chip: [0.3, 0.8] }, tap: { cut: [5, 9] } },
+    mill: { HSS: [18, 25], carbide: [70, 130], chip: [0.3, 0.8] }, drill: { carbide: [40, 70] }, tap: { cut: [5, 9] } },
   { name: 'H13 225 HB', aliases: ['H13'], group: 10, sfm: [50, 30, 150] },
   { name: 'H13 350 HB', aliases: ['H13'], group: 11, sfm: [30, 20, 100] },
   { name: 'H13 48 HRC', aliases: ['H13', 'H13 hardened'], mill: { carbide: [40, 90], chip: [0.2, 0.5] } },
   { name: '420 annealed', aliases: ['420', '420 stainless', 'stainless'], group: 12, sfm: [75, 50, 225],
-    mill: { HSS: [18, 25], carbide: [60, 120], chip: [0.3, 0.8] }, tap: { cut: [4, 7], form: [4, 8] } },
+    mill: { HSS: [18, 25], carbide: [60, 120], chip: [0.3, 0.8] }, drill: { carbide: [40, 60] }, tap: { cut: [4, 7], form: [4, 8] } },
   { name: '420 200 HB', aliases: ['420', '420 stainless', 'stainless'], group: 12, sfm: [65, 45, 200] },
   { name: '420 300 HB', aliases: ['420', '420 stainless', 'stainless'], sfm: [40, 25, 125] },
-  { name: '1018', aliases: ['mild steel', 'C1018', 'S50C', 'low carbon steel', 'steel'], group: 1, tap: { cut: [8, 15], form: [10, 20] } },
-  { name: '6061-T6', aliases: ['6061', 'aluminium', 'aluminum', 'Al'], group: 22, mill: ALUMINIUM_MILL, tap: ALUMINIUM_TAP },
-  { name: '7075-T6', aliases: ['7075', 'aluminium', 'aluminum', 'Al'], group: 22, mill: ALUMINIUM_MILL, tap: ALUMINIUM_TAP },
+  { name: '1018', aliases: ['mild steel', 'C1018', 'S50C', 'low carbon steel', 'steel'], group: 1,
+    mill: { HSS: [25, 35], carbide: [90, 180], chip: [0.3, 0.8] }, drill: { HSS: [24, 33], carbide: [60, 100] }, ream: { HSS: [12, 18] },
+    tap: { cut: [8, 15], form: [10, 20] } },
+  { name: '6061-T6', aliases: ['6061', 'aluminium', 'aluminum', 'Al'], ...ALUMINIUM },
+  { name: '7075-T6', aliases: ['7075', 'aluminium', 'aluminum', 'Al'], ...ALUMINIUM },
   { name: 'brass', aliases: ['C360', 'C36000', 'brass C360', '360 brass'], group: 26,
-    mill: { HSS: [45, 90], carbide: [120, 250], chip: [0.5, 1.2] }, tap: { cut: [12, 20], form: [10, 20] } },
+    mill: { HSS: [45, 90], carbide: [120, 250], chip: [0.5, 1.2] }, drill: { HSS: [45, 90], carbide: [90, 150] }, ream: { HSS: [25, 50] },
+    tap: { cut: [12, 20], form: [10, 20] } },
 ];
 
 /** The work material of a name: `P20`, `H13 annealed`, `6061`. */
@@ -80,48 +93,51 @@ export const OPERATIONS = ['mill', 'drill', 'ream', 'tap', 'form tap'] as const;
 export type Tool = (typeof TOOLS)[number];
 export type Operation = (typeof OPERATIONS)[number];
 
-/** A speed of the tables in its printed unit: ft/min as read, m/min as practised. */
-function printedSpeed(
-  { sfm, mill, tap }: WorkMaterial,
-  tool: Tool,
-  operation: Operation,
-): number | undefined {
-  const hss = tool === 'HSS';
+/** Speed of the handbook's table, ft/min. */
+function handbookSpeed({ sfm }: WorkMaterial, tool: Tool, operation: Operation): number | undefined {
+  if (operation === 'drill') return tool === 'HSS' ? sfm?.[0] : undefined;
+  return operation === 'ream' ? sfm?.[tool === 'HSS' ? 1 : 2] : undefined;
+}
+
+/** Low end of the range that shops use, m/min. */
+function shopSpeed(work: WorkMaterial, tool: Tool, operation: Operation): number | undefined {
+  const { mill, drill, ream, tap } = work;
   switch (operation) {
-    case 'drill':
-      return hss ? sfm?.[0] : undefined;
-    case 'ream':
-      return sfm?.[hss ? 1 : 2];
     case 'mill':
       return mill?.[tool]?.[0];
+    case 'drill':
+      return drill?.[tool]?.[0];
+    case 'ream':
+      return tool === 'HSS' ? ream?.HSS[0] : undefined;
     case 'tap':
-      return hss ? tap?.cut[0] : undefined;
+      return tool === 'HSS' ? tap?.cut[0] : undefined;
     case 'form tap':
-      return hss ? tap?.form?.[0] : undefined;
+      return tool === 'HSS' ? tap?.form?.[0] : undefined;
   }
+}
+
+interface CuttingSpeed {
+  /** m/s */
+  readonly speed: number;
+  readonly source: Source;
 }
 
 const FOOT = 0.3048;
 
-/** Starting cutting speed, m/s: the low end of a range. Where the tables have none, it refuses by naming what they have. */
-export function cuttingSpeed(
-  work: WorkMaterial,
-  tool: Tool,
-  operation: Operation,
-): { readonly speed: number; readonly source: Source } {
-  const printed = printedSpeed(work, tool, operation);
-  if (printed === undefined) {
-    const has = TOOLS.flatMap((t) =>
-      OPERATIONS.filter((o) => printedSpeed(work, t, o) !== undefined).map((o) => `${t} ${o}`),
-    );
-    throw new Refusal(
-      `is ${operation} with ${tool}; for ${work.name} the tables have ${has.length > 0 ? has.join(', ') : 'no speeds'}`,
-      'operation',
-    );
-  }
-  const read = operation === 'drill' || operation === 'ream';
-  return {
-    speed: (printed * (read ? FOOT : 1)) / 60,
-    source: SPEED_SOURCES[read ? 'handbook' : 'practice'],
-  };
+function tabulated(work: WorkMaterial, tool: Tool, operation: Operation): CuttingSpeed | undefined {
+  const handbook = handbookSpeed(work, tool, operation);
+  if (handbook !== undefined) return { speed: (handbook * FOOT) / 60, source: SPEED_SOURCES.handbook };
+  const shop = shopSpeed(work, tool, operation);
+  return shop === undefined ? undefined : { speed: shop / 60, source: SPEED_SOURCES.practice };
+}
+
+/** Starting cutting speed: the low end of a range. Where the tables have none, it refuses by naming what they have. */
+export function cuttingSpeed(work: WorkMaterial, tool: Tool, operation: Operation): CuttingSpeed {
+  const found = tabulated(work, tool, operation);
+  if (found) return found;
+  const has = TOOLS.flatMap((t) => OPERATIONS.filter((o) => tabulated(work, t, o)).map((o) => `${t} ${o}`));
+  throw new Refusal(
+    `is ${operation} with ${tool}; for ${work.name} the tables have ${has.length > 0 ? has.join(', ') : 'no speeds'}`,
+    'operation',
+  );
 }
