@@ -1,4 +1,5 @@
 import type { CellValue, Matrix } from '../../call/cell';
+import type { StyleDescription } from './styleEditor';
 
 /** The new content of one cell, whole: what is left out is taken away, but for style and note. */
 export interface CellChange {
@@ -12,6 +13,8 @@ export interface CellChange {
   readonly formula?: string;
   /** Every value of the array that the formula fills, from this cell on; left out where it fills this cell only. */
   readonly spill?: Matrix;
+  /** Another style: one of the workbook's by its index, or a new one; left out, the present one stays. */
+  readonly style?: number | StyleDescription;
   /** A new format code; the rest of the style stays. */
   readonly numberFormat?: string;
   /** A new note; `null` takes the present one away. */

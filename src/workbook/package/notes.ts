@@ -4,6 +4,7 @@
  */
 import { cellAddress } from '../model';
 import { insertOrdered } from './metadata';
+import type { Edit, XmlElement } from './xml';
 import type { EditableParts } from './relationships';
 import {
   declareDefaultType,
@@ -70,7 +71,8 @@ function changeComments(parts: EditableParts, part: string, changes: readonly No
   const list = child(root, 'commentList');
   const present = childrenOf(list, 'comment');
   const p = root.prefix;
-  const edits = [];
+  const edits: Edit[] = [];
+  const author = namelessAuthor(xml, root, edits);
   const added: { readonly row: number; readonly column: number; readonly xml: string }[] = [];
   for (const { row, column, text } of changes) {
     const ref = cellAddress(row, column);
@@ -78,7 +80,7 @@ function changeComments(parts: EditableParts, part: string, changes: readonly No
     const comment =
       text === null
         ? ''
-        : `<${p}comment ref="${ref}" authorId="0"><${p}text>${textElement(text, p)}</${p}text></${p}comment>`;
+        : `<${p}comment ref="${ref}" authorId="${author}"><${p}text>${textElement(text, p)}</${p}text></${p}comment>`;
     if (old !== undefined) edits.push({ start: old.start, end: old.closeEnd, text: comment });
     else if (text !== null) added.push({ row, column, xml: comment });
   }
@@ -91,13 +93,20 @@ function changeComments(parts: EditableParts, part: string, changes: readonly No
         : appendChild(xml, list, all),
     );
   }
-  // A new note refers to author 0, which must exist.
-  const authors = child(root, 'authors');
-  if (authors === undefined)
-    edits.push(insertOrdered(xml, root, ['commentList'], `<${p}authors><${p}author/></${p}authors>`));
-  else if (authors.children.length === 0) edits.push(appendChild(xml, authors, `<${p}author/>`));
   writeText(parts, part, applyEdits(xml, edits));
   return new Set(present.map((one) => one.attributes['ref'] ?? ''));
+}
+
+/** Number of the author without a name, added where the file has none. */
+function namelessAuthor(xml: string, root: XmlElement, edits: Edit[]): number {
+  const p = root.prefix;
+  const list = child(root, 'authors');
+  const known = list?.children.findIndex((one) => one.text === '') ?? -1;
+  if (known >= 0) return known;
+  if (list === undefined)
+    edits.push(insertOrdered(xml, root, ['commentList'], `<${p}authors><${p}author/></${p}authors>`));
+  else edits.push(appendChild(xml, list, `<${p}author/>`));
+  return list?.children.length ?? 0;
 }
 
 function newComments(parts: EditableParts, sheetPart: string): string {

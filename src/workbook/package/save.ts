@@ -112,10 +112,10 @@ class SheetPatches {
 
   /** A formula typed only half is kept as text, where its author can see and finish it. */
   private asWritable(change: CellChange): CellChange {
-    const { sheet, row, column, formula, numberFormat, note } = change;
+    const { sheet, row, column, formula, style, numberFormat, note } = change;
     if (formula === undefined || isComplete(formula) || this.cellAt(row, column)?.formula === formula)
       return change;
-    return { sheet, row, column, value: `=${formula}`, ...dropUndefined({ numberFormat, note }) };
+    return { sheet, row, column, value: `=${formula}`, ...dropUndefined({ style, numberFormat, note }) };
   }
 
   private changeCell(change: CellChange): void {
@@ -124,12 +124,8 @@ class SheetPatches {
     const isUnchanged = formula !== undefined && formula === old?.formula;
     const isDynamic = formula !== undefined && this.isDynamic(change, formula, old);
     const plain = old?.style ?? this.styleOfEmpty(row, column);
-    const style =
-      change.numberFormat === undefined
-        ? plain
-        : (this.context.styles?.withNumberFormat(plain, change.numberFormat) ?? plain);
-    const saysNothing =
-      old === undefined && value === null && formula === undefined && change.numberFormat === undefined;
+    const style = this.changedStyle(change, plain);
+    const saysNothing = old === undefined && value === null && formula === undefined && style === plain;
     const isSame =
       old !== undefined && formula === old.formula && style === old.style && sameValue(value, old.value);
     if (saysNothing) return;
@@ -148,6 +144,13 @@ class SheetPatches {
         ? {}
         : { formula: { text: formula, isUnchanged, ...(array === undefined ? {} : { array }) } }),
     });
+  }
+
+  private changedStyle({ style, numberFormat }: CellChange, present: number): number {
+    const { styles } = this.context;
+    if (styles === undefined) return present;
+    const base = style === undefined ? present : typeof style === 'number' ? style : styles.addStyle(style);
+    return numberFormat === undefined ? base : styles.withNumberFormat(base, numberFormat);
   }
 
   /** An array formula of the old kind keeps its fixed area as long as nobody changes it. */

@@ -382,6 +382,19 @@ describe('saving a workbook', () => {
     expect(textOf(file, PART)).toMatch(/<drawing r:id="rId1"\/><legacyDrawing [^>]*\/><tableParts/);
   });
 
+  it("writes a note under nobody's name, also beside the notes of somebody", () => {
+    const named = unzip(saved(open(), change('B2', { value: 45000.5, note: 'Theirs' })));
+    const files = Object.fromEntries(
+      Object.entries(named).map(([name, bytes]) => [name, new TextDecoder().decode(bytes)]),
+    );
+    files['xl/comments1.xml'] =
+      files['xl/comments1.xml']?.replace('<author/>', '<author>A. Person</author>') ?? '';
+    const xml = textOf(saved(open(files), change('C9', { value: 1, note: 'Ours' })), 'xl/comments1.xml');
+    expect(xml).toContain('<authors><author>A. Person</author><author/></authors>');
+    expect(xml).toContain('<comment ref="C9" authorId="1">');
+    expect(xml).toContain('<comment ref="B2" authorId="0">');
+  });
+
   it('gives the same bytes for the same changes', () => {
     const make = () => saved(open(), change('D1', { value: 1, formula: 'MOLD.TAP.DRILL("M6")', note: 'x' }));
     expect(make()).toEqual(make());
