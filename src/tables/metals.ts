@@ -1,10 +1,24 @@
 import { fromMemory, published, type Source } from '../core/define';
+import type { Kind } from '../core/quantity';
+import { Refusal } from '../core/refusal';
 import { type Named, nameFinder } from './names';
 
 /** Metals of molds, plates, pins and cutters, room temperature to 100 °C. */
 
-export type MetalProperty =
-  'modulus' | 'poisson' | 'expansion' | 'density' | 'conductivity' | 'specific heat' | 'yield';
+const KINDS = {
+  modulus: 'pressure',
+  poisson: 'ratio',
+  expansion: 'expansion',
+  density: 'density',
+  conductivity: 'conductivity',
+  'specific heat': 'specificHeat',
+  yield: 'pressure',
+} as const satisfies Readonly<Record<string, Kind>>;
+
+/** The property words of a worksheet. */
+export type MetalProperty = keyof typeof KINDS;
+export const METAL_PROPERTIES = Object.keys(KINDS) as readonly MetalProperty[];
+export const metalKind = (property: MetalProperty): Kind => KINDS[property];
 
 export interface Metal extends Named {
   /** Values in SI: Pa, –, 1/K, kg/m³, W/(m·K), J/(kg·K), Pa. Yield is absent where there is none to rely on. */
@@ -77,3 +91,14 @@ const READ_OF_P20: readonly MetalProperty[] = ['modulus', 'expansion', 'conducti
 /** Where one value of a metal comes from. */
 export const metalSource = ({ name }: Metal, property: MetalProperty): Source =>
   name === 'P20' && READ_OF_P20.includes(property) ? P20_SHEETS : MEMORY;
+
+/** A property's value in SI, with where it comes from. */
+export function metalValue(
+  metal: Metal,
+  property: MetalProperty,
+): { readonly value: number; readonly source: Source } {
+  const value = metal[property === 'specific heat' ? 'specificHeat' : property];
+  if (value === undefined)
+    throw new Refusal(`is ${property}, which is not in the tables for ${metal.name}`, 'property');
+  return { value, source: metalSource(metal, property) };
+}

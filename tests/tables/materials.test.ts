@@ -7,7 +7,14 @@ import {
   TOOLS,
   WORK_MATERIALS,
 } from '../../src/tables/cutting';
-import { findMetal, METALS, metalSource } from '../../src/tables/metals';
+import {
+  findMetal,
+  METAL_PROPERTIES,
+  METALS,
+  metalKind,
+  metalSource,
+  metalValue,
+} from '../../src/tables/metals';
 import { AmbiguousName, UnknownName } from '../../src/tables/names';
 import { findResin, RESIN_PROPERTIES, RESINS, resinKind, resinValue } from '../../src/tables/resins';
 import {
@@ -69,6 +76,16 @@ describe('metals', () => {
     ['BeCu', 'beryllium copper'],
   ])('%s is %s', (given, name) => {
     expect(findMetal(given).name).toBe(name);
+  });
+
+  it('gives each property in SI with its kind, and refuses one it does not have', () => {
+    for (const property of METAL_PROPERTIES) {
+      expect(metalValue(findMetal('P20'), property).value, property).toBeGreaterThan(0);
+      expect(metalKind(property)).toBeDefined();
+    }
+    expect(metalValue(findMetal('P20'), 'modulus').value).toBe(205e9);
+    expect(metalValue(findMetal('6061-T6'), 'specific heat').value).toBe(896);
+    expect(() => metalValue(findMetal('carbide'), 'yield')).toThrow('carbide');
   });
 
   it('does not guess which steel or aluminium is meant', () => {
@@ -254,7 +271,7 @@ describe('cutting', () => {
 
   it('asks for the state of a steel and says what a missing speed could be replaced by', () => {
     expect(() => findWorkMaterial('H13')).toThrow('H13 annealed');
-    expect(() => cuttingSpeed(findWorkMaterial('6061'), 'HSS', 'drill')).toThrow('HSS mill');
+    expect(() => cuttingSpeed(findWorkMaterial('H13 48 HRC'), 'HSS', 'drill')).toThrow('carbide mill');
     expect(() => kienzle(findWorkMaterial('H13 48 HRC'))).toThrow('specific cutting force');
   });
 });
