@@ -1,0 +1,59 @@
+import { commonPractice, derived, procedure } from '../../core/define';
+import { contributions, rootSumSquare, sensitivities, tolerances } from './inputs';
+
+const INFLATION = 1.5;
+
+export const stackBender = procedure({
+  name: 'STACK.BENDER',
+  summary: 'Bender’s stack of tolerances, ±: root-sum-square times 1.5.',
+  inputs: [tolerances, sensitivities],
+  gives: 'length',
+  method: 'The root-sum-square of the contributors, widened by 1.5.',
+  steps: {
+    T_r: { gives: 'length', says: 'Root-sum-square ±', equation: 'T_r = √(sum of (s_i t_i)²)' },
+    T: { gives: 'length', says: 'Widened', equation: `T = ${INFLATION} T_r` },
+  },
+  run: (x, show) => {
+    const rss = rootSumSquare(contributions(x.tolerances, x.sensitivities));
+    show('T_r', rss);
+    show('T', INFLATION * rss);
+    return INFLATION * rss;
+  },
+  valid: [
+    {
+      holds: (x, answer) =>
+        (answer as number) <= contributions(x.tolerances, x.sensitivities).reduce((a, b) => a + b, 0),
+      says: 'With so few contributors the widened stack passes the worst case: take STACK.WORST.',
+    },
+  ],
+  sources: [
+    derived('Root-sum-square of independent contributors'),
+    commonPractice(
+      'The factor 1.5 after A. Bender for contributors that are neither centred nor quite normal',
+    ),
+  ],
+  notes: [
+    'Assumes independent contributors whose means wander a little within their limits, as in most shops. It is a rule of thumb and no bound.',
+  ],
+  related: ['STACK.RSS', 'STACK.WORST', 'STACK.TRIALS'],
+  checks: [
+    {
+      given: { tolerances: ['0.02 mm', '0.03 mm', '0.05 mm'] },
+      expect: '0.0924662100 mm',
+      within: 1e-8,
+      from: 'by hand: 1.5 × √0.0038',
+    },
+    {
+      given: { tolerances: ['0.001 in', '0.002 in', '0.0005 in'], sensitivities: [1, -1, 0.5] },
+      expect: '0.003375 in',
+      within: 1e-9,
+      from: 'by hand: 1.5 × 2.25 thousandths',
+    },
+    {
+      given: { tolerances: ['0 mm', '0 mm'] },
+      expect: '0 mm',
+      from: 'without tolerances nothing stacks up',
+      limit: true,
+    },
+  ],
+});

@@ -1,0 +1,41 @@
+import { derived, procedure } from '../../core/define';
+import { contributions, sensitivities, tolerances } from './inputs';
+
+export const stackWorst = procedure({
+  name: 'STACK.WORST',
+  summary: 'Worst case of a tolerance stack, ±: every contributor at its limit at once.',
+  inputs: [tolerances, sensitivities],
+  gives: 'length',
+  method: 'Adds what each contributor can move the stack, whatever its sign.',
+  steps: { T: { gives: 'length', says: 'Worst case ±', equation: 'T = sum of |s_i| t_i' } },
+  run: (x, show) => {
+    const worst = contributions(x.tolerances, x.sensitivities).reduce((a, b) => a + b, 0);
+    show('T', worst);
+    return worst;
+  },
+  sources: [derived('Linear stack with every contributor at the limit that hurts')],
+  notes: [
+    'Assumes nothing about how the parts spread, so it is certain, and dear with many contributors. For one mold it is the right stack.',
+  ],
+  related: ['STACK.RSS', 'STACK.BENDER', 'STACK.TRIALS', 'FLUSH.STOCK'],
+  checks: [
+    {
+      given: { tolerances: ['0.02 mm', '0.015 mm', '0.01 mm', '0.03 mm'] },
+      expect: '0.075 mm',
+      within: 1e-12,
+      from: 'by hand: 0.02 + 0.015 + 0.01 + 0.03',
+    },
+    {
+      given: { tolerances: ['0.001 in', '0.002 in', '0.0005 in'], sensitivities: [1, -1, 0.5] },
+      expect: '0.00325 in',
+      within: 1e-12,
+      from: 'by hand: 0.001 + 0.002 + 0.00025; the sign does not matter',
+    },
+    {
+      given: { tolerances: ['0.02 mm'] },
+      expect: '0.02 mm',
+      from: 'one contributor is its own stack',
+      limit: true,
+    },
+  ],
+});
