@@ -55,9 +55,14 @@ export const fillViscosity = formula({
       expr: 'D_1*exp(-A_1*(T - D_2)/(A_2 + T - D_2))',
       says: 'Viscosity at rest, shifted with temperature after Williams, Landel and Ferry',
     },
+    x: {
+      gives: 'ratio',
+      expr: 'eta_0*gamma/tau',
+      says: 'Stress that an unthinned melt would have, over that at which thinning sets in',
+    },
     eta: {
       gives: 'viscosity',
-      expr: 'eta_0/(1 + (eta_0*gamma/tau)^(1 - n))',
+      expr: 'eta_0/(1 + x^(1 - n))',
       says: 'Thinned by shear after Cross',
     },
   },
