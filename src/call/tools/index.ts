@@ -1,6 +1,7 @@
 import { showBasis, showCaution, showCheck, showSource, showWork } from './show';
 import type { Tool } from './tool';
 import { trySolve } from './trySolve';
+import { trySpread } from './trySpread';
 import { trySwing } from './trySwing';
 import { tryTable } from './tryTable';
 import { unitConvert } from './unitConvert';
@@ -10,6 +11,7 @@ export const tools: readonly Tool[] = [
   tryTable,
   trySolve,
   trySwing,
+  trySpread,
   showWork,
   showSource,
   showCaution,
