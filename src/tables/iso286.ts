@@ -141,7 +141,7 @@ export function standardTolerance(size: number, grade: string): number {
 const gradeOf = (grade: string): string => grade.trim().replace(/^IT\s*/i, '');
 const nearestGrades = (grade: string): string[] =>
   Number.isFinite(Number(gradeOf(grade)))
-    ? ['IT16', 'IT17', 'IT18']
+    ? ['IT18', 'IT17', 'IT16']
     : nearestNames(
         grade,
         GRADES.map((number) => `IT${number}`),

@@ -109,9 +109,10 @@ const PITCH_DIAMETER: readonly (readonly [over: number, upTo: number, Readonly<R
 // The nut's tolerance is 1.32 times the screw's, which is five steps of the R 40 series of preferred numbers (ISO 3).
 // prettier-ignore
 const R40 = [
-  100, 106, 112, 118, 125, 132, 140, 150, 160, 170, 180, 190, 200, 212, 224, 236, 250, 265, 280, 300,
-  315, 335, 355, 375, 400, 425, 450, 475, 500, 530, 560, 600, 630, 670, 710, 750, 800, 850, 900, 950,
+  48, 50, 53, 56, 60, 63, 67, 71, 75, 80, 85, 90, 95, 100, 106, 112, 118, 125, 132, 140, 150, 160, 170, 180, 190, 200,
+  212, 224, 236, 250, 265, 280, 300, 315, 335, 355, 375,
 ];
+const fiveStepsUp = (value: number): number => R40[R40.indexOf(value) + 5] ?? NaN;
 
 function isoLimits(
   { printed: { major: d, pitch: P }, name }: Thread,
@@ -144,13 +145,4 @@ function isoLimits(
   const tolerance =
     diameter === 'minor' ? TD1 : tabled === undefined ? 1.32 * byFormula : fiveStepsUp(tabled);
   return { min: micron(basic), max: micron(basic + tolerance), ...how };
-}
-
-/** Five steps up the R 40 series. */
-function fiveStepsUp(value: number): number {
-  const decade = value < 100 ? 10 : 1;
-  const at = R40.findIndex((number) => Math.abs(number / decade - value) < 0.6) + 5;
-  return at < R40.length
-    ? (R40[at] as number) / (decade === 10 ? 10 : 1)
-    : ((R40[at - R40.length] as number) * 10) / decade;
 }
