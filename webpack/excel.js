@@ -4,7 +4,7 @@ const CopyPlugin = require('copy-webpack-plugin');
 const HtmlPlugin = require('html-webpack-plugin');
 const CssPlugin = require('mini-css-extract-plugin');
 const tsx = require('tsx/cjs/api');
-const { root, dist, resolve, typescript } = require('./shared');
+const { root, dist, resolve, typescript, samples } = require('./shared');
 
 const OFFICE_ADDRESS = 'https://appsforoffice.microsoft.com';
 
@@ -18,7 +18,7 @@ const load = (file) => {
   }
 };
 
-/** Writes what is derived from our own sources: functions.json and the icons. */
+/** Writes what is derived from our own sources: functions.json, the pages of help and the icons. */
 const derived = (origin) => ({
   apply(compiler) {
     const { RawSource } = compiler.webpack.sources;
@@ -27,6 +27,7 @@ const derived = (origin) => ({
       compilation.hooks.processAssets.tap(emitted, () => {
         const emit = (name, content) => compilation.emitAsset(name, new RawSource(content));
         emit('functions.json', load('scripts/excel/functionsJson.ts').functionsJsonFor(origin));
+        for (const [name, text] of load('scripts/excel/helpPages.ts').helpPages()) emit(name, text);
         const { ICONS, ICON_SIZES, drawIcon } = load('scripts/excel/icons.ts');
         for (const name of Object.keys(ICONS)) {
           for (const size of ICON_SIZES)
@@ -77,18 +78,33 @@ module.exports = (env = {}, argv = {}) => {
             from: path.join(root, 'manifest.xml'),
             transform: (manifest) => manifestFor(manifest.toString(), origin),
           },
-          { from: '*.xlsx', context: path.join(root, 'samples'), to: 'samples', noErrorOnMissing: true },
+          { from: path.join(root, 'scripts/excel/help.css'), to: 'help' },
           ...(local ? officeFiles() : []),
         ],
       }),
       derived(origin),
+      samples,
     ],
     performance: { hints: false },
   };
 };
 
-/** Of Microsoft's package, what Excel loads on Windows, on the Mac and on the web, with the texts in English. */
+/**
+ * Of Microsoft's package what Excel may ask for, unmodified and with its licence: not the other programs, not what is
+ * only for debugging.
+ */
 const officeFiles = () => {
   const from = path.dirname(require.resolve('@microsoft/office-js/dist/office.js'));
-  return [{ from: '**/*', context: from, to: 'office', info: { minimized: true } }];
+  const ignore = [
+    '**/*.debug.js',
+    '**/*.ts',
+    '**/office-vsdoc.js',
+    '**/outlook*',
+    ...['access', 'onenote', 'powerpoint', 'project', 'word'].map((program) => `**/${program}*.js`),
+  ];
+  return [
+    // Marked as minimized, so that webpack leaves the files alone.
+    { from: '**/*', context: from, to: 'office', globOptions: { ignore }, info: { minimized: true } },
+    { from: path.join(from, '..', 'LICENSE.md'), to: 'office' },
+  ];
 };

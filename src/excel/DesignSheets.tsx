@@ -1,7 +1,7 @@
 import { Button, makeStyles, Spinner, Text, tokens } from '@fluentui/react-components';
 import { useEffect, useState } from 'react';
 import { designSheetNames, designSheetTitle, insertDesignSheet } from './designSheets';
-import { setPanelState } from './panelState';
+import { messageOf, setPanelState } from './panelState';
 
 const useStyles = makeStyles({
   page: { display: 'flex', flexDirection: 'column', gap: '8px', padding: '12px 16px', overflowY: 'auto' },
@@ -69,6 +69,6 @@ export function DesignSheets() {
 
 const report = (error: unknown): void => {
   setPanelState({
-    notice: { intent: 'error', text: error instanceof Error ? error.message : String(error) },
+    notice: { intent: 'error', text: messageOf(error) },
   });
 };

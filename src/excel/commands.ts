@@ -1,5 +1,5 @@
 /// <reference types="office-js" />
-import { setPanelState, type PanelPage } from './panelState';
+import { messageOf, setPanelState, type PanelPage } from './panelState';
 import { reenterFormulas } from './reenter';
 
 /** The commands of the ribbon and the context menu, by the names that the manifest gives them. */
@@ -34,7 +34,7 @@ export const associateCommands = (): void => {
   for (const [name, run] of Object.entries(commands)) {
     Office.actions.associate(name, (event: Office.AddinCommands.Event) => {
       void run()
-        .catch((error: unknown) => say('error', error instanceof Error ? error.message : String(error)))
+        .catch((error: unknown) => say('error', messageOf(error)))
         .catch(() => undefined)
         .then(() => {
           event.completed();

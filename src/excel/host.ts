@@ -6,6 +6,7 @@ import { NAMESPACE } from '../call/namespace';
 import type { CellInput, CellView, Host, Range } from '../panel/host';
 import { callLog } from './callLog';
 import { typedFormula } from './formulas';
+import { messageOf, setPanelState } from './panelState';
 import { settle } from './settle';
 
 /** Excel's workbook, as the panel sees it. */
@@ -119,11 +120,17 @@ export class ExcelHost implements Host {
    * An add-in cannot start editing a cell, so the call is entered whole, its arguments left empty. The cell then says
    * which argument is missing, and F2 opens it.
    */
-  insertFormula(text: string): Promise<void> {
-    return Excel.run(async (context) => {
-      context.workbook.getActiveCell().formulas = [[wholeCall(text)]];
-      await context.sync();
-    });
+  async insertFormula(text: string): Promise<void> {
+    setPanelState({ notice: undefined });
+    try {
+      await Excel.run(async (context) => {
+        context.workbook.getActiveCell().formulas = [[wholeCall(text)]];
+        await context.sync();
+      });
+    } catch (error) {
+      // Most often the sheet is protected or a cell is being edited.
+      setPanelState({ notice: { intent: 'error', text: `Nothing was entered. ${messageOf(error)}` } });
+    }
   }
 }
 

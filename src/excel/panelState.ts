@@ -25,3 +25,6 @@ export const subscribe = (listener: () => void): (() => void) => {
   listeners.add(listener);
   return () => listeners.delete(listener);
 };
+
+/** What an error says to the person. */
+export const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));

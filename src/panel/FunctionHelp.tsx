@@ -2,7 +2,7 @@ import { Button, makeStyles, Text, tokens } from '@fluentui/react-components';
 
 import { NAMESPACE } from '../call/namespace';
 import type { WorksheetFunction } from '../call/worksheetFunction';
-import { argumentText } from './argumentText';
+import { argumentText, signature } from './argumentText';
 
 const useStyles = makeStyles({
   help: { flexGrow: 1, minHeight: 0, overflowY: 'auto', padding: '8px 16px 16px' },
@@ -67,12 +67,4 @@ export function FunctionHelp({ fn, onBack, onInsert }: Props) {
       </dl>
     </article>
   );
-}
-
-function signature({ id, parameters }: WorksheetFunction): string {
-  const list = parameters.map(({ name, optional, repeating }) => {
-    const shown = repeating ? `${name}, …` : name;
-    return optional ? `[${shown}]` : shown;
-  });
-  return `=${NAMESPACE}.${id}(${list.join(', ')})`;
 }

@@ -40,7 +40,11 @@ export class ExcelDesk {
     });
     // The stand-in comes before any script of the page, as office.js does.
     await page.route(OFFICE_JS, (route) => route.fulfill({ contentType: 'text/javascript', body: '' }));
-    await page.exposeFunction('sendToExcel', (steps: Step[]) => desk.workbook.execute(steps));
+    await page.exposeFunction('sendToExcel', async (steps: Step[]) => {
+      const reply = await desk.workbook.execute(steps);
+      if (steps.some(({ op }) => op === 'set')) void desk.fire('onCalculated');
+      return reply;
+    });
     await page.addInitScript(`window.standIn = (${installStandIn.toString()})(window, window.sendToExcel);`);
     await page.goto(`${address}/taskpane.html`);
     return desk;
@@ -54,9 +58,13 @@ export class ExcelDesk {
   /** A person selects cells in the sheet. */
   async select(sheet: string, address: string): Promise<void> {
     this.workbook.select(sheet, address);
-    await this.page.evaluate(() => {
-      (window as unknown as { standIn: StandIn }).standIn.fire('onSelectionChanged');
-    });
+    await this.fire('onSelectionChanged');
+  }
+
+  private async fire(event: string): Promise<void> {
+    await this.page.evaluate((name) => {
+      (window as unknown as { standIn: StandIn }).standIn.fire(name);
+    }, event);
   }
 
   /** A click on the ribbon. */

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { FunctionsJson } from '../../src/excel/functionsJson';
 import { isBuilt, readBuilt } from './runtime';
 
 describe.skipIf(!isBuilt)('the built panel page', () => {
@@ -29,5 +30,13 @@ describe.skipIf(!isBuilt)('the built panel page', () => {
     const [late] =
       /[^.\w]import\(|importScripts|createElement\("script"\)/.exec(readBuilt('functions.js')) ?? [];
     expect(late).toBeUndefined();
+  });
+
+  it('has the page of help that functions.json names for each function', () => {
+    const { functions } = JSON.parse(readBuilt('functions.json')) as FunctionsJson;
+    for (const { id, helpUrl } of functions) {
+      expect(readBuilt(`help/${helpUrl.split('/help/')[1] ?? ''}`)).toContain(`<h1>MOLD.${id}</h1>`);
+    }
+    expect(readBuilt('help/index.html')).toContain(functions[0]?.id);
   });
 });
