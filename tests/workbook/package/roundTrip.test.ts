@@ -259,6 +259,20 @@ describe('saving a workbook', () => {
     expect(back.styles.slice(0, 4)).toEqual(open().styles);
   });
 
+  it('gives a cell another style of the workbook, or a new one', () => {
+    const added = { fill: '#FFF2CC', font: { bold: true } };
+    const back = again(
+      open(),
+      change('A2', { value: 'Draft', style: 1 }),
+      change('D9', { value: 1, style: added }),
+    );
+    expect(at(back, 'A2')?.style).toBe(1);
+    expect(back.styles[at(back, 'D9')?.style ?? 0]).toMatchObject({
+      fill: '#FFF2CC',
+      font: { name: 'Arial', size: 10, bold: true },
+    });
+  });
+
   it('stores our functions as Excel does, marked as dynamic arrays, with their results', () => {
     const xml = textOf(
       saved(open(), change('D1', { value: 4.04, formula: 'MOLD.TAP.DRILL("10-32")' })),
