@@ -21,7 +21,6 @@ const B1_1 = published(
   'ASME B1.1 formulas (as in BelfrySCAD/BOSL2 screws.scad), each term rounded to 0.0001 in as the standard rounds it; class 2B minor diameters to 0.001 in from #6',
 );
 const ISO_965 = fromMemory('ISO 965-1 tables; M8, M12, M20 and M24 confirmed by ASME B1.13M-2005 rows');
-const ISO_965_FORMULA = fromMemory('ISO 965-1 formulas; the standard rounds them to preferred numbers');
 
 const HEIGHT = Math.sqrt(3) / 2;
 
@@ -114,35 +113,29 @@ const R40 = [
 ];
 const fiveStepsUp = (value: number): number => R40[R40.indexOf(value) + 5] ?? NaN;
 
+const PROFILE = { major: 0, pitch: 0.75, minor: 1.25 } as const satisfies Readonly<
+  Record<LimitedDiameter, number>
+>;
+
 function isoLimits(
   { printed: { major: d, pitch: P }, name }: Thread,
   external: boolean,
   diameter: LimitedDiameter,
 ): Limits {
   const row = BY_PITCH[P];
-  if (!row) throw new Refusal(`is ${name}, but ISO 965-1 has no row for its pitch`, 'thread');
+  const Td2 = PITCH_DIAMETER.find(([over, upTo]) => d > over && d <= upTo)?.[2][P];
+  if (!row || Td2 === undefined)
+    throw new Refusal(`is ${name}, which is not in the tables of ISO 965-1`, 'thread');
   const [es, Td, TD1] = row;
-  const micron = (value: number) => Math.round(value) / 1e6;
   // The standard prints limits in 0.001 mm.
-  const basic = Math.round(
-    1000 * (d - (diameter === 'major' ? 0 : diameter === 'pitch' ? 0.75 : 1.25) * HEIGHT * P),
-  );
-  const table = { by: 'table', source: ISO_965 } as const;
-  const step = PITCH_DIAMETER.find(([over, upTo]) => d > over && d <= upTo);
-  const tabled = step?.[2][P];
-  const how =
-    diameter === 'pitch' && tabled === undefined
-      ? ({ by: 'formula', source: ISO_965_FORMULA } as const)
-      : table;
-  const byFormula = 90 * P ** 0.4 * (step ? step[0] * step[1] : d ** 2) ** 0.05;
+  const basic = Math.round(1000 * (d - PROFILE[diameter] * HEIGHT * P));
+  const by = { by: 'table', source: ISO_965 } as const;
   if (external) {
-    const tolerance = diameter === 'major' ? Td : (tabled ?? byFormula);
-    return { min: micron(basic - es - tolerance), max: micron(basic - es), ...how };
+    const max = basic - es;
+    return { min: (max - (diameter === 'major' ? Td : Td2)) / 1e6, max: max / 1e6, ...by };
   }
-  if (diameter === 'major') return { min: micron(basic), ...table };
+  if (diameter === 'major') return { min: basic / 1e6, ...by };
   if (TD1 === undefined)
     throw new Refusal(`is 6H, but ISO 965-1 has no grade 6 for the fine pitch of ${name}`, 'class');
-  const tolerance =
-    diameter === 'minor' ? TD1 : tabled === undefined ? 1.32 * byFormula : fiveStepsUp(tabled);
-  return { min: micron(basic), max: micron(basic + tolerance), ...how };
+  return { min: basic / 1e6, max: (basic + (diameter === 'minor' ? TD1 : fiveStepsUp(Td2))) / 1e6, ...by };
 }
