@@ -1,5 +1,6 @@
 import { Matrix, solve } from 'ml-matrix';
 import { describe, expect, it } from 'vitest';
+import { plateFloor } from '../../src/catalogue/plate/floor';
 import { plateRing } from '../../src/catalogue/plate/ring';
 import { plateRound } from '../../src/catalogue/plate/round';
 import { plateSag } from '../../src/catalogue/plate/sag';
@@ -173,6 +174,40 @@ describe('the sag of a round plate', () => {
   ] as const)('has Roark’s coefficient for its edge %s', (edge, coefficient) => {
     const sag = askNumber(plateRound, 50, 5, 2, E, edge, 'mm');
     expect((sag * E * 5 ** 3) / (2 * 50 ** 4)).toBeCloseTo(coefficient, 3);
+  });
+});
+
+describe('the sag of a rectangular floor', () => {
+  it.each([
+    [60, 60],
+    [90, 60],
+    [150, 50],
+    [40, 200],
+  ])('is Navier’s double series, %s by %s', (a, b) => {
+    const [t, p] = [6, 3];
+    const D = (E * t ** 3) / (12 * (1 - NU ** 2));
+    let sum = 0;
+    for (let m = 1; m < 400; m += 2) {
+      for (let n = 1; n < 400; n += 2) {
+        const sign = ((m + n) / 2) % 2 === 1 ? 1 : -1;
+        sum += sign / (m * n * (m ** 2 / a ** 2 + n ** 2 / b ** 2) ** 2);
+      }
+    }
+    const expected = (16 * p * sum) / (Math.PI ** 6 * D);
+    expect(Math.abs(askNumber(plateFloor, a, b, t, p, E, 'mm') / expected - 1)).toBeLessThan(1e-7);
+  });
+
+  // Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, four supported sides (from memory).
+  it.each([
+    [1, 0.00406],
+    [1.5, 0.00772],
+    [2, 0.01013],
+    [3, 0.01223],
+    [4, 0.01282],
+  ])('has Timoshenko’s coefficient for sides of 1 to %s', (ratio, coefficient) => {
+    const D = (E * 5 ** 3) / (12 * (1 - NU ** 2));
+    const k = (askNumber(plateFloor, 50 * ratio, 50, 5, 2, E, 'mm') * D) / (2 * 50 ** 4);
+    expect(k).toBeCloseTo(coefficient, 5);
   });
 });
 

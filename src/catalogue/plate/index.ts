@@ -1,4 +1,5 @@
 import type { Definition } from '../../core/define';
+import { plateFloor } from './floor';
 import { platePillar } from './pillar';
 import { plateRing } from './ring';
 import { plateRound } from './round';
@@ -13,5 +14,6 @@ export const plate: readonly Definition[] = [
   platePillar,
   plateWall,
   plateRound,
+  plateFloor,
   plateRing,
 ];

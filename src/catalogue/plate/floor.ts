@@ -1,0 +1,110 @@
+import { derived, fromMemory, input, procedure } from '../../core/define';
+import { plateMetal, pressure, PRESSED_PLATE } from './inputs';
+
+/**
+ * Sag in the middle of a rectangle that rests on all four sides, in units of p a⁴/D, by Lévy's single series in the
+ * shorter side a. Its terms fall with the fifth power of m, so a few dozen give all digits.
+ */
+function levy(ratio: number): number {
+  let sum = 0;
+  for (let m = 1, sign = 1; m < 2000; m += 2, sign = -sign) {
+    const alpha = (m * Math.PI * ratio) / 2;
+    const term = (1 - (alpha * Math.tanh(alpha) + 2) / (2 * Math.cosh(alpha))) / m ** 5;
+    sum += sign * term;
+    if (term < Number.EPSILON * Math.abs(sum)) break;
+  }
+  return (4 * sum) / Math.PI ** 5;
+}
+
+export const plateFloor = procedure({
+  name: 'PLATE.FLOOR',
+  summary: 'Sag in the middle of a rectangular plate or insert floor that rests on all four sides.',
+  inputs: [
+    input('length', 'b', 'length', {
+      above: '0 mm',
+      usual: ['2 mm', '1 m'],
+      says: 'One side of the rectangle between its supports',
+    }),
+    input('width', 'a', 'length', {
+      above: '0 mm',
+      usual: ['2 mm', '1 m'],
+      says: 'The other side',
+    }),
+    input('thickness', 't', 'length', {
+      above: '0 mm',
+      usual: ['0.5 mm', '150 mm'],
+      says: 'Thickness of the plate or floor',
+    }),
+    pressure,
+    plateMetal,
+  ],
+  gives: 'length',
+  method:
+    'Lévy’s series for a thin plate under even pressure that rests on four sides, summed until its terms no longer count.',
+  steps: {
+    D: {
+      gives: 'torque',
+      says: 'Stiffness of the plate in bending, a moment for each unit of width and curvature',
+      equation: 'D = E*t^3/(12*(1 - nu^2))',
+    },
+    k: { gives: 'ratio', says: 'Coefficient of the sides, by the series', equation: 'k = k(longer/shorter)' },
+    z: { gives: 'length', says: 'Sag in the middle, a being the shorter side', equation: 'z = k*p*a^4/D' },
+  },
+  run: ({ length, width, thickness, pressure: p, metal }, show) => {
+    const shorter = Math.min(length, width);
+    const D = (metal.modulus * thickness ** 3) / (12 * (1 - metal.poisson ** 2));
+    const k = levy(Math.max(length, width) / shorter);
+    const z = (k * p * shorter ** 4) / D;
+    show('D', D);
+    show('k', k);
+    show('z', z);
+    return z;
+  },
+  valid: [
+    {
+      holds: ({ length, width, thickness }) => Math.min(length, width) >= 8 * thickness,
+      says: 'The plate is thicker than an eighth of its shorter side: shear, which is left out, adds to the sag.',
+    },
+    {
+      holds: ({ thickness }, z) => (z as number) <= thickness / 4,
+      says: 'The sag is large against the thickness: the equation is for small sags.',
+    },
+  ],
+  sources: [
+    derived('Kirchhoff plate, Lévy’s solution for four supported sides'),
+    fromMemory('Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, table of the coefficients'),
+  ],
+  notes: [
+    'A floor in one with stiff walls all round is held better and sags about a third as much; take this one for a careful answer.',
+    'On two rails only, see PLATE.SAG.',
+  ],
+  cautions: [{ says: PRESSED_PLATE }],
+  related: ['PLATE.ROUND', 'PLATE.SAG', 'PLATE.THICKNESS'],
+  checks: [
+    {
+      given: { length: '100 mm', width: '100 mm', thickness: '10 mm', pressure: '1 MPa', metal: '200 GPa' },
+      expect: '0.0221676 mm',
+      within: 0.002,
+      from: 'Timoshenko’s table, sides alike: 0.00406 p a⁴/D (from memory), D = 200000 × 1000/(12 × 0.91), by hand',
+    },
+    {
+      given: { length: '150 mm', width: '100 mm', thickness: '10 mm', pressure: '1 MPa', metal: '200 GPa' },
+      expect: '0.04217304 mm',
+      within: 1e-4,
+      from: 'Navier’s double series with 100 × 100 terms, sides 1 to 1.5: 0.0077240 p a⁴/D',
+    },
+    {
+      given: { length: '100 mm', width: '200 mm', thickness: '10 mm', pressure: '1 MPa', metal: '200 GPa' },
+      expect: '0.0553098 mm',
+      within: 0.002,
+      from: 'Timoshenko’s table, sides 1 to 2, given either way round: 0.01013 p a⁴/D (from memory)',
+    },
+    {
+      given: { length: '10 m', width: '100 mm', thickness: '10 mm', pressure: '1 MPa', metal: '200 GPa' },
+      expect: '0.07109375 mm',
+      within: 1e-9,
+      from: 'a long plate is a strip on two supports, 5/384 p a⁴/D',
+      limit: true,
+    },
+  ],
+});
