@@ -1,6 +1,7 @@
-import { commonPractice, derived, formula, input } from '../../core/define';
+import { formula, input } from '../../core/define';
 import {
   BREAKING,
+  CANTILEVER,
   CANTILEVER_NOTE,
   neckIsWhole,
   reachingCutter,
@@ -28,10 +29,7 @@ export const cutBend = formula({
       says: 'The deflection is more than a tenth of the flutes: far outside small bending, the cutter breaks before.',
     },
   ],
-  sources: [
-    derived('Stepped cantilever with a load at its end, by superposition of the parts’ bending'),
-    commonPractice('A fluted part counts as a bar of 0.8 times its diameter'),
-  ],
+  sources: CANTILEVER,
   notes: [
     CANTILEVER_NOTE,
     'On a wall the deflection leaves the part thicker at the bottom: a second pass without infeed takes most of it off.',

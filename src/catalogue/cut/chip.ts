@@ -1,5 +1,5 @@
 import { formula, input } from '../../core/define';
-import { CIRCLE_PATH, diameter, engagement, radialDepth, withinCutter } from './inputs';
+import { CIRCLE_PATH, diameter, engagement, radialDepth, smallFeed, withinCutter } from './inputs';
 
 export const cutChip = formula({
   name: 'CUT.CHIP',
@@ -19,12 +19,7 @@ export const cutChip = formula({
     h: { gives: 'length', expr: 'f_z*s', says: 'Chip thickness where the tooth is deepest' },
   },
   result: 'h',
-  valid: [
-    {
-      holds: 'f_z <= 0.1*D',
-      says: 'The feed per tooth is more than a tenth of the cutter: its path is no circle.',
-    },
-  ],
+  valid: [smallFeed],
   sources: [CIRCLE_PATH],
   cautions: [
     {

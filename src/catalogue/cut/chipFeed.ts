@@ -1,5 +1,5 @@
 import { formula, input } from '../../core/define';
-import { CIRCLE_PATH, diameter, engagement, radialDepth, withinCutter } from './inputs';
+import { CIRCLE_PATH, diameter, engagement, radialDepth, smallFeed, withinCutter } from './inputs';
 
 export const cutChipFeed = formula({
   name: 'CUT.CHIPFEED',
@@ -19,12 +19,7 @@ export const cutChipFeed = formula({
     f_z: { gives: 'length', expr: 'h/s', says: 'Feed per tooth' },
   },
   result: 'f_z',
-  valid: [
-    {
-      holds: 'f_z <= 0.1*D',
-      says: 'The feed per tooth is more than a tenth of the cutter: its path is no circle.',
-    },
-  ],
+  valid: [smallFeed],
   sources: [CIRCLE_PATH],
   cautions: [
     {

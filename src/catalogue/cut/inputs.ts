@@ -1,4 +1,4 @@
-import { derived, input, type Step } from '../../core/define';
+import { commonPractice, derived, input, type Step } from '../../core/define';
 
 /** What the functions of milling share. */
 
@@ -70,6 +70,11 @@ export const CIRCLE_PATH = derived(
   'Tooth path taken as a circle: chip thickness is the feed per tooth times the sine of the engagement',
 );
 
+export const smallFeed = {
+  holds: 'f_z <= 0.1*D',
+  says: 'The feed per tooth is more than a tenth of the cutter: its path is no circle.',
+} as const;
+
 /** A cutter held at its shank, as a stepped cantilever loaded at the tip. */
 export const cutterDia = input('cutterDia', 'D', 'length', {
   above: '0 mm',
@@ -127,6 +132,10 @@ export const slenderCutter = {
   holds: 'L_f + (given(L_n) ? L_n : 0) >= 3*D',
   says: 'The cutter stands out by less than three diameters: shear and holder give way more than its bending.',
 } as const;
+export const CANTILEVER = [
+  derived('Stepped cantilever with a load at its end, by superposition of the parts’ bending'),
+  commonPractice('A fluted part counts as a bar of 0.8 times its diameter'),
+] as const;
 export const CANTILEVER_NOTE =
   'Holder, collet and spindle are not in it: they add 0.2 to 1 µm per newton (common practice), more than a short cutter itself. ' +
   'Bending grows with the cube of the length and falls with the fourth power of the diameter: a neck that is one size thicker helps more than any speed.';

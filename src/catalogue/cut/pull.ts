@@ -1,6 +1,7 @@
-import { commonPractice, derived, formula, input } from '../../core/define';
+import { formula, input } from '../../core/define';
 import {
   BREAKING,
+  CANTILEVER,
   CANTILEVER_NOTE,
   neckIsWhole,
   reachingCutter,
@@ -26,10 +27,7 @@ export const cutPull = formula({
   },
   result: 'F',
   valid: [slenderCutter],
-  sources: [
-    derived('Stepped cantilever with a load at its end, by superposition of the parts’ bending'),
-    commonPractice('A fluted part counts as a bar of 0.8 times its diameter'),
-  ],
+  sources: CANTILEVER,
   notes: [CANTILEVER_NOTE, 'CUT.FORCE says which chip makes that force.'],
   cautions: [BREAKING],
   related: ['CUT.BEND', 'CUT.FORCE'],

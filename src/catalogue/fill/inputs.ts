@@ -42,10 +42,10 @@ export const powerIndexOrNewtonian = input('powerIndex', 'n', 'ratio', { ...inde
 
 const TRUE_RATE = 'True rate at the wall: Rabinowitsch’s correction for the profile of a power law';
 
-const slitRate = { gives: 'shearRate', expr: 'gamma_a*(2*n + 1)/(3*n)', says: TRUE_RATE } as const;
-
 /** True wall rate of a slit, after the step `gamma_a`. */
-export const slitWall = { gamma_w: slitRate } as const satisfies Record<string, Step>;
+export const slitWall = {
+  gamma_w: { gives: 'shearRate', expr: 'gamma_a*(2*n + 1)/(3*n)', says: TRUE_RATE },
+} as const satisfies Record<string, Step>;
 
 export const slitShear = {
   gamma_a: {
