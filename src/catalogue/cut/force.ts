@@ -23,7 +23,7 @@ export const cutForce = formula({
   valid: [chipInRange],
   sources: [KIENZLE_SOURCE],
   notes: [
-    'For a sharp edge; a worn one takes a third more and pushes harder sideways. The force that bends the cutter is of this size; with several edges ' +
+    'For a sharp edge; a worn one takes about a third more (common practice) and pushes harder sideways. The force that bends the cutter is of this size; with several edges ' +
       'engaged at once take their sum.',
     'A metal given as a number is the specific cutting force itself, at the chip that is cut.',
   ],

@@ -92,7 +92,7 @@ export const reachingCutter = [
     above: '0 mm',
     optional: true,
     usual: ['0.15 mm', '32 mm'],
-    says: 'Diameter of the neck or shank behind the flutes; left out: none',
+    says: 'Diameter of the neck or shank behind the flutes, if there is one',
   }),
   input('neckLength', 'L_n', 'length', {
     min: '0 mm',

@@ -16,7 +16,7 @@ export const cutPower = formula({
   valid: [chipInRange],
   sources: [KIENZLE_SOURCE],
   notes: [
-    'At the cutter: the drive must make a quarter more for its losses, and a small spindle has its power only near its top speed.',
+    'At the cutter: the drive must make a quarter more for its losses (common practice), and a small spindle has its power only near its top speed.',
   ],
   related: ['CUT.FORCE', 'CUT.CHIP', 'CUT.FEED'],
   checks: [
