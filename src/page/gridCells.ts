@@ -4,8 +4,10 @@ import { FormulaDataModel } from '@univerjs/engine-formula';
 import type { CellValue } from '../call/cell';
 import { CellError } from '../call/cell';
 import { Spills } from '../workbook/engine/spills';
+import { styleOfGrid } from '../workbook/engine/gridStyles';
 import { gridValue } from '../workbook/engine/values';
 import type { Area } from '../workbook/model';
+import type { StyleDescription } from '../workbook/package/styleEditor';
 import type { Grid } from './grid';
 
 /** What one cell of the grid holds, in the terms of the workbook model. */
@@ -15,7 +17,8 @@ export interface GridCell {
   readonly formula?: string;
   /** The cells that the formula's array fills, when more than its own. */
   readonly spill?: Area;
-  readonly numberFormat: string;
+  /** One of the opened workbook's by its index, or one that came about since; absent = none of its own. */
+  readonly style?: number | StyleDescription;
 }
 
 /** Reads one sheet of the workbook on show, as it stands at this moment. */
@@ -42,31 +45,32 @@ export class GridCells {
   read(row: number, column: number): GridCell {
     const own = this.data(row, column);
     const formula = this.formula(row, column, own);
-    const numberFormat = this.styles.getStyleByCell(own)?.n?.pattern ?? 'General';
+    const look = this.style(own);
+    const style = look !== undefined && { style: look };
     if (formula !== undefined) {
       const spill = this.spill(row, column);
       return {
         value: this.explained(gridValue(own) ?? 0, row, column, row, column),
         formula,
         ...(spill && { spill }),
-        numberFormat,
+        ...style,
       };
     }
     const value = own ? typed(own) : null;
-    if (value !== null) return { value, numberFormat };
+    if (value !== null) return { value, ...style };
     const spilled = gridValue(this.spilled()?.[row]?.[column]);
     const anchor = spilled instanceof CellError ? this.spills.anchorOf(row, column) : undefined;
     return {
       value: anchor ? this.explained(spilled, row, column, anchor.row, anchor.column) : spilled,
-      numberFormat,
+      ...style,
     };
   }
 
-  /** Places that hold a value or a formula of their own, or part of a spill. */
+  /** Places that hold a value, a formula or a style of their own, or part of a spill. */
   places(): { row: number; column: number }[] {
     const found = new Map<string, { row: number; column: number }>();
     this.sheet.getCellMatrix().forValue((row, column, cell) => {
-      if (holds(cell)) found.set(`${row} ${column}`, { row, column });
+      if (cell) found.set(`${row} ${column}`, { row, column });
     });
     for (const [row, line] of Object.entries(this.spilled() ?? {})) {
       for (const column of Object.keys(line as object)) {
@@ -85,6 +89,12 @@ export class GridCells {
     // A copied formula is kept once, by the cells' offset from the first one.
     const text = this.formulas.getFormulaStringByCell(row, column, this.sheetId, this.unitId) ?? cell.f;
     return text?.replace(/^=/, '');
+  }
+
+  private style(cell: Nullable<ICellData>): number | StyleDescription | undefined {
+    if (typeof cell?.s === 'string' && /^\d+$/.test(cell.s)) return Number(cell.s);
+    const style = this.styles.getStyleByCell(cell);
+    return style ? styleOfGrid(style) : undefined;
   }
 
   private spilled() {
@@ -106,8 +116,4 @@ export class GridCells {
 
 function typed(cell: ICellData): CellValue {
   return cell.p ? extractPureTextFromCell(cell) : gridValue(cell);
-}
-
-function holds(cell: Nullable<ICellData>): boolean {
-  return !!cell && (!!cell.f || !!cell.si || !!cell.p || (cell.v !== undefined && cell.v !== null));
 }
