@@ -6,6 +6,8 @@ import { plateRound } from '../../src/catalogue/plate/round';
 import { plateSag } from '../../src/catalogue/plate/sag';
 import { plateThickness } from '../../src/catalogue/plate/thickness';
 import { plateWall } from '../../src/catalogue/plate/wall';
+import { evaluate } from '../../src/core/evaluate';
+import type { Definition } from '../../src/core/define';
 import { ask, askNumber } from '../support/ask';
 import { integrate } from '../support/numeric';
 
@@ -13,6 +15,18 @@ import { integrate } from '../support/numeric';
 const E = 205_000;
 const NU = 0.3;
 const G = E / (2 * (1 + NU));
+
+/** A step's value of the shown work, in MPa, for arguments in mm and MPa. */
+function stress(definition: Definition, ...args: readonly (number | string)[]): number {
+  const metal = { modulus: E * 1e6, poisson: NU };
+  const isPressure = (i: number): boolean =>
+    (definition.inputs as readonly { name: string }[])[i]?.name === 'pressure';
+  const values = args.map((arg, i) =>
+    arg === 'metal' ? metal : typeof arg === 'string' ? arg : arg * (isPressure(i) ? 1e6 : 1e-3),
+  );
+  const step = evaluate(definition, values, 'mm').steps.find(({ symbol }) => symbol === 'sigma');
+  return (step?.value as number) / 1e6;
+}
 
 /** Integral of moment and shear times those of a unit load, piece by piece so that kinks lie between the pieces. */
 function unitLoad(
@@ -99,6 +113,31 @@ describe('the thickness of a plate', () => {
       code: '#VALUE!',
       message: expect.stringMatching(/^allowSag is 0.01 mm; it needs no thickness/) as unknown,
     });
+  });
+});
+
+describe('the stress beside a sag', () => {
+  // Statics: σ = 6 M/(b t²), with the moments of the beam tables.
+  it('of a plate is that of its moment in the middle', () => {
+    const [L, b, t, p, c, w] = [90, 110, 28, 12, 50, 60];
+    // A strip of the patch at x from the middle bends the middle by half its distance from the nearer rail.
+    const moment = 2 * integrate((x) => (p * w * (L / 2 - x)) / 2, 0, c / 2);
+    expect(stress(plateSag, L, b, t, p, c, w, 'metal')).toBeCloseTo((6 * moment) / (b * t ** 2), 8);
+  });
+
+  it('of a wall is that of p h²/2 at its foot or p L²/12 at its ends', () => {
+    const [L, h, s, p] = [60, 25, 10, 20];
+    const foot = integrate((x) => p * x, 0, h);
+    expect(stress(plateWall, L, h, s, p, 'metal', 'cantilever')).toBeCloseTo((6 * foot) / s ** 2, 8);
+    expect(stress(plateWall, L, h, s, p, 'metal', 'fixed')).toBeCloseTo((6 * p * L ** 2) / 12 / s ** 2, 8);
+  });
+
+  // Roark at ν = 0.3 (from memory): 1.238 p a²/t² in the middle when supported, 0.75 p a²/t² at a clamped edge.
+  it.each([
+    ['supported', 1.238],
+    ['clamped', 0.75],
+  ] as const)('of a round plate has Roark’s coefficient, %s', (edge, coefficient) => {
+    expect(stress(plateRound, 50, 5, 2, 'metal', edge) / (2 * 100)).toBeCloseTo(coefficient, 2);
   });
 });
 

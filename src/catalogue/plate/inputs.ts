@@ -37,4 +37,4 @@ export const patchOnPlate = [
 ] as const;
 
 export const PRESSED_PLATE =
-  'An overloaded plate or wall opens the mold under pressure and sprays hot melt: check its stress too, and keep guards shut.';
+  'An overloaded plate or wall opens the mold under pressure and sprays hot melt: keep its stress well below the yield of the metal, and guards shut.';

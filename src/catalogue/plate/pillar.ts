@@ -1,5 +1,6 @@
 import { commonPractice, derived, formula, input } from '../../core/define';
 import { metal } from '../metals';
+import { PRESSED_PLATE } from './inputs';
 
 export const platePillar = formula({
   name: 'PLATE.PILLAR',
@@ -40,6 +41,7 @@ export const platePillar = formula({
     'Pillars proud of the rails by what they shorten share the load with them from the start. More than that bends the plates.',
     'The pillars also dent what they stand on: keep their stress well below the yield of the plates.',
   ],
+  cautions: [{ says: PRESSED_PLATE }],
   related: ['PLATE.SAG', 'CLAMP.FORCE', 'PIN.BUCKLE'],
   checks: [
     {

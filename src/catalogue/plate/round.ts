@@ -28,6 +28,12 @@ export const plateRound = formula({
       expr: 'E*t^3/(12*(1 - nu^2))',
       says: 'Stiffness of the plate in bending, a moment for each unit of width and curvature',
     },
+    sigma: {
+      gives: 'pressure',
+      by: 'edge',
+      cases: { supported: '3*(3 + nu)*p*a^2/(8*t^2)', clamped: '0.75*p*a^2/t^2' },
+      says: 'Highest bending stress, in the middle or at the clamped edge, to compare with the yield of the metal',
+    },
     z: {
       gives: 'length',
       by: 'edge',

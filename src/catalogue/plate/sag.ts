@@ -40,7 +40,12 @@ export const plateSag = formula({
       expr: '1.2*W*(2*L - c)/(8*G*b*t)',
       says: 'Shear, 6/5 for the rectangular section: no small matter in a short thick plate',
     },
-    z: { gives: 'length', expr: 'z_b + z_s', says: 'Both together' },
+    sigma: {
+      gives: 'pressure',
+      expr: '0.75*W*(2*L - c)/(b*t^2)',
+      says: 'Bending stress in the middle, to compare with the yield of the metal',
+    },
+    z: { gives: 'length', expr: 'z_b + z_s', says: 'Bending and shear together' },
   },
   result: 'z',
   valid: [

@@ -48,6 +48,16 @@ export const plateWall = formula({
       },
       says: 'What shear would add, as a part of the bulge given; it is left out',
     },
+    sigma: {
+      gives: 'pressure',
+      by: 'ends',
+      cases: {
+        lower: 'u_c <= u_f ? 3*p*h^2/s^2 : p*L^2/(2*s^2)',
+        cantilever: '3*p*h^2/s^2',
+        fixed: 'p*L^2/(2*s^2)',
+      },
+      says: 'Bending stress where it is held, to compare with the yield of the metal',
+    },
     u: {
       gives: 'length',
       by: 'ends',
