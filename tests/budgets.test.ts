@@ -9,8 +9,9 @@ import { describe, expect, it } from 'vitest';
 const BUDGETS: readonly { readonly file: string; readonly kB: number; readonly because: string }[] = [
   {
     file: 'dist/excel/functions.js',
-    kB: 80,
-    because: 'Excel shows #VALUE! for functions that come late; half of it is the parser of the equations',
+    kB: 170,
+    because:
+      'Excel shows #VALUE! for functions that come late. It holds the whole catalogue with its texts, and the parser of the equations',
   },
   {
     file: 'dist/excel/taskpane.js',

@@ -24,6 +24,15 @@ const useStyles = makeStyles({
     height: '100%',
     backgroundColor: tokens.colorNeutralBackground1,
   },
+  // Excel shows the name above the panel; here it is for screen readers.
+  heading: {
+    position: 'absolute',
+    width: '1px',
+    height: '1px',
+    margin: 0,
+    overflow: 'hidden',
+    clipPath: 'inset(50%)',
+  },
   tabs: { flexShrink: 0, borderBottom: `1px solid ${tokens.colorNeutralStroke2}` },
   notice: { flexShrink: 0 },
   page: { flexGrow: 1, minHeight: 0 },
@@ -48,7 +57,8 @@ function Pages({ host, functions }: Omit<Props, 'theme'>) {
   const styles = useStyles();
   const { page, notice } = useSyncExternalStore(subscribe, readPanelState);
   return (
-    <div className={styles.app}>
+    <main className={styles.app}>
+      <h1 className={styles.heading}>Moldsheet</h1>
       <TabList
         className={styles.tabs}
         size="small"
@@ -78,6 +88,6 @@ function Pages({ host, functions }: Omit<Props, 'theme'>) {
       <div className={styles.page}>
         {page === 'functions' ? <Panel host={host} functions={functions} /> : <DesignSheets />}
       </div>
-    </div>
+    </main>
   );
 }

@@ -1,4 +1,4 @@
-import { Button, makeStyles, Spinner, Text, tokens } from '@fluentui/react-components';
+import { Button, Link, makeStyles, Spinner, Text, tokens } from '@fluentui/react-components';
 import { useEffect, useState } from 'react';
 import { designSheetNames, designSheetTitle, insertDesignSheet } from './designSheets';
 import { messageOf, setPanelState } from './panelState';
@@ -51,7 +51,9 @@ export function DesignSheets() {
       {names?.length === 0 && <Text role="status">No design sheet came with this installation.</Text>}
       {names?.map((fileName) => (
         <div key={fileName} className={styles.sheet}>
-          <Text>{designSheetTitle(fileName)}</Text>
+          <Link href={`samples/${fileName}`} download title="Download as a workbook of its own">
+            {designSheetTitle(fileName)}
+          </Link>
           <Button
             size="small"
             disabled={busy !== undefined}

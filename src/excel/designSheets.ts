@@ -18,7 +18,7 @@ export const designSheetTitle = (fileName: string): string => {
 export const insertDesignSheet = async (fileName: string): Promise<readonly string[]> => {
   if (!Office.context.requirements.isSetSupported('ExcelApi', '1.13')) {
     throw new Error(
-      'This version of Excel cannot insert sheets from a file. Download the design sheet and open it instead.',
+      'This version of Excel cannot insert sheets from a file. Open the design sheet as a workbook of its own: the link beside it downloads it.',
     );
   }
   const file = base64(new Uint8Array(await (await fetchFile(`samples/${fileName}`)).arrayBuffer()));

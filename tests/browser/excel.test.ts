@@ -1,11 +1,35 @@
+import axe from 'axe-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { newWorkbook, saveWorkbook } from '../../src/workbook/package';
 import { ExcelDesk } from './excelDesk';
+
+/** A design sheet of the test's own: the force on a seat for two drafts, from a push in B1. */
+const designSheet = (): Buffer =>
+  Buffer.from(
+    saveWorkbook(
+      newWorkbook({
+        sheets: [
+          {
+            name: 'Seat',
+            cells: {
+              A1: { value: 'Push, lbf' },
+              B1: { value: 100 },
+              A2: { value: 5 },
+              A3: { value: 10 },
+              B2: { formula: 'MOLD.SEAT.FORCE(B1,A2:A3,0.15)', fills: 'B2:B3', value: 0 },
+            },
+          },
+        ],
+      }),
+      [],
+    ),
+  );
 
 /** The narrowest that Excel makes a panel, and a comfortable one. */
 describe.each([320, 450])('the panel in Excel, %i pixels wide', (width) => {
   let desk: ExcelDesk;
   beforeAll(async () => {
-    desk = await ExcelDesk.open(width);
+    desk = await ExcelDesk.open(width, { 'seat-force.xlsx': designSheet() });
   });
   afterAll(async () => {
     await desk.close();
@@ -32,6 +56,40 @@ describe.each([320, 450])('the panel in Excel, %i pixels wide', (width) => {
     await desk.click('insertDesignSheet');
     await desk.page.getByRole('region', { name: 'Design sheets' }).waitFor();
     await desk.page.screenshot({ path: `reports/excel-sheets-${width}.png` });
+  });
+
+  it('inserts a design sheet that is calculated and follows its inputs', async () => {
+    await button('Insert Seat force').click();
+    await desk.page.getByText('Inserted: Seat.').waitFor();
+    expect(desk.workbook.active.name).toBe('Seat');
+    await desk.page.screenshot({ path: `reports/excel-inserted-${width}.png` });
+    // F/(sin a + µ cos a) by hand: 100/(0.0871557 + 0.15 × 0.9961947)
+    expect(await desk.show('Seat', 'B2')).toBeCloseTo(422.681, 3);
+    await desk.type('Seat', 'B1', 200);
+    expect(await desk.show('Seat', 'B2')).toBeCloseTo(845.362, 3);
+  });
+
+  it('leads from a cell of the sheet to the help of its function', async () => {
+    await desk.page.getByRole('tab', { name: 'Functions' }).click();
+    await desk.select('Seat', 'B2');
+    await button('MOLD.SEAT.FORCE').click();
+    expect(await desk.page.getByRole('article').textContent()).toContain('Summed normal force');
+  });
+
+  it('recalculates everything from the ribbon', async () => {
+    await desk.click('recalculateAll');
+    expect(desk.workbook.fullCalculations).toBe(1);
+  });
+
+  it('has no fault that a checker of accessibility finds', async () => {
+    await desk.page.evaluate(axe.source);
+    // The dummies are the control library's way of keeping the focus in a list.
+    const found = await desk.page.evaluate(async () => {
+      const { axe: checker } = window as unknown as { axe: typeof axe };
+      const { violations } = await checker.run({ exclude: [['[data-tabster-dummy]']] });
+      return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
+    });
+    expect(found).toEqual([]);
   });
 
   it('needs no sideways scrolling', async () => {

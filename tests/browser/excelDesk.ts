@@ -2,6 +2,7 @@ import type { AddressInfo } from 'node:net';
 import { fileURLToPath } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { staticServer } from '../../scripts/serve.mjs';
+import { parseCell } from '../../src/workbook/model';
 import { installStandIn, type StandIn, type Step } from '../excel/standIn/install';
 import { StandInWorkbook } from '../excel/standIn/workbook';
 import { launch } from './launch';
@@ -21,7 +22,7 @@ export class ExcelDesk {
     private readonly stop: () => void,
   ) {}
 
-  static async open(width: number): Promise<ExcelDesk> {
+  static async open(width: number, samples: Readonly<Record<string, Buffer>>): Promise<ExcelDesk> {
     const server = staticServer(folder);
     await new Promise<void>((resolve) => server.listen(0, 'localhost', resolve));
     const address = `http://localhost:${(server.address() as AddressInfo).port}`;
@@ -40,6 +41,12 @@ export class ExcelDesk {
     });
     // The stand-in comes before any script of the page, as office.js does.
     await page.route(OFFICE_JS, (route) => route.fulfill({ contentType: 'text/javascript', body: '' }));
+    await page.route('**/samples/*', (route) => {
+      const name = route.request().url().split('/').at(-1) ?? '';
+      if (name === 'index.json') return route.fulfill({ json: Object.keys(samples) });
+      const body = samples[name];
+      return body ? route.fulfill({ body }) : route.abort();
+    });
     await page.exposeFunction('sendToExcel', async (steps: Step[]) => {
       const reply = await desk.workbook.execute(steps);
       if (steps.some(({ op }) => op === 'set')) void desk.fire('onCalculated');
@@ -61,6 +68,21 @@ export class ExcelDesk {
     await this.fire('onSelectionChanged');
   }
 
+  /** A person types a value into a cell. */
+  async type(sheet: string, address: string, value: number): Promise<void> {
+    const { row, column } = placeAt(address);
+    this.workbook.sheet(sheet).type(row, column, value);
+    await this.workbook.execute([]);
+    await this.fire('onChanged');
+  }
+
+  /** What a cell shows. */
+  async show(sheet: string, address: string): Promise<unknown> {
+    const { row, column } = placeAt(address);
+    await this.workbook.execute([]);
+    return this.workbook.sheet(sheet).getRangeByIndexes(row, column, 1, 1).values[0]?.[0];
+  }
+
   private async fire(event: string): Promise<void> {
     await this.page.evaluate((name) => {
       (window as unknown as { standIn: StandIn }).standIn.fire(name);
@@ -75,3 +97,9 @@ export class ExcelDesk {
     );
   }
 }
+
+const placeAt = (address: string): { row: number; column: number } => {
+  const place = parseCell(address);
+  if (!place) throw new Error(`${address} is no cell`);
+  return place;
+};

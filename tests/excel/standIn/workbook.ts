@@ -168,6 +168,7 @@ export class StandInWorkbook {
       for (const { row, column, value, formula } of read.cells) {
         sheet.put(row, column, { value, ...(formula !== undefined && { formula }) });
       }
+      this.isStale = true;
       return sheet.id;
     });
   }
