@@ -37,20 +37,21 @@ export function solveBracketed(
   high: number,
   { tolerance = 0 }: SolveOptions = {},
 ): number {
-  let a = low;
-  let b = high;
+  let a = Math.min(low, high);
+  let b = Math.max(low, high);
   let fa = f(a);
   let fb = f(b);
   if (fa === 0) return a;
   if (fb === 0) return b;
   if (!(fa < 0 !== fb < 0) || !Number.isFinite(fa) || !Number.isFinite(fb)) throw new NotBracketed(fa, fb);
 
-  const finest = 2 * Number.EPSILON * Math.max(Math.abs(a), Math.abs(b));
-  const half = Math.max(tolerance, finest) / 2;
+  const grain = Number.EPSILON * Math.max(Math.abs(a), Math.abs(b));
+  const half = Math.max(tolerance, 2 * grain) / 2;
   const pull = TRUNCATION / (b - a);
   // How far from the middle the next point may lie, so that bisection's number of steps plus the slack is kept.
   let room = half * 2 ** (Math.ceil(Math.log2((b - a) / (2 * half))) + SLACK);
-  while (b - a > 2 * half) {
+  // The grain of doubles is let pass: else a bracket a hair too wide from rounding would cost another step.
+  while (b - a > 2 * half + grain) {
     const middle = (a + b) / 2;
     const secant = (fb * a - fa * b) / (fb - fa);
     const towards = Math.sign(middle - secant);
@@ -61,6 +62,7 @@ export function solveBracketed(
     const x = Math.abs(truncated - middle) <= radius ? truncated : middle - towards * radius;
     const fx = f(x);
     if (fx === 0) return x;
+    if (Number.isNaN(fx)) throw new RangeError(`no value at ${x}, between the bounds`);
     if (fx < 0 === fa < 0) [a, fa] = [x, fx];
     else [b, fb] = [x, fx];
     room /= 2;

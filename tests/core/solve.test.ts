@@ -38,6 +38,14 @@ describe('solving between bounds', () => {
     expect(() => solveBracketed(f, -1, 3)).toThrow(NotBracketed);
   });
 
+  it('takes the bounds in either order', () => {
+    expect(solveBracketed((x) => x * x - 2, 2, 0)).toBeCloseTo(Math.SQRT2, 14);
+  });
+
+  it('refuses a function without a value between the bounds', () => {
+    expect(() => solveBracketed((x) => Math.sqrt(x * x - 1) * Math.sign(x), -2, 3)).toThrow('no value at');
+  });
+
   it('lets through what the function throws', () => {
     const f = (x: number): number => {
       if (x > -1 && x < 2) throw new RangeError('not here');
