@@ -1,7 +1,7 @@
 import { inputsOf, type AnyInput, type Definition } from '../core/define';
 import { quantityText } from '../core/format';
 import type { System } from '../core/quantity';
-import { Refusal } from '../core/refusal';
+import { naming, Refusal } from '../core/refusal';
 import { cellAt, commonShape, shapeOf, type Shape } from './broadcast';
 import type { Argument, CellValue, Matrix } from './cell';
 import { parametersOf } from './describe';
@@ -41,13 +41,15 @@ export function readCall(definition: Definition, args: readonly Argument[]): Rea
   const given = inputs.map((input, i) => readGiven(input, args[i] ?? undefined));
   const units = args[inputs.length] ?? undefined;
   const systemAt = (row: number, column: number): System =>
-    units ? about('units', () => readUnits(cellAt(units, row, column))) : 'in';
+    units ? naming('units', () => readUnits(cellAt(units, row, column))) : 'in';
   return {
     shape: shapeOfCall(given, units),
     systemAt,
     at: (row, column) => {
       const system = systemAt(row, column);
-      const values = given.map(({ input, valueAt }) => about(input.name, () => valueAt(row, column, system)));
+      const values = given.map(({ input, valueAt }) =>
+        naming(input.name, () => valueAt(row, column, system)),
+      );
       fillFollowers(given, values);
       return { system, values };
     },
@@ -104,17 +106,6 @@ function shapeOfCall(given: readonly Given[], units: Matrix | undefined): Shape 
     );
   }
   return shape;
-}
-
-/** Puts the argument's name to a refusal that does not have one yet. */
-function about<T>(argument: string, read: () => T): T {
-  try {
-    return read();
-  } catch (error) {
-    if (error instanceof Refusal && error.argument === undefined)
-      throw new Refusal(error.message, argument, error.code);
-    throw error;
-  }
 }
 
 /** An argument that was left out and follows another takes that one's value. */

@@ -1,11 +1,13 @@
 import type { Definition } from '../core/define';
 import { clamp } from './clamp';
 import { cool } from './cool';
+import { dowel } from './dowel';
 import { eject } from './eject';
 import { cost } from './cost';
 import { cut } from './cut';
 import { edge } from './edge';
 import { fill } from './fill';
+import { fit } from './fit';
 import { flush } from './flush';
 import { heat } from './heat';
 import { metal } from './metal';
@@ -14,6 +16,7 @@ import { plate } from './plate';
 import { press } from './press';
 import { resin } from './resin';
 import { seat } from './seat';
+import { shoulder } from './shoulder';
 import { shrink } from './shrink';
 import { spring } from './spring';
 import { stack } from './stack';
@@ -34,6 +37,9 @@ export const catalogue: readonly Definition[] = [
   ...metal,
   ...cool,
   ...fill,
+  ...shoulder,
+  ...dowel,
+  ...fit,
   ...stack,
   ...heat,
   ...plate,

@@ -24,3 +24,15 @@ export const refuse = (argument: string, message: string): never => {
 export const notInTable = (argument: string, message: string): never => {
   throw new Refusal(message, argument, '#N/A');
 };
+
+/** Runs a part that refuses without knowing which argument it concerns, and names it. */
+export function naming<T>(argument: string, part: () => T): T {
+  try {
+    return part();
+  } catch (error) {
+    if (error instanceof Refusal && error.argument === undefined) {
+      throw new Refusal(error.message, argument, error.code);
+    }
+    throw error;
+  }
+}

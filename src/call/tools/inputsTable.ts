@@ -1,8 +1,7 @@
 import { inputsOf, type AnyInput, type Definition } from '../../core/define';
-import { Refusal } from '../../core/refusal';
+import { naming, Refusal } from '../../core/refusal';
 import type { Argument, CellValue, Matrix } from '../cell';
 import { inputIndex } from '../findDefinition';
-import { naming } from './tool';
 
 /** One row of a tool's `inputs`: an argument of the function, and what stands beside its name. */
 export interface InputRow {

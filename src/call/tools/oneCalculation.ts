@@ -1,12 +1,11 @@
 import { inputsOf, type Definition } from '../../core/define';
 import { answer, givesOf } from '../../core/evaluate';
 import type { Kind, System } from '../../core/quantity';
-import { Refusal } from '../../core/refusal';
+import { naming, Refusal } from '../../core/refusal';
 import type { CellValue } from '../cell';
 import { readerOf } from '../readArgument';
 import { readCall } from '../readCall';
 import { argumentsFrom, type InputRow } from './inputsTable';
-import { naming } from './tool';
 
 /** A function at one set of inputs, whose single result is a number; the base from which a tool varies. */
 export interface Calculation {

@@ -1,7 +1,7 @@
 import { derived, type Column, type Definition, type Lookup, type Source } from '../../core/define';
 import { evaluate } from '../../core/evaluate';
 import { systemUnit } from '../../core/quantity';
-import { Refusal } from '../../core/refusal';
+import { naming, Refusal } from '../../core/refusal';
 import { workOf, type GivenText, type WorkLine } from '../../derive/work';
 import type { Argument, CellValue, Matrix } from '../cell';
 import { findDefinition } from '../findDefinition';
@@ -9,7 +9,7 @@ import { readCall, type Place } from '../readCall';
 import { BASIS_TEXT } from '../version';
 import { present } from '../worksheet';
 import { FUNCTION, ITS_ARGUMENTS } from './parameters';
-import { naming, type Args, type Tool } from './tool';
+import type { Args, Tool } from './tool';
 
 const OWN: readonly [Source] = [derived('What the function’s definition says')];
 

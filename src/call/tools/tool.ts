@@ -1,5 +1,5 @@
 import type { Source } from '../../core/define';
-import { Refusal } from '../../core/refusal';
+import { naming, Refusal } from '../../core/refusal';
 import { CellError, type Argument, type CellValue, type Matrix } from '../cell';
 import { familyOf } from '../describe';
 import { PassedError, readUnits } from '../readArgument';
@@ -80,11 +80,7 @@ function argsOf(parameters: readonly WorksheetParameter[], given: readonly Argum
     },
     units: () => {
       if (!rangeIfGiven('units')) return 'in';
-      try {
-        return readUnits(cell('units'));
-      } catch (error) {
-        throw error instanceof Refusal ? new Refusal(error.message, 'units') : error;
-      }
+      return naming('units', () => readUnits(cell('units')));
     },
     rest: (name) => given.slice(indexOf(name)),
   };
@@ -108,15 +104,4 @@ export function toolFunction({ name, summary, parameters, run }: Tool): Workshee
       }
     },
   };
-}
-
-/** Runs a part that refuses without naming an argument, and names it. */
-export function naming<T>(argument: string, part: () => T): T {
-  try {
-    return part();
-  } catch (error) {
-    if (error instanceof Refusal && error.argument === undefined)
-      throw new Refusal(error.message, argument, error.code);
-    throw error;
-  }
 }

@@ -1,7 +1,7 @@
 import { amountReader } from '../readArgument';
 import { derived, inputsOf, published } from '../../core/define';
 import { quantityText } from '../../core/format';
-import { Refusal } from '../../core/refusal';
+import { naming, Refusal } from '../../core/refusal';
 import { NotBracketed, solveBracketed } from '../../core/solve';
 import type { Matrix } from '../cell';
 import { findDefinition, inputIndex } from '../findDefinition';
@@ -9,7 +9,7 @@ import { present } from '../worksheet';
 import { readInputs } from './inputsTable';
 import { calculationOf, readAs, resultWith } from './oneCalculation';
 import { FUNCTION, INPUTS, UNITS } from './parameters';
-import { naming, parameter, type Tool } from './tool';
+import { parameter, type Tool } from './tool';
 
 /** Near a jump a bracket closes without the function meeting the target. */
 const MET = 1e-6;

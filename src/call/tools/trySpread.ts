@@ -3,7 +3,7 @@ import { derived } from '../../core/define';
 import { quantityText } from '../../core/format';
 import { systemUnit, type Kind } from '../../core/quantity';
 import { seededDeviates, SPREADS, summarize, type Spread } from '../../core/random';
-import { Refusal } from '../../core/refusal';
+import { naming, Refusal } from '../../core/refusal';
 import { foldWord } from '../../core/names';
 import { answer } from '../../core/evaluate';
 import type { CellValue, Matrix } from '../cell';
@@ -13,7 +13,7 @@ import { present } from '../worksheet';
 import { readInputs, type InputRow } from './inputsTable';
 import { calculationOf, type Calculation } from './oneCalculation';
 import { FUNCTION, SEED, TRIALS, UNITS } from './parameters';
-import { naming, parameter, type Tool } from './tool';
+import { parameter, type Tool } from './tool';
 
 const MOST_TRIALS = 200_000;
 

@@ -1,3 +1,4 @@
+import { naming } from '../../core/refusal';
 import { derived, type Formula } from '../../core/define';
 import { NoDerivative } from '../../core/expr/diff';
 import { fromSI, systemUnit, type Kind } from '../../core/quantity';
@@ -8,7 +9,7 @@ import { present } from '../worksheet';
 import { readInputs, type InputRow } from './inputsTable';
 import { calculationOf, readAs, resultWith, type Calculation } from './oneCalculation';
 import { FUNCTION, UNITS } from './parameters';
-import { naming, parameter, type Tool } from './tool';
+import { parameter, type Tool } from './tool';
 
 const HEADINGS = ['argument', 'at low', 'at high', 'swing', '% per %'];
 

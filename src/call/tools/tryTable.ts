@@ -1,11 +1,11 @@
 import { derived, inputsOf } from '../../core/define';
-import { Refusal } from '../../core/refusal';
+import { naming, Refusal } from '../../core/refusal';
 import type { Argument, CellValue, Matrix } from '../cell';
 import { findDefinition, inputIndex } from '../findDefinition';
 import { callDefinition } from '../worksheet';
 import { argumentsFrom, readInputs } from './inputsTable';
 import { FUNCTION, INPUTS, UNITS } from './parameters';
-import { naming, parameter, type Tool } from './tool';
+import { parameter, type Tool } from './tool';
 
 const isCell = (cell: CellValue | undefined): cell is CellValue =>
   cell !== null && cell !== '' && cell !== undefined;

@@ -1,0 +1,6 @@
+import type { Definition } from '../../core/define';
+import { dowelPress } from './press';
+import { dowelShear } from './shear';
+
+/** Dowel pins. */
+export const dowel: readonly Definition[] = [dowelShear, dowelPress];

@@ -1,0 +1,49 @@
+import { derived, formula, input } from '../../core/define';
+import { pinDia } from './inputs';
+
+export const dowelShear = formula({
+  name: 'DOWEL.SHEAR',
+  summary: 'Load at which a dowel shears.',
+  inputs: [
+    pinDia,
+    input('shearStrength', 'tau', 'pressure', {
+      above: '0 MPa',
+      usual: ['50 MPa', '1500 MPa'],
+      says: 'Shear strength of the pin: about 0.6 of its tensile strength',
+    }),
+    input('planes', 'n', 'count', { min: 1, max: 10, default: 1, says: 'Planes in which it must shear' }),
+  ],
+  steps: {
+    A: { gives: 'area', expr: 'pi*d^2/4', says: 'Section of the pin' },
+    F: { gives: 'force', expr: 'n*A*tau', says: 'Shear strength over all planes' },
+  },
+  result: 'F',
+  sources: [derived('Mean shear stress over the section')],
+  cautions: [
+    {
+      says: 'This is where it breaks: divide by a margin. A soft plate gives way at the hole’s edge before a hard pin shears.',
+    },
+  ],
+  related: ['DOWEL.PRESS'],
+  checks: [
+    {
+      given: { pinDia: '6 mm', shearStrength: '400 MPa' },
+      expect: '11309.7335529 N',
+      within: 1e-9,
+      from: 'by hand: 9π × 400',
+    },
+    {
+      given: { pinDia: '0.25 in', shearStrength: '60000 psi', planes: 2 },
+      expect: '5890.48622548 lbf',
+      within: 1e-9,
+      from: 'by hand: 2 × π × 0.25²/4 × 60000',
+    },
+    {
+      given: { pinDia: '2 mm', shearStrength: '1 MPa' },
+      expect: '3.14159265359 N',
+      within: 1e-10,
+      from: 'a section of π mm² at unit stress',
+      limit: true,
+    },
+  ],
+});

@@ -1,0 +1,53 @@
+import { choice, procedure } from '../../core/define';
+import { AT_20, fit, gapsAt, ISO_286, size } from './inputs';
+
+export const fitGap = procedure({
+  name: 'FIT.GAP',
+  summary: 'Clearance of a fit; negative is interference.',
+  inputs: [
+    size,
+    fit,
+    choice('which', ['min', 'max', 'mean'], {
+      default: 'min',
+      says: 'Least clearance, largest, or their mean',
+    }),
+  ],
+  gives: 'length',
+  method:
+    'Limit deviations of hole and shaft after ISO 286; least clearance is the smallest hole less the largest shaft.',
+  steps: {
+    min: { gives: 'length', says: 'Least clearance', equation: 'EI(hole) − es(shaft)' },
+    max: { gives: 'length', says: 'Largest clearance', equation: 'ES(hole) − ei(shaft)' },
+  },
+  run: (x, show) => {
+    const { min, max } = gapsAt('fit', x.size, x.fit);
+    show('min', min);
+    show('max', max);
+    return x.which === 'min' ? min : x.which === 'max' ? max : (min + max) / 2;
+  },
+  sources: [ISO_286, AT_20],
+  notes: [
+    'For guide pins, dowels and inserts in a warm mold take the growth of both into account: HEAT.MISMATCH.',
+  ],
+  related: ['FIT.NAME', 'FIT.LIMITS', 'DOWEL.PRESS'],
+  checks: [
+    {
+      given: { size: '8 mm', fit: 'H7/g6', which: 'max' },
+      expect: '29 µm',
+      within: 1e-9,
+      from: 'ISO 286-2: 8H7 +15/0, 8g6 −5/−14',
+    },
+    {
+      given: { size: '8 mm', fit: 'H7/m6', which: 'min' },
+      expect: '-15 µm',
+      within: 1e-9,
+      from: 'ISO 286-2: 8H7 +15/0, 8m6 +15/+6',
+    },
+    {
+      given: { size: '20 mm', fit: 'H7/h6' },
+      expect: '0 µm',
+      from: 'largest shaft and smallest hole are both nominal',
+      limit: true,
+    },
+  ],
+});

@@ -1,0 +1,44 @@
+import { named, procedure } from '../../core/define';
+import { naming } from '../../core/refusal';
+import { standardTolerance } from '../../tables/iso286';
+import { fromMicrometres, inMillimetres, ISO_286, size } from './inputs';
+
+export const fitGrade = procedure({
+  name: 'FIT.GRADE',
+  summary: 'Standard tolerance of a grade at a size.',
+  inputs: [
+    size,
+    named<'grade', string>(
+      'grade',
+      'grade',
+      { what: 'a grade such as "IT7"', read: (text) => text.trim() },
+      { says: 'Standard tolerance grade, IT01 to IT18' },
+    ),
+  ],
+  gives: 'length',
+  method: 'Table of standard tolerances by grade and size step.',
+  run: (x) => fromMicrometres(naming('grade', () => standardTolerance(inMillimetres(x.size), x.grade))),
+  sources: [ISO_286],
+  related: ['FIT.UPPER', 'FIT.GAP'],
+  checks: [
+    {
+      given: { size: '45 mm', grade: 'IT11' },
+      expect: '160 µm',
+      within: 1e-9,
+      from: 'ISO 286-1, Table 1: IT11 of 30 to 50 mm (Machine Drawing, Table 15.1)',
+    },
+    {
+      given: { size: '30 mm', grade: 'IT7' },
+      expect: '21 µm',
+      within: 1e-9,
+      from: 'ISO 286-1, Table 1: 30 mm belongs to the step 18 to 30',
+    },
+    {
+      given: { size: '30.001 mm', grade: 'IT7' },
+      expect: '25 µm',
+      within: 1e-9,
+      from: 'ISO 286-1, Table 1: just above 30 mm the next step begins',
+      limit: true,
+    },
+  ],
+});

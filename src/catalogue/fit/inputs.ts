@@ -1,0 +1,68 @@
+import { commonPractice, input, named, published, type Input } from '../../core/define';
+import { naming } from '../../core/refusal';
+import { deviations, fitClasses, type Deviations } from '../../tables/iso286';
+
+export const size = input('size', 'D', 'length', {
+  above: '0 mm',
+  max: '500 mm',
+  usual: ['1 mm', '500 mm'],
+  says: 'Nominal size',
+});
+
+const text = (given: string): string => given.trim();
+
+export const toleranceClass: Input<'class', string> = named<'class', string>(
+  'class',
+  'class',
+  { what: 'a tolerance class such as "H7" (hole) or "g6" (shaft)', read: text },
+  { says: 'Tolerance class: capital for a hole, small for a shaft' },
+);
+
+export const fit: Input<'fit', readonly [hole: string, shaft: string]> = named<
+  'fit',
+  readonly [string, string]
+>(
+  'fit',
+  'fit',
+  { what: 'a fit such as "H7/g6"', read: fitClasses },
+  { says: 'Fit: hole class / shaft class' },
+);
+
+const MILLIMETRE = 1e-3;
+const MICROMETRE = 1e-6;
+export const inMillimetres = (si: number): number => si / MILLIMETRE;
+export const fromMicrometres = (value: number): number => value * MICROMETRE;
+
+/** Deviations of a class at a size (m), in metres; an undefined class is refused under the argument's name. */
+export function deviationsAt(argument: string, diameter: number, className: string): Deviations {
+  const { upper, lower } = naming(argument, () => deviations(inMillimetres(diameter), className));
+  return { upper: fromMicrometres(upper), lower: fromMicrometres(lower) };
+}
+
+/** Least and largest clearance of a fit; negative is interference. */
+export function gapsAt(
+  argument: string,
+  diameter: number,
+  [holeClass, shaftClass]: readonly [string, string],
+): { min: number; max: number } {
+  const hole = deviationsAt(argument, diameter, holeClass);
+  const shaft = deviationsAt(argument, diameter, shaftClass);
+  return { min: hole.lower - shaft.upper, max: hole.upper - shaft.lower };
+}
+
+export const ISO_286 = published(
+  'ISO 286-1:2010 standard tolerances and fundamental deviations, as printed in Narayana, Kannaiah, Venkata Reddy, Machine Drawing (3rd ed.), Tables 15.1 to 15.3; a to k up to 180 mm and IT17, IT18 from memory',
+);
+export const AT_20 = commonPractice('Limits hold at 20 °C (ISO 1); a warm mold is another size: HEAT.GROWTH');
+
+export const deviationSteps = {
+  ES: {
+    gives: 'length',
+    says: 'Upper limit deviation',
+    equation: 'fundamental deviation of the letter, with the grade',
+  },
+  EI: { gives: 'length', says: 'Lower limit deviation', equation: 'ES − standard tolerance' },
+} as const;
+
+export const DEVIATION_METHOD =
+  'Table of fundamental deviations by letter and size step, plus or less the standard tolerance of the grade; holes of K to ZC with the delta rule.';

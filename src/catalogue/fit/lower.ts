@@ -1,0 +1,47 @@
+import { procedure } from '../../core/define';
+import {
+  AT_20,
+  DEVIATION_METHOD,
+  deviationsAt,
+  deviationSteps,
+  ISO_286,
+  size,
+  toleranceClass,
+} from './inputs';
+
+export const fitLower = procedure({
+  name: 'FIT.LOWER',
+  summary: 'Lower limit deviation of a tolerance class.',
+  inputs: [size, toleranceClass],
+  gives: 'length',
+  method: DEVIATION_METHOD,
+  steps: deviationSteps,
+  run: (x, show) => {
+    const { upper, lower } = deviationsAt('class', x.size, x.class);
+    show('ES', upper);
+    show('EI', lower);
+    return lower;
+  },
+  sources: [ISO_286, AT_20],
+  related: ['FIT.UPPER', 'FIT.LIMITS', 'FIT.GAP'],
+  checks: [
+    {
+      given: { size: '8 mm', class: 'm6' },
+      expect: '6 µm',
+      within: 1e-9,
+      from: 'ISO 286-2: 8 m6 is +15 / +6 µm (Machine Drawing, Table 15.2)',
+    },
+    {
+      given: { size: '63 mm', class: 'N7' },
+      expect: '-39 µm',
+      within: 1e-9,
+      from: 'ISO 286-2: 63 N7 is −9 / −39 µm (Machine Drawing, Table 15.3)',
+    },
+    {
+      given: { size: '30 mm', class: 'H7' },
+      expect: '0 µm',
+      from: 'a hole H begins at the nominal size',
+      limit: true,
+    },
+  ],
+});
