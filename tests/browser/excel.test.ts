@@ -100,3 +100,17 @@ describe.each([320, 450])('the panel in Excel, %i pixels wide', (width) => {
     expect(desk.troubles).toEqual([]);
   });
 });
+
+describe('the panel page outside of Excel', () => {
+  it('says where it belongs in a plain browser', async () => {
+    const desk = await ExcelDesk.open(450, {}, 'plain browser');
+    await desk.page.getByText('Open it in Excel').waitFor();
+    await desk.close();
+  });
+
+  it('says that office.js is missing where the network keeps it away', async () => {
+    const desk = await ExcelDesk.open(450, {}, 'no office.js');
+    await desk.page.getByText('office.js) could not be loaded').waitFor();
+    await desk.close();
+  });
+});

@@ -22,7 +22,11 @@ export class ExcelDesk {
     private readonly stop: () => void,
   ) {}
 
-  static async open(width: number, samples: Readonly<Record<string, Buffer>>): Promise<ExcelDesk> {
+  static async open(
+    width: number,
+    samples: Readonly<Record<string, Buffer>>,
+    where: 'Excel' | 'plain browser' | 'no office.js' = 'Excel',
+  ): Promise<ExcelDesk> {
     const server = staticServer(folder);
     await new Promise<void>((resolve) => server.listen(0, 'localhost', resolve));
     const address = `http://localhost:${(server.address() as AddressInfo).port}`;
@@ -52,7 +56,12 @@ export class ExcelDesk {
       if (steps.some(({ op }) => op === 'set')) void desk.fire('onCalculated');
       return reply;
     });
-    await page.addInitScript(`window.standIn = (${installStandIn.toString()})(window, window.sendToExcel);`);
+    if (where !== 'no office.js') {
+      const host = where === 'Excel' ? 'Excel' : null;
+      await page.addInitScript(
+        `window.standIn = (${installStandIn.toString()})(window, window.sendToExcel, ${JSON.stringify(host)});`,
+      );
+    }
     await page.goto(`${address}/taskpane.html`);
     return desk;
   }

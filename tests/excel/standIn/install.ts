@@ -35,6 +35,7 @@ export interface StandIn {
 export const installStandIn = (
   target: Record<string, unknown>,
   send: (steps: readonly Step[]) => Promise<Reply>,
+  host: 'Excel' | null = 'Excel',
 ): StandIn => {
   const OBJECTS = [
     'workbook',
@@ -122,8 +123,9 @@ export const installStandIn = (
   let shown = 0;
   target['CustomFunctions'] = { associate: () => undefined, Error };
   target['Office'] = {
+    HostType: { Excel: 'Excel' },
     onReady: (ready?: (info: unknown) => void) =>
-      Promise.resolve({ host: 'Excel', platform: 'PC' }).then((info) => {
+      Promise.resolve({ host, platform: 'PC' }).then((info) => {
         ready?.(info);
         return info;
       }),
