@@ -5,9 +5,7 @@ import { reenterFormulas } from './reenter';
 /** The commands of the ribbon and the context menu, by the names that the manifest gives them. */
 export const commands = {
   showWork: () => showPanel('functions'),
-  startWhatIf: () => showPanel('functions'),
   insertDesignSheet: () => showPanel('sheets'),
-  prepareForSharing: () => showPanel('functions'),
 
   async reenterFormulas(): Promise<void> {
     const { count, locked } = await reenterFormulas();

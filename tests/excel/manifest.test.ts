@@ -54,6 +54,11 @@ describe('manifest.xml', () => {
     expect(manifest).toContain(`<bt:String id="Functions.Namespace" DefaultValue="${NAMESPACE}" />`);
   });
 
+  it('shows every icon that the build draws', () => {
+    const shown = [...manifest.matchAll(/\/assets\/([a-z]+)-\d+\.png"/g)].map(([, name]) => name);
+    expect([...new Set(shown)].sort()).toEqual(Object.keys(ICONS).sort());
+  });
+
   it('names every command and no other', () => {
     const named = [...manifest.matchAll(/<FunctionName>(\w+)</g)].map(([, name]) => name);
     expect([...new Set(named)].sort()).toEqual(Object.keys(commands).sort());
