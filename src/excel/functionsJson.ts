@@ -76,9 +76,10 @@ class PickLists {
 
   idOf(fn: WorksheetFunction, parameter: string, words: readonly string[]): string {
     const values = words.map((word) => ({ name: word, stringValue: word }));
-    const shared = parameter.toUpperCase();
+    // An id has at least three characters, and the name of a parameter may be shorter.
+    const shared = `LIST_${parameter.toUpperCase()}`;
     const known = this.#lists.get(shared);
-    const id = known && !sameWords(known, words) ? `${fn.id.replaceAll('.', '_')}_${shared}` : shared;
+    const id = known && !sameWords(known, words) ? `${shared}_${fn.id.replaceAll('.', '_')}` : shared;
     this.#lists.set(id, { id, type: 'string', values });
     return id;
   }

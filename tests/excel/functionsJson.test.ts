@@ -81,13 +81,13 @@ describe('the generator', () => {
       helpUrl,
     );
     expect(functions.map(({ parameters }) => parameters[0]?.customEnumId)).toEqual([
-      'METHOD',
-      'METHOD',
-      'C_CC_METHOD',
+      'LIST_METHOD',
+      'LIST_METHOD',
+      'LIST_METHOD_C_CC',
     ]);
     expect(enums.map(({ id, values }) => [id, ...values.map(({ stringValue }) => stringValue)])).toEqual([
-      ['METHOD', 'x', 'y'],
-      ['C_CC_METHOD', 'x', 'z z'],
+      ['LIST_METHOD', 'x', 'y'],
+      ['LIST_METHOD_C_CC', 'x', 'z z'],
     ]);
   });
 });
@@ -220,7 +220,7 @@ describe('the rules find', () => {
       }),
       'needs a matrix result',
     ],
-    ['an enum given twice', { ...right, enums: [list, list] }, 'enum FIT is there twice'],
+    ['an enum given twice', { ...right, enums: [list, list] }, 'enum LIST_FIT is there twice'],
     ['an enum id that is too short', withEnum({ id: 'AB' }), 'enum "AB": 3 to 64'],
     ['an enum of an unknown type', withEnum({ type: 'any' }), 'type must be one of string, number'],
     [
