@@ -1,5 +1,4 @@
-import j0 from '@stdlib/math-base-special-besselj0';
-import j1 from '@stdlib/math-base-special-besselj1';
+import { besselJ, zeroOfJ0 } from './bessel';
 import { solveBracketed } from './solve';
 
 /**
@@ -24,22 +23,20 @@ function* plateTerms(place: CoolingPlace): Generator<readonly [rate: number, sha
   }
 }
 
-/** The nth zero of J0, by Newton’s steps from McMahon’s asymptotic value. */
-function zeroOfJ0(n: number): number {
-  const b = (n - 0.25) * Math.PI;
-  let x = b + 1 / (8 * b);
-  for (let i = 0; i < 4; i++) x += j0(x) / j1(x);
-  return x;
+/** Zeros of J0 with J1 there, worked out once. */
+const zeros: { readonly beta: number; readonly j1: number }[] = [];
+function zero(n: number): { readonly beta: number; readonly j1: number } {
+  const known = zeros[n - 1];
+  if (known) return known;
+  const beta = zeroOfJ0(n);
+  return (zeros[n - 1] = { beta, j1: besselJ(1, beta) });
 }
-
-const zeros: number[] = [];
-const zero = (n: number): number => (zeros[n - 1] ??= zeroOfJ0(n));
 
 /** Of the round bar: zeros β of J0. Fourier number a·t/D², so the rate is (2β)². */
 function* roundTerms(place: CoolingPlace): Generator<readonly [rate: number, share: number]> {
   for (let n = 1; ; n++) {
-    const beta = zero(n);
-    yield [(2 * beta) ** 2, place === 'centre' ? 2 / (beta * j1(beta)) : 4 / beta ** 2];
+    const { beta, j1 } = zero(n);
+    yield [(2 * beta) ** 2, place === 'centre' ? 2 / (beta * j1) : 4 / beta ** 2];
   }
 }
 

@@ -1,5 +1,5 @@
-import erfinv from '@stdlib/math-base-special-erfinv';
 import { derived, fromMemory, input, procedure } from '../../core/define';
+import { erfInverse } from '../../core/erf';
 import { refuse } from '../../core/refusal';
 import { resinWith } from '../resins';
 
@@ -57,7 +57,7 @@ export const fillFrozen = procedure({
     if (noFlowTemp >= meltTemp)
       refuse('noFlowTemp', 'must be below {meltTemp}: a colder melt does not flow at all');
     const theta = (noFlowTemp - moldTemp) / (meltTemp - moldTemp);
-    const lambda = erfinv(theta);
+    const lambda = erfInverse(theta);
     show('a', diffusivity);
     show('theta', theta);
     show('lambda', lambda);

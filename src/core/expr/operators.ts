@@ -1,9 +1,6 @@
-import { create, erfDependencies, type FactoryFunctionMap } from 'mathjs/number';
+import { erf } from '../erf';
 import { over, power, RATIO, sameDimension, times, type Dimension } from '../dimension';
 import { num, op, when, type Expr, type OperatorName } from './tree';
-
-// The error function alone; W. J. Cody's rational approximations, good to the last digits of a double.
-const { erf } = create({ erfDependencies } as FactoryFunctionMap) as { erf: (x: number) => number };
 
 /** The dimension of a subexpression; `any` for a literal zero, which fits everything. */
 export type Dim = Dimension | 'any';

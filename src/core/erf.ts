@@ -1,0 +1,16 @@
+import { create, erfDependencies, type FactoryFunctionMap } from 'mathjs/number';
+import { solveBracketed } from './solve';
+
+/** The error function: W. J. Cody's rational approximations, good to the last digits of a double. */
+export const { erf } = create({ erfDependencies } as FactoryFunctionMap) as { erf: (x: number) => number };
+
+/** Beyond this the error function is 1 in double precision. */
+const LARGEST = 6;
+
+/** The number whose error function is `y`, between −1 and 1. */
+export function erfInverse(y: number): number {
+  const x = solveBracketed((t) => erf(t) - Math.abs(y), 0, LARGEST);
+  // The bracket is as narrow as its ends’ size allows; one step of Newton’s gives a small root its own last digits.
+  const step = ((erf(x) - Math.abs(y)) * Math.sqrt(Math.PI) * Math.exp(x * x)) / 2;
+  return Math.sign(y) * (x - step);
+}
