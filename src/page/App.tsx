@@ -11,9 +11,10 @@ import { useEffect, useState, useSyncExternalStore } from 'react';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import type { Host } from '../panel/host';
 import { Panel } from '../panel/Panel';
+import { darkTheme, lightTheme } from '../panel/theme';
 import { AppBar } from './AppBar';
 import type { Session } from './session';
-import { darkTheme, lightTheme, onDarkChange, prefersDark } from './theme';
+import { onDarkChange, prefersDark } from './theme';
 import { useFileDrop } from './useFileDrop';
 
 const useStyles = makeStyles({

@@ -8,7 +8,7 @@ import type { GridCell } from './gridCells';
 /** A sheet as it stands now, for comparing with the one that was opened. */
 export interface SheetNow {
   read(row: number, column: number): GridCell;
-  /** Places that hold a value or a formula of their own, or part of a spill. */
+  /** Places that hold a value, a formula or a style of their own, or part of a spill. */
   places(): { row: number; column: number }[];
 }
 
@@ -16,11 +16,11 @@ export interface SheetNow {
 export function changesOf(workbook: Workbook, now: (index: number) => SheetNow | undefined): CellChange[] {
   return workbook.sheets.flatMap((sheet, index) => {
     const current = now(index);
-    return current ? sheetChanges(sheet, workbook, current) : [];
+    return current ? sheetChanges(sheet, current) : [];
   });
 }
 
-function sheetChanges(sheet: Sheet, workbook: Workbook, now: SheetNow): CellChange[] {
+function sheetChanges(sheet: Sheet, now: SheetNow): CellChange[] {
   const before = cellFinder(sheet);
   const changes: CellChange[] = [];
   const filled = new Set<string>();
@@ -28,10 +28,11 @@ function sheetChanges(sheet: Sheet, workbook: Workbook, now: SheetNow): CellChan
   const inSpill = covered(current.flatMap(({ spill }) => (spill ? [spill] : [])));
   for (const { row, column, ...cell } of current) {
     filled.add(`${row} ${column}`);
-    if (cell.formula === undefined && inSpill(row, column)) continue;
     const old = before(row, column);
-    const numberFormat = formatOf(old, workbook) === cell.numberFormat ? undefined : cell.numberFormat;
-    if (numberFormat === undefined && old && sameContent(old, cell)) continue;
+    const style = newStyle(old, cell);
+    // What an array fills it writes itself.
+    const same = (cell.formula === undefined && inSpill(row, column)) || sameContent(old, cell);
+    if (style === undefined && same) continue;
     changes.push({
       sheet: sheet.name,
       row,
@@ -39,7 +40,7 @@ function sheetChanges(sheet: Sheet, workbook: Workbook, now: SheetNow): CellChan
       value: cell.value,
       ...(cell.formula !== undefined && { formula: cell.formula }),
       ...(cell.spill && { spill: values(cell.spill, now) }),
-      ...(numberFormat !== undefined && { numberFormat }),
+      ...(style !== undefined && { style }),
     });
   }
   const spilled = covered(sheet.cells.flatMap(({ spill }) => (spill ? [spill] : [])));
@@ -61,12 +62,15 @@ function covered(areas: readonly Area[]): (row: number, column: number) => boole
   return (row, column) => places.has(`${row} ${column}`);
 }
 
-function formatOf(cell: Cell | undefined, workbook: Workbook): string {
-  return workbook.styles[cell?.style ?? 0]?.numberFormat ?? 'General';
+/** The style that the cell has not had before; undefined where it is the same. */
+function newStyle(old: Cell | undefined, { style }: GridCell): GridCell['style'] {
+  if (style === undefined) return old === undefined || old.style === 0 ? undefined : 0;
+  return style === old?.style ? undefined : style;
 }
 
 /** A spill is written again whenever it may have changed: its values stand in cells of their own in the file. */
-function sameContent(old: Cell, cell: GridCell): boolean {
+function sameContent(old: Cell | undefined, cell: GridCell): boolean {
+  if (!old) return cell.formula === undefined && cell.value === null;
   return old.formula === cell.formula && !cell.spill && !old.spill && sameValue(old.value, cell.value);
 }
 

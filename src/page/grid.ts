@@ -1,4 +1,5 @@
 import {
+  CanceledError,
   CommandType,
   ICommandService,
   LocaleType,
@@ -28,6 +29,8 @@ import { Refusals } from '../workbook/engine/refusals';
 import type { Workbook } from '../workbook/model';
 import { functionDescriptions } from './functionDescriptions';
 import { GridCells } from './gridCells';
+import type { GridCommand } from './limits';
+import type { AddedSheet } from './newSheets';
 import { fitNumbers } from './numbersFit';
 import { gridTheme } from './theme';
 
@@ -48,7 +51,10 @@ export class Grid {
   readonly refusals = new Refusals();
   private readonly univer: Univer;
   private count = 0;
-  private readonly editListeners = new Set<() => void>();
+  private opened = 0;
+  /** Asked before every command on sheets; true stops it. */
+  refuses: ((command: GridCommand) => boolean) | undefined;
+  private readonly editListeners = new Set<(edit: GridCommand) => void>();
   private readonly lookListeners = new Set<() => void>();
 
   constructor(
@@ -109,6 +115,37 @@ export class Grid {
     return sheet ? this.cells(sheet.getSheetName()) : undefined;
   }
 
+  /** The sheets that were added since the workbook was opened. */
+  addedSheets(): AddedSheet[] {
+    return this.workbook
+      .getSheets()
+      .filter((sheet) => this.indexOf(sheet.getSheetId()) === undefined)
+      .map((sheet) => ({ sheet: sheet.getSheet(), cells: this.cells(sheet.getSheetName()) }));
+  }
+
+  /** Names and their formulas without `=`. */
+  definedNames(): [string, string][] {
+    return this.workbook
+      .getDefinedNames()
+      .map((one) => [one.getName(), one.getFormulaOrRefString().replace(/^=/, '')]);
+  }
+
+  private indexOf(id: string): number | undefined {
+    const found = Array.from({ length: this.opened }, (_, index) => sheetId(index)).indexOf(id);
+    return found < 0 ? undefined : found;
+  }
+
+  /** A command that names no sheet is for the one in front. */
+  private openedIndex(params: object | undefined): number | undefined {
+    const { subUnitId } = (params ?? {}) as { subUnitId?: string };
+    return this.indexOf(subUnitId ?? this.api.getActiveWorkbook()?.getActiveSheet().getSheetId() ?? '');
+  }
+
+  /** What the sheet that stood at this place when the workbook was opened is called now. */
+  openedName(index: number): string | undefined {
+    return this.workbook.getSheetBySheetId(sheetId(index))?.getSheetName();
+  }
+
   /** Takes over what is being typed into a cell. */
   async finishEditing(): Promise<void> {
     if (this.workbook.isCellEditing()) await this.workbook.endEditingAsync(true);
@@ -118,6 +155,7 @@ export class Grid {
   async show(workbook: Workbook): Promise<void> {
     const before = this.count > 0 ? this.unitId : undefined;
     this.count += 1;
+    this.opened = workbook.sheets.length;
     this.univer.createUnit<unknown, GridWorkbook>(
       UniverInstanceType.UNIVER_SHEET,
       gridData(workbook, this.unitId),
@@ -137,7 +175,7 @@ export class Grid {
   }
 
   /** Calls back after every change a person made to the workbook. */
-  onEdit(listener: () => void): () => void {
+  onEdit(listener: (edit: GridCommand) => void): () => void {
     this.editListeners.add(listener);
     return () => this.editListeners.delete(listener);
   }
@@ -150,14 +188,18 @@ export class Grid {
 
   private listen(): void {
     const commands = this.injector.get(ICommandService);
-    commands.beforeCommandExecuted(({ id }) => {
+    commands.beforeCommandExecuted(({ id, params }) => {
       if (id === SetFormulaCalculationStartMutation.id) this.refusals.begin();
+      if (!id.startsWith('sheet.command.')) return;
+      // The grid's own way to stop a command is an exception that it knows.
+      if (this.refuses?.({ id, openedSheet: this.openedIndex(params) })) throw new CanceledError();
     });
-    commands.onCommandExecuted(({ id, type }, options) => {
+    commands.onCommandExecuted(({ id, type, params }, options) => {
       // Results of formulas, and what concerns only this screen, are marked local: they are no edits.
       if (type !== CommandType.MUTATION || !id.startsWith('sheet.mutation.') || options?.onlyLocal) return;
+      const edit = { id, openedSheet: this.openedIndex(params) };
       this.editListeners.forEach((heard) => {
-        heard();
+        heard(edit);
       });
     });
   }

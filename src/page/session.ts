@@ -1,10 +1,11 @@
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import type { Workbook } from '../workbook/model';
-import { newWorkbook, readWorkbook, saveWorkbook, UnreadableWorkbook } from '../workbook/package';
-import { changesOf } from './changes';
+import { newWorkbook, readWorkbook, UnreadableWorkbook } from '../workbook/package';
 import { DraftKeeper, type Draft } from './drafts';
+import { fileOf } from './fileOf';
 import { download } from './files';
 import type { Grid } from './grid';
+import { refusalOf, unkeptBy } from './limits';
 import { fetchSample } from './samples';
 
 export interface Notice {
@@ -37,6 +38,8 @@ export class Session {
   private readonly ids: readonly string[];
   /** What is kept in the browser is behind what the grid shows. */
   private stale = false;
+  /** What was changed that saving leaves as it was. */
+  private readonly unkept = new Set<string>();
   private timer: ReturnType<typeof setTimeout> | undefined;
 
   constructor(
@@ -44,8 +47,15 @@ export class Session {
     functions: readonly WorksheetFunction[],
   ) {
     this.ids = functions.map(({ id }) => id);
-    grid.onEdit(() => {
+    grid.refuses = (command) => {
+      const why = this.state.busy ? undefined : refusalOf(command, this.opened);
+      if (why !== undefined) this.notify('warning', why);
+      return why !== undefined;
+    };
+    grid.onEdit((edit) => {
       if (this.state.busy) return;
+      const unkept = unkeptBy(edit);
+      if (unkept !== undefined) this.unkept.add(unkept);
       this.stale = true;
       if (!this.state.unsaved) this.set({ unsaved: true });
       clearTimeout(this.timer);
@@ -99,10 +109,17 @@ export class Session {
   async save(): Promise<void> {
     await this.grid.finishEditing();
     await this.grid.calculated();
-    download(this.state.fileName, this.bytes());
+    download(this.state.fileName, fileOf(this.opened, this.grid, this.ids));
     this.set({ unsaved: false });
     this.stale = true;
     await this.keep();
+    if (this.unkept.size > 0) {
+      const which = [...this.unkept].join(', ');
+      this.notify(
+        'warning',
+        `Saved. Changed ${which} are not in the file: it keeps those that it came with.`,
+      );
+    }
   }
 
   dismissNotice(): void {
@@ -149,19 +166,12 @@ export class Session {
   private async show(workbook: Workbook, fileName: string, unsaved: boolean): Promise<void> {
     clearTimeout(this.timer);
     this.stale = false;
+    this.unkept.clear();
     this.set({ busy: true });
     await this.grid.show(workbook);
     this.opened = workbook;
     const leftBehind = await this.drafts.leftBehind().catch(() => []);
     this.set({ notice: null, busy: false, fileName, unsaved, leftBehind });
-  }
-
-  /** The workbook as it stands, as a file. */
-  private bytes(): Uint8Array {
-    return saveWorkbook(
-      this.opened,
-      changesOf(this.opened, (index) => this.grid.openedSheet(index)),
-    );
   }
 
   private async keep(): Promise<void> {
@@ -170,7 +180,7 @@ export class Session {
     if (busy || !this.stale) return;
     this.stale = false;
     try {
-      await this.drafts.keep({ fileName, unsaved, bytes: this.bytes() });
+      await this.drafts.keep({ fileName, unsaved, bytes: fileOf(this.opened, this.grid, this.ids) });
     } catch {
       this.stale = true;
       this.notify(

@@ -12,6 +12,7 @@ import { addSheetParts } from './package/newSheets';
 import { writeProperties } from './package/properties';
 import { readParts } from './package/read';
 import type { EditableParts } from './package/relationships';
+import { renameSheetParts } from './package/renameSheets';
 import { calledFunctions, knownFunctions } from './package/spelling';
 
 export { readCustomXml } from './package/customXml';
@@ -34,6 +35,16 @@ export function addSheets(workbook: Workbook, description: SheetsDescription): W
     },
     describedFunctions(description),
   );
+}
+
+/**
+ * The workbook with sheets under other names, from old to new. Formulas in cells must name them by the new one
+ * already; whatever else of the file names a sheet (defined names, charts, rules) stays behind.
+ */
+export function renameSheets(workbook: Workbook, names: ReadonlyMap<string, string>): Workbook {
+  return withParts(workbook, (parts) => {
+    renameSheetParts(parts, names);
+  });
 }
 
 /** The workbook with a hidden part of data, found again by the namespace of its root element; one per namespace. */

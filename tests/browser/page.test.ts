@@ -57,6 +57,19 @@ describe('a new workbook', () => {
     await page.locator('.cell-note-error').getByText('"slippery"').waitFor();
   });
 
+  it('saves the looks of cells, and sheets that are added', async () => {
+    await tab.select('B2');
+    await page.keyboard.press('Control+b');
+    await page.locator('[data-u-comp="sheet-bar-append-button"]').first().click();
+    await tab.type('A1', '=Sheet1!B2+1');
+    const workbook = await tab.savedWorkbook();
+    expect(workbook.styles[cellOf(workbook, 'Sheet1', 'B2')?.style ?? -1]?.font.bold).toBe(true);
+    expect(workbook.styles[cellOf(workbook, 'Sheet1', 'B4')?.style ?? -1]?.font.bold).toBe(false);
+    expect(workbook.sheets.map(({ name }) => name)).toEqual(['Sheet1', 'Sheet2']);
+    expect(cellOf(workbook, 'Sheet2', 'A1')).toMatchObject({ value: 11, formula: 'Sheet1!B2+1' });
+    await page.getByText('Sheet1', { exact: true }).click();
+  });
+
   it('does nothing that a browser complains of, and asks nobody else for anything', () => {
     expect(desk.troubles).toEqual([]);
   });

@@ -2,16 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { CellError, type CellValue } from '../../src/call/cell';
 import { changesOf, type SheetNow } from '../../src/page/changes';
 import type { GridCell } from '../../src/page/gridCells';
-import {
-  parseArea,
-  parseCell,
-  type Cell,
-  type CellStyle,
-  type Sheet,
-  type Workbook,
-} from '../../src/workbook/model';
+import { parseArea, parseCell, type Cell, type Sheet, type Workbook } from '../../src/workbook/model';
 
-type Content = { value?: CellValue; formula?: string; spill?: string; numberFormat?: string };
+type Content = { value?: CellValue; formula?: string; spill?: string; style?: GridCell['style'] };
 
 function place(address: string) {
   const at = parseCell(address);
@@ -23,22 +16,20 @@ const areaOf = (spill: string | undefined) => (spill === undefined ? undefined :
 
 /** A workbook of one sheet, with as much of it as the comparison looks at. */
 function opened(cells: Record<string, Content>): Workbook {
-  const formats = ['General', '0.00'];
   const sheet = {
     name: 'Insert',
-    cells: Object.entries(cells).map(([address, { value = null, formula, spill, numberFormat }]): Cell => {
+    cells: Object.entries(cells).map(([address, { value = null, formula, spill, style = 0 }]): Cell => {
       const area = areaOf(spill);
       return {
         ...place(address),
         value,
         ...(formula !== undefined && { formula }),
         ...(area && { spill: area }),
-        style: formats.indexOf(numberFormat ?? 'General'),
+        style: typeof style === 'number' ? style : 0,
       };
     }),
   } as unknown as Sheet;
-  const styles = formats.map((numberFormat) => ({ numberFormat }) as CellStyle);
-  return { sheets: [sheet], styles } as unknown as Workbook;
+  return { sheets: [sheet] } as unknown as Workbook;
 }
 
 function now(cells: Record<string, Content>): SheetNow {
@@ -48,14 +39,14 @@ function now(cells: Record<string, Content>): SheetNow {
   return {
     places: () => [...at.keys()].map((key) => JSON.parse(key) as { row: number; column: number }),
     read: (row, column): GridCell => {
-      const {
-        value = null,
-        formula,
-        spill,
-        numberFormat = 'General',
-      } = at.get(JSON.stringify({ row, column })) ?? {};
+      const { value = null, formula, spill, style } = at.get(JSON.stringify({ row, column })) ?? {};
       const area = areaOf(spill);
-      return { value, numberFormat, ...(formula !== undefined && { formula }), ...(area && { spill: area }) };
+      return {
+        value,
+        ...(style !== undefined && { style }),
+        ...(formula !== undefined && { formula }),
+        ...(area && { spill: area }),
+      };
     },
   };
 }
@@ -98,10 +89,25 @@ describe('what is written into the file', () => {
     ).toEqual([]);
   });
 
-  it('is a format alone, with the value it is for', () => {
-    expect(changes(before, { ...before, A1: { value: 5, numberFormat: '0.00' } })).toEqual([
-      { row: 0, column: 0, value: 5, numberFormat: '0.00' },
+  it('is a style alone, with the value it is for', () => {
+    const bold = { font: { bold: true } };
+    expect(changes(before, { ...before, A1: { value: 5, style: bold } })).toEqual([
+      { row: 0, column: 0, value: 5, style: bold },
     ]);
+    expect(changes(before, { ...before, A1: { value: 5, style: 3 } })).toEqual([
+      { row: 0, column: 0, value: 5, style: 3 },
+    ]);
+  });
+
+  it('takes away the style of a cell that has none any more', () => {
+    const styled = { A1: { value: 5, style: 3 } };
+    expect(changes(styled, styled)).toEqual([]);
+    expect(changes(styled, { A1: { value: 5 } })).toEqual([{ row: 0, column: 0, value: 5, style: 0 }]);
+  });
+
+  it('is the look of a blank cell', () => {
+    expect(changes({}, { C3: { style: 2 } })).toEqual([{ row: 2, column: 2, value: null, style: 2 }]);
+    expect(changes({ C3: { style: 2 } }, { C3: { style: 2 } })).toEqual([]);
   });
 
   it('is the whole of an array, by the cell of its formula', () => {

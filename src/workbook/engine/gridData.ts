@@ -218,3 +218,13 @@ function columnPixels(characters: number): number {
 function rowPixels(points: number): number {
   return Math.round((points * 96) / 72);
 }
+
+/** The way back from `columnPixels`, for sheets that are added in the grid. */
+export function columnCharacters(pixels: number): number {
+  return (pixels - MARGIN) / DIGIT;
+}
+
+/** The way back from `rowPixels`. */
+export function rowPoints(pixels: number): number {
+  return (pixels * 72) / 96;
+}

@@ -1,12 +1,14 @@
 import {
   BooleanNumber,
   BorderStyleTypes,
+  ColorKit,
   HorizontalAlign,
   VerticalAlign,
   WrapStrategy,
 } from '@univerjs/core';
-import type { IBorderStyleData, IStyleData } from '@univerjs/core';
-import type { BorderLine, CellStyle, Horizontal, LineStyle, Vertical } from '../model';
+import type { IBorderStyleData, IColorStyle, IStyleData, Nullable } from '@univerjs/core';
+import type { BorderLine, Borders, CellStyle, Font, Horizontal, LineStyle, Side, Vertical } from '../model';
+import type { StyleDescription } from '../package/styleEditor';
 
 const LINES: Readonly<Record<LineStyle, BorderStyleTypes>> = {
   thin: BorderStyleTypes.THIN,
@@ -87,4 +89,58 @@ function rotation(degrees: number): NonNullable<IStyleData['tr']> {
 function indent({ indent: steps, horizontal }: CellStyle): NonNullable<IStyleData['pd']> {
   const pixels = steps * INDENT_PIXELS;
   return horizontal === 'right' ? { r: pixels } : { l: pixels };
+}
+
+const SIDES = { t: 'top', r: 'right', b: 'bottom', l: 'left' } as const satisfies Record<string, Side>;
+
+/** The style of a cell that was changed in the grid, as saving takes it. */
+export function styleOfGrid(style: IStyleData): StyleDescription {
+  const { bg, tr, pd, tb, n } = style;
+  const fill = hexColor(bg);
+  const horizontal = (['general', 'left', 'center', 'right', 'justify', 'distributed'] as const).find(
+    (one) => HORIZONTAL[one] === style.ht,
+  );
+  const vertical = (['top', 'center', 'bottom'] as const).find((one) => VERTICAL[one] === style.vt);
+  return {
+    font: fontOfGrid(style),
+    ...(fill !== undefined && { fill }),
+    borders: bordersOfGrid(style),
+    ...(horizontal && { horizontal }),
+    ...(vertical && { vertical }),
+    ...(tb === WrapStrategy.WRAP && { wrap: true }),
+    ...(tr && { rotation: tr.v === BooleanNumber.TRUE ? 255 : -tr.a }),
+    ...(pd && { indent: Math.round((pd.l ?? pd.r ?? 0) / INDENT_PIXELS) }),
+    ...(n?.pattern && { numberFormat: n.pattern }),
+  };
+}
+
+function fontOfGrid({ ff, fs, bl, it, st, ul, cl }: IStyleData): Partial<Font> {
+  const color = hexColor(cl);
+  return {
+    ...(ff && { name: ff }),
+    ...(fs && { size: fs }),
+    bold: bl === BooleanNumber.TRUE,
+    italic: it === BooleanNumber.TRUE,
+    strike: st?.s === BooleanNumber.TRUE,
+    underline: ul?.s === BooleanNumber.TRUE ? 'single' : 'none',
+    ...(color !== undefined && { color }),
+  };
+}
+
+function bordersOfGrid({ bd }: IStyleData): Borders {
+  const borders: { -readonly [side in Side]?: BorderLine } = {};
+  for (const [key, side] of Object.entries(SIDES)) {
+    const drawn = bd?.[key as keyof typeof SIDES];
+    const line = (Object.keys(LINES) as LineStyle[]).find((one) => LINES[one] === drawn?.s);
+    const color = hexColor(drawn?.cl);
+    if (line) borders[side] = { line, ...(color !== undefined && { color }) };
+  }
+  return borders;
+}
+
+/** The grid may also hold names of colours and `rgb(…)`, which files do not know. */
+function hexColor(color: Nullable<IColorStyle>): string | undefined {
+  if (!color?.rgb) return undefined;
+  const read = new ColorKit(color.rgb);
+  return read.isValid ? read.toHexString().slice(0, 7).toUpperCase() : undefined;
 }

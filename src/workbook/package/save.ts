@@ -149,7 +149,8 @@ class SheetPatches {
   private changedStyle({ style, numberFormat }: CellChange, present: number): number {
     const { styles } = this.context;
     if (styles === undefined) return present;
-    const base = style === undefined ? present : typeof style === 'number' ? style : styles.addStyle(style);
+    if (typeof style === 'object') return styles.addStyle({ ...style, ...dropUndefined({ numberFormat }) });
+    const base = style ?? present;
     return numberFormat === undefined ? base : styles.withNumberFormat(base, numberFormat);
   }
 
