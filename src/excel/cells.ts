@@ -17,8 +17,7 @@ export const readArguments = (fn: WorksheetFunction, given: readonly unknown[]):
   );
 
 const readArgument = (given: unknown): Argument => {
-  if (Array.isArray(given))
-    return given.map((row) => (Array.isArray(row) ? row.map(readCell) : [readCell(row)]));
+  if (Array.isArray(given)) return given.map((row: unknown[]) => row.map(readCell));
   if (given === null || given === undefined || isInvocation(given)) return null;
   return [[readCell(given)]];
 };

@@ -1,7 +1,7 @@
 /// <reference types="office-js" />
-import { webDarkTheme, webLightTheme } from '@fluentui/react-components';
 import { createRoot } from 'react-dom/client';
 import { worksheetFunctions } from '../call/functions';
+import { darkTheme, lightTheme } from '../panel/theme';
 import { App } from './App';
 import { associateCommands } from './commands';
 import { ExcelHost } from './host';
@@ -19,7 +19,7 @@ const start = (): void => {
 const showPanel = (): void => {
   const place = document.getElementById('panel');
   if (!place) return;
-  const theme = prefersDark() ? webDarkTheme : webLightTheme;
+  const theme = prefersDark() ? darkTheme : lightTheme;
   createRoot(place).render(<App host={new ExcelHost()} functions={worksheetFunctions} theme={theme} />);
 };
 

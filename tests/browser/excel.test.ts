@@ -25,6 +25,17 @@ const designSheet = (): Buffer =>
     ),
   );
 
+/** What a checker of accessibility finds wrong. */
+const faultsIn = async (desk: ExcelDesk): Promise<string[]> => {
+  await desk.page.evaluate(axe.source);
+  // The dummies are the control library's way of keeping the focus in a list.
+  return desk.page.evaluate(async () => {
+    const { axe: checker } = window as unknown as { axe: typeof axe };
+    const { violations } = await checker.run({ exclude: [['[data-tabster-dummy]']] });
+    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
+  });
+};
+
 /** The narrowest that Excel makes a panel, and a comfortable one. */
 describe.each([320, 450])('the panel in Excel, %i pixels wide', (width) => {
   let desk: ExcelDesk;
@@ -82,14 +93,7 @@ describe.each([320, 450])('the panel in Excel, %i pixels wide', (width) => {
   });
 
   it('has no fault that a checker of accessibility finds', async () => {
-    await desk.page.evaluate(axe.source);
-    // The dummies are the control library's way of keeping the focus in a list.
-    const found = await desk.page.evaluate(async () => {
-      const { axe: checker } = window as unknown as { axe: typeof axe };
-      const { violations } = await checker.run({ exclude: [['[data-tabster-dummy]']] });
-      return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
-    });
-    expect(found).toEqual([]);
+    expect(await faultsIn(desk)).toEqual([]);
   });
 
   it('needs no sideways scrolling', async () => {
@@ -98,6 +102,18 @@ describe.each([320, 450])('the panel in Excel, %i pixels wide', (width) => {
 
   it('asks nobody but its own server and Microsoft for anything, and makes no error', () => {
     expect(desk.troubles).toEqual([]);
+  });
+});
+
+describe('the panel in a dark Excel', () => {
+  it('is dark, and its texts keep their contrast', async () => {
+    const desk = await ExcelDesk.open(320, { 'seat-force.xlsx': designSheet() });
+    await desk.page.emulateMedia({ colorScheme: 'dark' });
+    await desk.page.reload();
+    await desk.page.getByRole('button', { name: /^SEAT\.FORCE/ }).click();
+    expect(await faultsIn(desk)).toEqual([]);
+    await desk.page.screenshot({ path: 'reports/excel-dark-320.png' });
+    await desk.close();
   });
 });
 

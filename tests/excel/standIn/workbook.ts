@@ -144,8 +144,6 @@ export class StandInWorkbook {
     return {
       items: this.sheets,
       getItem: (name: string) => this.sheet(name),
-      getItemOrNullObject: (name: string) => this.sheets.find((sheet) => sheet.name === name) ?? NOTHING,
-      getActiveWorksheet: () => this.active,
       add: (name: string) => this.addSheet(name),
     };
   }
@@ -204,7 +202,6 @@ const NOTHING: Record<string, unknown> = {};
 
 class StandInSheet {
   readonly protection = { protected: false };
-  readonly charts = { add: () => ({ title: {}, axes: {} }) };
   readonly cells = new Map<string, Content>();
 
   constructor(
@@ -238,10 +235,6 @@ class StandInSheet {
     this.book.selection = { row: 0, column: 0, rows: 1, columns: 1 };
   }
 
-  delete(): void {
-    this.book.sheets.splice(this.book.sheets.indexOf(this), 1);
-  }
-
   getRangeByIndexes(row: number, column: number, rows: number, columns: number): StandInRange {
     return new StandInRange(this, row, column, rows, columns);
   }
@@ -269,8 +262,6 @@ class StandInSheet {
 }
 
 class StandInRange {
-  readonly format = { fill: {}, font: {}, autofitColumns: () => undefined };
-
   constructor(
     readonly worksheet: StandInSheet,
     readonly rowIndex: number,
@@ -332,12 +323,6 @@ class StandInRange {
   getSpillParentOrNullObject(): StandInRange | typeof NOTHING {
     const from = this.worksheet.cells.get(place(this.rowIndex, this.columnIndex))?.spilledFrom;
     return from === undefined ? NOTHING : this.worksheet.getRangeByIndexes(...placeOf(from), 1, 1);
-  }
-
-  select(): void {
-    const { rowIndex: row, columnIndex: column, rowCount: rows, columnCount: columns } = this;
-    this.worksheet.book.active = this.worksheet;
-    this.worksheet.book.selection = { row, column, rows, columns };
   }
 }
 
