@@ -11,6 +11,7 @@ const STAND_INS: Readonly<Record<string, readonly string[]>> = {
     'Helvetica',
   ],
   Arial: ['Liberation Sans', 'Helvetica'],
+  Consolas: ['Cascadia Mono', 'DejaVu Sans Mono', 'Liberation Mono', 'Courier New'],
   Cambria: ['Caladea', 'Liberation Serif', 'Times New Roman', 'Times'],
 };
 
