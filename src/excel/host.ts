@@ -121,11 +121,16 @@ export class ExcelHost implements Host {
    * which argument is missing, and F2 opens it.
    */
   async insertFormula(text: string): Promise<void> {
-    setPanelState({ notice: undefined });
     try {
       await Excel.run(async (context) => {
         context.workbook.getActiveCell().formulas = [[wholeCall(text)]];
         await context.sync();
+      });
+      setPanelState({
+        notice: {
+          intent: 'info',
+          text: 'Entered. Click into the sheet and press F2 to fill in the arguments.',
+        },
       });
     } catch (error) {
       // Most often the sheet is protected or a cell is being edited.

@@ -7,7 +7,7 @@ export interface PanelState {
 export type PanelPage = 'functions' | 'sheets';
 
 export interface Notice {
-  readonly intent: 'success' | 'warning' | 'error';
+  readonly intent: 'info' | 'success' | 'warning' | 'error';
   readonly text: string;
 }
 

@@ -60,6 +60,7 @@ describe.each([320, 450])('the panel in Excel, %i pixels wide', (width) => {
     await desk.page.getByRole('alert').waitFor();
     expect(await desk.page.getByRole('region', { name: 'Selected cell' }).textContent()).toContain('#VALUE!');
     expect(desk.workbook.sheet('Sheet1').cells.get('1 1')?.formula).toBe('MOLD.SEAT.FREEDRAFT()');
+    await desk.page.getByText('press F2').waitFor();
     await desk.page.screenshot({ path: `reports/excel-cell-${width}.png` });
   });
 

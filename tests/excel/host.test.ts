@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { CellError } from '../../src/call/cell';
 import { ExcelHost, wholeCall } from '../../src/excel/host';
+import { readPanelState } from '../../src/excel/panelState';
 import { reenterFormulas } from '../../src/excel/reenter';
 import { installStandIn, type StandIn } from './standIn/install';
 import { StandInWorkbook } from './standIn/workbook';
@@ -112,6 +113,16 @@ describe('the Excel host', () => {
     const [[cell] = []] = await host.read(at(3, 2));
     expect(cell).toMatchObject({ formula: '=MOLD.SEAT.FORCE(,,)', value: { code: '#VALUE!' } });
     expect(wholeCall('=MOLD.NO.SUCH(')).toBe('=MOLD.NO.SUCH(');
+    expect(readPanelState().notice?.text).toContain('press F2');
+  });
+
+  it('says so where Excel lets nothing be entered', async () => {
+    workbook.sheet('Sheet1').protection.protected = true;
+    await host.insertFormula('=MOLD.SEAT.FORCE(');
+    expect(readPanelState().notice).toEqual({
+      intent: 'error',
+      text: 'Nothing was entered. The sheet is protected.',
+    });
   });
 
   it('waits until the sheet has settled', async () => {
