@@ -1,0 +1,22 @@
+import { CellError } from '../src/call/cell';
+import { worksheetFunctions } from '../src/call/functions';
+import type { System } from '../src/core/quantity';
+import { recalculate } from '../src/workbook/engine/recalculate';
+import { cellAddress } from '../src/workbook/model';
+import { newWorkbook, saveWorkbook } from '../src/workbook/package';
+import { workbookOf, type Design } from './sheet';
+
+/** The file of a design with the results of all its formulas in it, and what is in error. */
+export async function calculated(
+  design: Design,
+  units: System = 'in',
+): Promise<{ bytes: Uint8Array; errors: string[] }> {
+  const workbook = newWorkbook(workbookOf(design, units));
+  const results = await recalculate(workbook, worksheetFunctions);
+  const errors = results.flatMap(({ sheet, row, column, value, formula }) =>
+    value instanceof CellError
+      ? [`${sheet}!${cellAddress(row, column)} ${value.code} ${value.message} =${formula}`]
+      : [],
+  );
+  return { bytes: saveWorkbook(workbook, results), errors };
+}

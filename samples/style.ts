@@ -1,0 +1,115 @@
+import type { StyleDescription } from '../src/workbook/description';
+import type { Kind } from '../src/core/quantity';
+
+/** How the design sheets look: ink, what a person types, what the sheet answers, what to watch for. */
+
+const INK = '#1F2D3A';
+const QUIET = '#5A6772';
+const RULE = '#D5DCE2';
+const HEAD = '#24475C';
+
+export const FONT = { name: 'Arial', size: 10 } as const;
+const SMALL = { ...FONT, size: 9 } as const;
+const bottom = { bottom: { line: 'thin', color: RULE } } as const;
+const box = {
+  top: { line: 'thin', color: '#C9B458' },
+  right: { line: 'thin', color: '#C9B458' },
+  bottom: { line: 'thin', color: '#C9B458' },
+  left: { line: 'thin', color: '#C9B458' },
+} as const;
+const typed = { fill: '#FFF7D1', borders: box, font: { ...FONT, color: '#0B3D91' } } as const;
+const middle = { vertical: 'center' } as const;
+const text = { ...middle, wrap: true, horizontal: 'left' } as const;
+
+export const STYLES: Readonly<Record<string, StyleDescription>> = {
+  title: { ...middle, font: { ...FONT, size: 16, bold: true, color: HEAD } },
+  scenario: { ...text, font: { ...FONT, color: QUIET } },
+  danger: { ...text, font: { ...FONT, bold: true, color: '#8A2B06' } },
+  label: { ...text, font: { ...FONT, color: INK }, borders: bottom },
+  strong: { ...text, font: { ...FONT, bold: true, color: INK } },
+  head: { ...middle, wrap: true, font: { ...SMALL, bold: true, color: '#FFFFFF' }, fill: HEAD },
+  headUnit: { ...middle, indent: 1, font: { ...SMALL, bold: true, color: '#FFFFFF' }, fill: HEAD },
+  headRight: {
+    ...middle,
+    wrap: true,
+    horizontal: 'right',
+    font: { ...SMALL, bold: true, color: '#FFFFFF' },
+    fill: HEAD,
+  },
+  section: { ...middle, font: { ...FONT, size: 11, bold: true, color: HEAD }, fill: '#DFE8EE' },
+  decide: { ...text, font: { ...FONT, italic: true, color: QUIET } },
+  unit: {
+    ...middle,
+    horizontal: 'left',
+    indent: 1,
+    shrink: true,
+    font: { ...SMALL, color: QUIET },
+    borders: bottom,
+  },
+  typedUnit: {
+    ...middle,
+    ...typed,
+    horizontal: 'left',
+    indent: 1,
+    shrink: true,
+    font: { ...SMALL, color: '#0B3D91' },
+  },
+  typedWords: { ...middle, ...typed, horizontal: 'center', wrap: true },
+  blank: { ...middle, horizontal: 'left', indent: 1, font: { ...SMALL, color: QUIET }, borders: bottom },
+  words: {
+    ...middle,
+    wrap: true,
+    horizontal: 'center',
+    font: { ...FONT, bold: true, color: INK },
+    borders: bottom,
+  },
+  note: { ...text, font: { ...SMALL, color: INK }, borders: bottom },
+  formula: { ...text, font: { ...SMALL, color: QUIET }, borders: bottom },
+  caution: { ...text, font: { ...FONT, color: '#6B2306' }, fill: '#FCEADF' },
+  link: { ...middle, font: { ...FONT, underline: 'single', color: '#0B5394' } },
+};
+
+/** The look of a number the sheet gives, and of one a person types. */
+export const numberStyle = (numberFormat: string): StyleDescription => ({
+  ...middle,
+  horizontal: 'right',
+  font: { ...FONT, bold: true, color: INK },
+  borders: bottom,
+  numberFormat,
+});
+export const convertedStyle = (numberFormat: string): StyleDescription => ({
+  ...numberStyle(numberFormat),
+  font: { ...FONT, color: INK },
+});
+export const typedStyle: StyleDescription = { ...middle, ...typed, horizontal: 'right' };
+
+export const GOOD = { font: { color: '#1D5B2A' }, fill: '#DFF0DA' } as const;
+export const WARN = { font: { color: '#8A2B06' }, fill: '#FBDFCF' } as const;
+export const INFO = { font: { color: '#1B4B7A' }, fill: '#E1ECF7' } as const;
+
+/** Decimals that read well in both systems. */
+const FORMATS: Partial<Record<Kind | 'text', string>> = {
+  length: '0.000',
+  area: '[>=100]#,##0;0.000',
+  volume: '0.00',
+  force: '[>=100]#,##0;0.0',
+  tonnage: '0.00',
+  pressure: '[>=1000]#,##0;[>=50]0;0.00',
+  torque: '0.0',
+  stiffness: '[>=1000]#,##0;0.0',
+  mass: '0.00',
+  temperature: '0',
+  rise: '0',
+  time: '0.0',
+  angle: '0.0',
+  ratio: '0.00',
+  count: '0',
+  rotation: '#,##0',
+  feedRate: '0.0',
+  cuttingSpeed: '0',
+  speed: '0.0',
+  money: '#,##0.00',
+  heatContent: '0',
+  film: '0.0',
+};
+export const formatOf = (kind: Kind | 'text'): string => FORMATS[kind] ?? 'General';

@@ -1,0 +1,210 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { calculated } from '../samples/calculated';
+import { designs } from '../samples/designs';
+import { CellError } from '../src/call/cell';
+import { worksheetFunctions } from '../src/call/functions';
+import { KINDS, toSI, type Kind } from '../src/core/quantity';
+import { findUnit } from '../src/core/readQuantity';
+import { tokenize } from '../src/workbook/formulaTokens';
+import { cellAddress, cellFinder, parseArea, type Sheet, type Workbook } from '../src/workbook/model';
+import { readWorkbook } from '../src/workbook/package';
+
+const folder = new URL('../samples/', import.meta.url);
+const ids = worksheetFunctions.map(({ id }) => id);
+const read = (bytes: Uint8Array): Workbook => readWorkbook(bytes, ids);
+
+it('keeps one workbook in the folder for every description', () => {
+  const files = readdirSync(folder).filter((name) => name.endsWith('.xlsx'));
+  expect(files.sort()).toEqual(designs.map(({ file }) => `${file}.xlsx`).sort());
+});
+
+describe.each(designs.map((design) => [design.file, design] as const))('%s', (file, design) => {
+  const stored = read(readFileSync(new URL(`${file}.xlsx`, folder)));
+  let inches: Workbook;
+  let millimetres: Workbook;
+
+  beforeAll(async () => {
+    inches = read((await calculated(design)).bytes);
+    millimetres = read((await calculated(design, 'mm')).bytes);
+  });
+
+  it('is what its description gives: otherwise run `npm run samples`', () => {
+    expect(stored.sheets.map(plain)).toEqual(inches.sheets.map(plain));
+  });
+
+  it('has no cell in error, in either system of units', () => {
+    for (const workbook of [stored, inches, millimetres]) {
+      for (const { name, cells } of workbook.sheets) {
+        const wrong = cells.filter(({ value }) => value instanceof CellError);
+        expect(wrong.map(({ row, column }) => `${name}!${cellAddress(row, column)}`)).toEqual([]);
+      }
+    }
+  });
+
+  it('says the same of the same part in inches and in millimetres', () => {
+    let compared = 0;
+    for (const [value, unit, other, otherUnit] of values(inches, millimetres)) {
+      if (typeof value === 'number' && typeof other === 'number') {
+        const readings = kindsOf(unit, otherUnit).map(({ from, to }) => [toSI(value, from), toSI(other, to)]);
+        expect(
+          readings.some(
+            ([a = 0, b = 0]) => Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b), 1e-9),
+          ),
+          `${value} ${unit} and ${other} ${otherUnit}`,
+        ).toBe(true);
+        if (unit !== otherUnit) compared++;
+      } else expect(other).toEqual(value);
+    }
+    expect(compared).toBeGreaterThan(10);
+  });
+
+  it('lets at most five of our functions wait for one another', () => {
+    expect(depth(stored)).toBeLessThanOrEqual(5);
+    expect(depth(stored)).toBeGreaterThan(1);
+  });
+
+  it('gives every row a name, a value, a unit, a formula and a note', () => {
+    const rows = namedRows(stored);
+    expect(rows.length).toBeGreaterThan(10);
+    for (const row of rows) {
+      expect(
+        row.filter((text) => text === ''),
+        row.join(' | '),
+      ).toEqual([]);
+    }
+  });
+
+  it('ends with its cautions and prints on pages as wide as the sheet', () => {
+    const [sheet] = stored.sheets;
+    const first = sheet?.cells.filter(({ column, value }) => column === 0 && value !== null) ?? [];
+    const heading = first.findIndex(({ value }) => value === 'Cautions');
+    const cautions = first.slice(heading + 1);
+    expect(heading).toBeGreaterThan(0);
+    expect(cautions.length).toBeGreaterThanOrEqual(4);
+    expect(cautions.map(({ value }) => String(value)).join(' ')).toMatch(/manual/);
+    const xml = new TextDecoder().decode(stored.parts.get('xl/worksheets/sheet1.xml'));
+    expect(xml).toMatch(/<fitToPage|fitToPage="1"/);
+    expect(xml).toMatch(/orientation="landscape"/);
+  });
+});
+
+/** What a person sees and what the file calculates, numbers to twelve digits. */
+function plain({ name, cells, rows, columns, merges, validations, conditionalFormats, frozen }: Sheet) {
+  return {
+    name,
+    rows,
+    columns,
+    merges,
+    validations,
+    conditionalFormats,
+    frozen,
+    cells: cells.map(({ value, ...cell }) => ({
+      ...cell,
+      value: typeof value === 'number' ? Number(value.toPrecision(12)) : value,
+    })),
+  };
+}
+
+const VALUE = 3;
+const UNIT = 4;
+
+/** The values of the first sheet with their units, from both workbooks. */
+function values(a: Workbook, b: Workbook) {
+  const [left, right] = [a.sheets[0], b.sheets[0]];
+  if (!left || !right) throw new Error('A workbook without sheets');
+  const [inLeft, inRight] = [cellFinder(left), cellFinder(right)];
+  const rows = left.cells.filter(({ column, row }) => column === VALUE && row > 4).map(({ row }) => row);
+  return rows.map(
+    (row) =>
+      [
+        inLeft(row, VALUE)?.value ?? null,
+        String(inLeft(row, UNIT)?.value ?? ''),
+        inRight(row, VALUE)?.value ?? null,
+        String(inRight(row, UNIT)?.value ?? ''),
+      ] as const,
+  );
+}
+
+function kindsOf(unit: string, other: string) {
+  const symbol = (text: string) => (text === '–' ? '' : text);
+  return (Object.keys(KINDS) as Kind[]).flatMap((kind) => {
+    const [from, to] = [findUnit(kind, symbol(unit)), findUnit(kind, symbol(other))];
+    return from && to ? [{ from, to }] : [];
+  });
+}
+
+function namedRows({ sheets: [sheet] }: Workbook): string[][] {
+  if (!sheet) return [];
+  const at = cellFinder(sheet);
+  const last = sheet.cells.find(({ column, value }) => column === 0 && value === 'Cautions')?.row ?? 0;
+  const text = (row: number, column: number) => String(at(row, column)?.value ?? '');
+  const merged = new Set(sheet.merges.filter(({ left }) => left === VALUE).map(({ top }) => top));
+  return Array.from({ length: last }, (_, row) => row)
+    .filter((row) => row > 4 && text(row, 6) !== '')
+    .map((row) => [0, VALUE, ...(merged.has(row) ? [] : [UNIT]), 5, 6].map((column) => text(row, column)));
+}
+
+/** The longest chain of cells with our functions, each waiting for the one before. */
+function depth(workbook: Workbook): number {
+  const found = new Map<string, { readonly formula: string; readonly sheet: string }>();
+  const anchor = new Map<string, string>();
+  for (const { name, cells } of workbook.sheets) {
+    for (const { row, column, formula, spill } of cells) {
+      if (formula === undefined) continue;
+      const key = `${name}!${cellAddress(row, column)}`;
+      found.set(key, { formula, sheet: name });
+      for (const cell of spill ? cellsOf(spill) : [cellAddress(row, column)])
+        anchor.set(`${name}!${cell}`, key);
+    }
+  }
+  const known = new Map<string, number>();
+  const levels = (key: string): number => {
+    const cell = found.get(key);
+    if (!cell) return 0;
+    const done = known.get(key);
+    if (done !== undefined) return done;
+    // FORMULATEXT shows a formula and waits for no value.
+    const own = cell.formula.startsWith('FORMULATEXT') ? [] : references(cell.formula, cell.sheet);
+    const before = own.map((reference) => levels(anchor.get(reference) ?? ''));
+    const nested = Math.max(0, nesting(cell.formula));
+    const level = Math.max(0, ...before) + nested;
+    known.set(key, level);
+    return level;
+  };
+  return Math.max(...[...found.keys()].map(levels));
+}
+
+/** How deep our functions stand inside one another in a formula. */
+function nesting(formula: string): number {
+  const open: boolean[] = [];
+  let deepest = 0;
+  const tokens = tokenize(formula);
+  tokens.forEach(({ kind, text }, i) => {
+    if (text === '(') {
+      open.push(tokens[i - 1]?.text.startsWith('MOLD.') === true);
+      deepest = Math.max(deepest, open.filter(Boolean).length);
+    } else if (kind === 'close' && text === ')') open.pop();
+  });
+  return deepest;
+}
+
+function references(formula: string, home: string): string[] {
+  const tokens = tokenize(formula);
+  return tokens.flatMap(({ kind, text }, i) => {
+    if (kind !== 'name') return [];
+    if (tokens[i - 1]?.text === ':') return [];
+    const named = tokens[i - 1]?.text === '!' ? tokens[i - 2]?.text.replace(/^'|'$/g, '') : undefined;
+    const to = tokens[i + 1]?.text === ':' ? tokens[i + 2]?.text : undefined;
+    const area = parseArea((to === undefined ? text : `${text}:${to}`).replaceAll('$', ''));
+    return area ? cellsOf(area).map((cell) => `${named ?? home}!${cell}`) : [];
+  });
+}
+
+function cellsOf({ top, bottom, left, right }: NonNullable<ReturnType<typeof parseArea>>): string[] {
+  const cells: string[] = [];
+  for (let row = top; row <= bottom; row++) {
+    for (let column = left; column <= right; column++) cells.push(cellAddress(row, column));
+  }
+  return cells;
+}
