@@ -12,6 +12,8 @@ export interface WorkLine {
   readonly equation: string;
   readonly gives: Kind | 'text';
   readonly value: number | string;
+  /** Place among the definition's inputs, for the lines that one of them gives. */
+  readonly input?: number;
 }
 
 export interface Work extends Evaluation {
@@ -26,7 +28,7 @@ function inputLines(definition: Definition, values: readonly unknown[], given: G
   return inputsOf(definition).flatMap((input, i): WorkLine[] => {
     const value = values[i];
     if (value === undefined) return [];
-    const line = { role: 'input', says: input.says, equation: '' } as const;
+    const line = { role: 'input', says: input.says, equation: '', input: i } as const;
     if (input.reading.as === 'quantity') {
       return [{ ...line, symbol: input.symbol, gives: input.reading.kind, value: value as number }];
     }

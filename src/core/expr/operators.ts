@@ -175,8 +175,9 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     infix: infix(5, '*'),
     run: (a = NaN, b = NaN) => a * b,
     dims: product,
-    // A number before a letter needs no sign; two numbers do.
-    tex: ([a = '', b = '']) => (/^[\d{(]/.test(b) && /\d$/.test(a) ? `${a} \\cdot ${b}` : `${a}\\,${b}`),
+    // A number before a letter needs no sign; a number behind anything does.
+    tex: ([a = '', b = '']) =>
+      /^\d/.test(b) || (/^[{(]/.test(b) && /\d$/.test(a)) ? `${a} \\cdot ${b}` : `${a}\\,${b}`,
     native: nativeBinary('*'),
     partials: (args) => [pair(args)[1], pair(args)[0]],
   },

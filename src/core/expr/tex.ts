@@ -29,6 +29,18 @@ function numberTex(value: number): string {
   return exponent === undefined ? mantissa : `${mantissa}\\times 10^{${Number(exponent)}}`;
 }
 
+/** What a printed value needs around it, which a symbol never does: a sign before it, or a unit under an exponent. */
+function needsBrackets(
+  text: string,
+  arg: Expr,
+  under: Extract<Expr, { type: 'op' }>,
+  index: number,
+): boolean {
+  if (arg.type !== 'var' || text === symbolTex(arg.name)) return false;
+  const isBase = under.op === 'pow' && index === 0 && !/^[\d.]+$/.test(text);
+  return isBase || (text.startsWith('-') && OPERATORS[under.op].infix !== undefined);
+}
+
 /** An equation's TeX. `leaf` may print a variable otherwise, for example as its value. */
 export function toTex(e: Expr, leaf: (name: string) => string = symbolTex): string {
   switch (e.type) {
@@ -47,7 +59,8 @@ export function toTex(e: Expr, leaf: (name: string) => string = symbolTex): stri
           const text = toTex(arg, leaf);
           const base =
             e.op === 'pow' && i === 0 && (arg.type === 'if' || (arg.type === 'op' && !bracketed(e, i)));
-          return !selfBracketing(i) && (bracketed(e, i) || base || arg.type === 'if')
+          return !selfBracketing(i) &&
+            (bracketed(e, i) || base || arg.type === 'if' || needsBrackets(text, arg, e, i))
             ? `\\left(${text}\\right)`
             : text;
         }),
