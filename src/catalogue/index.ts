@@ -5,6 +5,7 @@ import { dowel } from './dowel';
 import { eject } from './eject';
 import { cost } from './cost';
 import { cut } from './cut';
+import { drill } from './drill';
 import { edge } from './edge';
 import { fill } from './fill';
 import { fit } from './fit';
@@ -15,12 +16,14 @@ import { pin } from './pin';
 import { plate } from './plate';
 import { press } from './press';
 import { resin } from './resin';
+import { screw } from './screw';
 import { seat } from './seat';
 import { shoulder } from './shoulder';
 import { shrink } from './shrink';
 import { spring } from './spring';
 import { stack } from './stack';
 import { tap } from './tap';
+import { thread } from './thread';
 
 /** Every function, by family, in the order in which a toolmaker would look for it. */
 export const catalogue: readonly Definition[] = [
@@ -29,7 +32,6 @@ export const catalogue: readonly Definition[] = [
   ...spring,
   ...eject,
   ...pin,
-  ...tap,
   ...press,
   ...clamp,
   ...shrink,
@@ -37,7 +39,11 @@ export const catalogue: readonly Definition[] = [
   ...metal,
   ...cool,
   ...fill,
+  ...tap,
+  ...thread,
+  ...screw,
   ...shoulder,
+  ...drill,
   ...dowel,
   ...fit,
   ...stack,

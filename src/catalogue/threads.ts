@@ -1,18 +1,65 @@
-import { named, type Input } from '../core/define';
-import type { Thread } from '../tables/threads';
+import { named, type Binding, type Input } from '../core/define';
+import { Refusal } from '../core/refusal';
+import { threadLimits, type LimitedDiameter, type ThreadClass } from '../tables/threadLimits';
 import { findThread } from '../tables/threadName';
+import { stressArea, type Thread } from '../tables/threads';
 
-/** A thread by its designation. Gives the symbols `d` (basic major diameter) and `P` (pitch). */
-export const thread: Input<'thread', Thread> = named<'thread', Thread>(
-  'thread',
-  'thread',
-  {
-    what: 'a thread such as "10-32", "1/4-20" or "M6"',
-    read: findThread,
-    binds: {
-      d: { gives: 'length', says: 'Basic major diameter', from: ({ major }) => major },
-      P: { gives: 'length', says: 'Pitch', from: ({ pitch }) => pitch },
-    },
+/** The classes that screws and tapped holes have where nothing else is said. */
+export const USUAL_CLASS = {
+  UN: { screw: '2A', hole: '2B' },
+  ISO: { screw: '6g', hole: '6H' },
+} as const satisfies Readonly<Record<Thread['system'], Readonly<Record<'screw' | 'hole', ThreadClass>>>>;
+
+/** A limit of the usual class of screw or hole, m; refuses the few fine threads that the class leaves out. */
+const usualLimit =
+  (part: 'screw' | 'hole', diameter: LimitedDiameter, which: 'min' | 'max') =>
+  (thread: Thread): number => {
+    const of = USUAL_CLASS[thread.system][part];
+    try {
+      return threadLimits(thread, of, diameter)[which] as number;
+    } catch (error) {
+      if (!(error instanceof Refusal)) throw error;
+      throw new Refusal(
+        `is ${thread.name}, for which class ${of} has no limits: take the next coarser pitch`,
+        'thread',
+      );
+    }
+  };
+
+/** What equations take of a thread, by symbol. */
+export const ofThread = {
+  d: { gives: 'length', says: 'Basic major diameter', from: ({ major }) => major },
+  P: { gives: 'length', says: 'Pitch', from: ({ pitch }) => pitch },
+  A_s: { gives: 'area', says: 'Tensile stress area', from: stressArea },
+  d_min: {
+    gives: 'length',
+    says: 'Smallest major diameter of the screw, class 2A or 6g',
+    from: usualLimit('screw', 'major', 'min'),
   },
-  { says: 'Designation of the thread' },
-);
+  d_2min: {
+    gives: 'length',
+    says: 'Smallest pitch diameter of the screw, class 2A or 6g',
+    from: usualLimit('screw', 'pitch', 'min'),
+  },
+  D_1max: {
+    gives: 'length',
+    says: 'Largest minor diameter of the hole, class 2B or 6H',
+    from: usualLimit('hole', 'minor', 'max'),
+  },
+  D_2max: {
+    gives: 'length',
+    says: 'Largest pitch diameter of the hole, class 2B or 6H',
+    from: usualLimit('hole', 'pitch', 'max'),
+  },
+} as const satisfies Readonly<Record<string, Binding<Thread>>>;
+
+/** A thread by its designation, that gives equations the symbols which they use. */
+export const threadWith = (binds: Readonly<Record<string, Binding<Thread>>>): Input<'thread', Thread> =>
+  named<'thread', Thread>(
+    'thread',
+    'thread',
+    { what: 'a thread such as "10-32", "1/4-20" or "M6"', read: findThread, binds },
+    { says: 'Designation of the thread' },
+  );
+
+export const thread = threadWith({});

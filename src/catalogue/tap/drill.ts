@@ -1,23 +1,12 @@
 import { procedure } from '../../core/define';
-import {
-  chooseTapDrill,
-  TAP_DRILL_METHOD,
-  tapDrillCautions,
-  tapDrillInputs,
-  tapDrillSources,
-  tapDrillSteps,
-} from './hole';
+import { chooseTapDrill, tapDrillParts } from './hole';
 
 export const tapDrill = procedure({
   name: 'TAP.DRILL',
   summary: 'Diameter of the standard drill for a tapped hole.',
-  inputs: tapDrillInputs,
+  ...tapDrillParts,
   gives: 'length',
-  method: TAP_DRILL_METHOD,
-  steps: tapDrillSteps,
   run: (x, show) => chooseTapDrill(x, show).diameter,
-  sources: tapDrillSources,
-  cautions: tapDrillCautions,
   related: ['TAP.DRILLNAME', 'TAP.PERCENT', 'TAP.DEPTH'],
   checks: [
     {

@@ -1,23 +1,12 @@
 import { procedure } from '../../core/define';
-import {
-  chooseTapDrill,
-  TAP_DRILL_METHOD,
-  tapDrillCautions,
-  tapDrillInputs,
-  tapDrillSources,
-  tapDrillSteps,
-} from './hole';
+import { chooseTapDrill, tapDrillParts } from './hole';
 
 export const tapDrillName = procedure({
   name: 'TAP.DRILLNAME',
   summary: 'Name of the standard drill for a tapped hole, such as #21, F, 7/32 or 5.0 mm.',
-  inputs: tapDrillInputs,
+  ...tapDrillParts,
   gives: 'text',
-  method: TAP_DRILL_METHOD,
-  steps: tapDrillSteps,
   run: (x, show) => chooseTapDrill(x, show).name,
-  sources: tapDrillSources,
-  cautions: tapDrillCautions,
   related: ['TAP.DRILL', 'TAP.PERCENT', 'DRILL.SIZE'],
   checks: [
     { given: { thread: '10-32' }, expect: '#21', from: 'usual inch tap drill chart (from memory)' },

@@ -1,79 +1,67 @@
-import { choice, commonPractice, derived, fromMemory, input } from '../../core/define';
-import { refuse, Refusal } from '../../core/refusal';
-import { DRILL_CHOICES, nearestDrill, type Drill, type DrillChoice } from '../../tables/drills';
+import { commonPractice, derived, fromMemory, type Values } from '../../core/define';
+import { Refusal } from '../../core/refusal';
+import type { Drill, DrillChoice } from '../../tables/drills';
 import { isoTapDrill } from '../../tables/tapDrillsMetric';
+import { threadLimits } from '../../tables/threadLimits';
 import { FULL_THREAD, type Thread } from '../../tables/threads';
-import { thread } from '../threads';
+import { nearestIn } from '../drills';
+import { USUAL_CLASS } from '../threads';
+import { tapDrillInputs } from './inputs';
 
 /** The hole before tapping: what drill leaves what percent of thread. */
 
-export const TAP_KINDS = ['cut', 'form'] as const;
-export type TapKind = (typeof TAP_KINDS)[number];
-
-export const percent = input('percent', 'p', 'percent', {
-  above: 0,
-  max: 100,
-  usual: [50, 90],
-  optional: true,
-  says: 'Percent of full thread wanted, 100 % being 1.299 P; left out: 75, or the drill of ISO 2306 for an ISO metric thread',
-});
-export const tapKind = choice('kind', TAP_KINDS, {
-  default: 'cut',
-  says: 'Cutting tap, or forming tap (which needs a larger hole)',
-});
-export const drillSeries = choice('series', DRILL_CHOICES, {
-  default: 'all',
-  says: 'Drills to choose from; "inch" is number, letter and fraction',
-});
-export const tapDrillInputs = [thread, percent, tapKind, drillSeries] as const;
+type TapKind = 'cut' | 'form';
 
 const USUAL_PERCENT = 0.75;
 
 /** Share of the pitch by which a full thread narrows the hole. A forming tap raises metal, so its hole is larger. */
 const narrowing = (kind: TapKind): number => (kind === 'cut' ? FULL_THREAD : 0.68);
 
-export const idealDiameter = ({ major, pitch }: Thread, share: number, kind: TapKind): number =>
+const idealDiameter = ({ major, pitch }: Thread, share: number, kind: TapKind): number =>
   major - narrowing(kind) * pitch * share;
 
 export const shareOfThread = ({ major, pitch }: Thread, diameter: number, kind: TapKind): number =>
   (major - diameter) / (narrowing(kind) * pitch);
 
-interface TapDrillChoice {
-  readonly thread: Thread;
-  readonly percent: number | undefined;
-  readonly kind: TapKind;
-  readonly series: DrillChoice;
-}
-type Show = (step: 'share' | 'ideal' | 'drill' | 'left', value: number | string) => void;
+type TapDrillChoice = Values<typeof tapDrillInputs>;
+type Show = (step: keyof typeof steps, value: number | string) => void;
 
 /** The standard drill for a tap, with the working. */
 export function chooseTapDrill(
-  { thread: t, percent: wanted, kind, series }: TapDrillChoice,
-  show: Show,
+  { thread, percent, kind, series }: TapDrillChoice,
+  show: Show = () => undefined,
 ): Drill {
   const listed =
-    wanted === undefined && kind === 'cut' && t.system === 'ISO' && (series === 'all' || series === 'metric');
+    percent === undefined &&
+    kind === 'cut' &&
+    thread.system === 'ISO' &&
+    (series === 'all' || series === 'metric');
   const drill =
-    (listed ? isoTapDrill(t) : undefined) ?? nearestTo(t, wanted ?? USUAL_PERCENT, kind, series, show);
+    (listed ? isoTapDrill(thread) : undefined) ??
+    nearestTo(thread, percent ?? USUAL_PERCENT, kind, series, show);
   show('drill', drill.name);
-  show('left', shareOfThread(t, drill.diameter, kind));
+  show('left', shareOfThread(thread, drill.diameter, kind));
   return drill;
 }
 
-function nearestTo(t: Thread, share: number, kind: TapKind, series: DrillChoice, show: Show): Drill {
-  const ideal = idealDiameter(t, share, kind);
+function nearestTo(thread: Thread, share: number, kind: TapKind, series: DrillChoice, show: Show): Drill {
+  const ideal = idealDiameter(thread, share, kind);
   show('share', share);
   show('ideal', ideal);
+  return nearestIn(series, ideal);
+}
+
+/** Diameter of the hole that a thread is usually cut in; above the largest drill it is bored to the very size. */
+export function usualHole(thread: Thread): number {
   try {
-    return nearestDrill(ideal, series);
+    return chooseTapDrill({ thread, percent: undefined, kind: 'cut', series: 'all' }).diameter;
   } catch (error) {
-    return error instanceof Refusal
-      ? refuse('series', `has no drill near it: ${error.message}`)
-      : refuse('series', String(error));
+    if (error instanceof Refusal) return idealDiameter(thread, USUAL_PERCENT, 'cut');
+    throw error;
   }
 }
 
-export const tapDrillSteps = {
+const steps = {
   share: { gives: 'percent', says: 'Percent of thread that the hole is made for', equation: 'p' },
   ideal: {
     gives: 'length',
@@ -84,33 +72,100 @@ export const tapDrillSteps = {
   left: {
     gives: 'percent',
     says: 'Percent of thread that it leaves',
-    equation: '(d - drill)/(1.299*P) when cut',
+    equation: '(d - drill)/(1.299*P) when cut, (d - drill)/(0.68*P) when formed',
   },
 } as const;
 
-export const TAP_DRILL_METHOD =
-  'The drill of the series nearest the ideal diameter; for an ISO metric thread without a percent the drill of ISO 2306.';
+export const PERCENT_OF_THREAD = derived(
+  '60° profile of ISO 68-1 and ASME B1.1: 100 % of thread is twice 3/4 of the sharp height, 1.29904 P',
+);
+export const FORMING_RULE = commonPractice(
+  'Forming taps: diameter less 0.0068 of the pitch for each percent',
+);
+export const PERCENT_NOTE =
+  'Percent on the scale of tap drill charts, where 100 % is 1.299 P and the basic profile holds 83.3 %. A scale on which the basic profile is 100 % ' +
+  'gives 1.2 times as much. Diameter less pitch always leaves 77 %.';
 
-export const tapDrillSources = [
-  derived(
-    '60° profile of ISO 68-1 and ASME B1.1: 100 % of thread is twice 3/4 of the sharp height, 1.29904 P',
-  ),
-  fromMemory('ISO 2306 drills before tapping; drill sizes of ASME B94.11M and ISO 235'),
-  commonPractice('Forming taps: diameter less 0.0068 of the pitch for each percent'),
-] as const;
+interface TappedHole {
+  readonly thread: Thread;
+  readonly kind: TapKind;
+  readonly diameter: number;
+}
 
 /** The most that the basic profile holds: 5/8 H of 3/4 H. */
-export const MOST_SHARE = 5 / 6;
+const MOST_CUT = 5 / 6;
+/** The metal of the groove fills the crests of the 5/8 H profile in a hole of d - 0.609 P (equal volumes, flat). */
+const MOST_FORMED = 0.609 / 0.68;
+const LEAST_FORMED = 0.5;
+const ROUNDING = 1e-9;
 
-export const tapDrillCautions = [
+/** Largest minor diameter of the hole's usual class; none for the finest threads, to which ISO 965-1 gives no grade 6. */
+function largestMinor(thread: Thread): number {
+  try {
+    return threadLimits(thread, USUAL_CLASS[thread.system].hole, 'minor').max ?? Infinity;
+  } catch (error) {
+    if (error instanceof Refusal) return Infinity;
+    throw error;
+  }
+}
+
+const RANGE: readonly {
+  readonly kind: TapKind;
+  readonly holds: (hole: TappedHole, share: number) => boolean;
+  readonly says: string;
+}[] = [
   {
-    when: ({ thread: t, percent: p, kind, series }: TapDrillChoice): boolean => {
-      const drill = chooseTapDrill({ thread: t, percent: p, kind, series }, () => undefined);
-      return shareOfThread(t, drill.diameter, kind) > MOST_SHARE + 1e-9;
+    kind: 'cut',
+    holds: (_, share) => share <= MOST_CUT + ROUNDING,
+    says: 'More than 83.3 % of thread: the hole is below the smallest minor diameter of class 2B or 6H, and the tap cuts with its root.',
+  },
+  {
+    kind: 'cut',
+    holds: ({ thread, diameter }) => diameter <= largestMinor(thread) + ROUNDING,
+    says: 'The hole is larger than class 2B or 6H lets the minor diameter be: it holds less than the standard counts on.',
+  },
+  {
+    kind: 'form',
+    holds: (_, share) => share <= MOST_FORMED + ROUNDING,
+    says: 'The metal that the tap raises has no room in this hole: the tap seizes and breaks.',
+  },
+  {
+    kind: 'form',
+    holds: (_, share) => share >= LEAST_FORMED - ROUNDING,
+    says: 'Less than 50 % of thread: the crests stay low and hollow.',
+  },
+];
+
+/** The range of validity of a tapped hole, for a definition whose values say which hole. */
+export const holeInRange = <X>(
+  holeOf: (x: X) => TappedHole,
+): { readonly holds: (x: X) => boolean; readonly says: string }[] =>
+  RANGE.map(({ kind, holds, says }) => ({
+    holds: (x) => {
+      const hole = holeOf(x);
+      return hole.kind !== kind || holds(hole, shareOfThread(hole.thread, hole.diameter, hole.kind));
     },
-    says: 'More than 83.3 % of thread: the hole is below the basic minor diameter, and the tap cuts with its root.',
-  },
-  {
-    says: 'Small taps break: take 60 to 70 % in steel, and back out often in a deep blind hole (common practice).',
-  },
-] as const;
+    says,
+  }));
+
+/** What the functions of the tap drill share; they differ in what they tell of it. */
+export const tapDrillParts = {
+  inputs: tapDrillInputs,
+  method:
+    'The drill of the series nearest the ideal diameter; for an ISO metric thread without a percent the drill of ISO 2306.',
+  steps,
+  sources: [
+    PERCENT_OF_THREAD,
+    fromMemory('ISO 2306 drills before tapping; drill sizes of ASME B94.11M and ISO 235'),
+    FORMING_RULE,
+  ],
+  notes: [PERCENT_NOTE],
+  valid: holeInRange((x: TapDrillChoice) => ({ ...x, diameter: chooseTapDrill(x).diameter })),
+  cautions: [
+    {
+      says:
+        'Small taps break: take 60 to 70 % in steel, and back out often in a deep blind hole (common practice). ' +
+        'Wear eye protection, and keep your hands off chips and tap while the spindle turns.',
+    },
+  ],
+} as const;

@@ -1,0 +1,7 @@
+import type { Definition } from '../../core/define';
+import { drillNearest } from './nearest';
+import { drillPointLength } from './point';
+import { drillSize } from './size';
+
+/** Drills and drilled holes. */
+export const drill: readonly Definition[] = [drillSize, drillNearest, drillPointLength];

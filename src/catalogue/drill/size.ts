@@ -1,0 +1,35 @@
+import { fromMemory, lookup, published } from '../../core/define';
+import { DRILL_SOURCES, DRILLS } from '../../tables/drills';
+import { drillName } from '../drills';
+
+export const drillSize = lookup({
+  name: 'DRILL.SIZE',
+  summary: 'Diameter of a drill by its name.',
+  inputs: [drillName],
+  columns: {
+    diameter: {
+      gives: 'length',
+      says: 'diameter',
+      from: ({ diameter }) => diameter,
+      source: ({ series }) => DRILL_SOURCES[series],
+    },
+  },
+  rows: () => DRILLS.map((drill) => [drill.name, drill] as const),
+  sources: [
+    published(
+      'ASME B94.11M for number, letter and fraction drills, as listed in gumyr/cq_warehouse drill_sizes.csv',
+    ),
+    fromMemory('ISO 235 for metric drills'),
+  ],
+  notes: [
+    'Takes "#7", "No. 7", "F", "letter F", "7/32", "1 1/4", "5 mm". A bare whole number is refused where it could be a number drill, millimetres or inches.',
+    'A drill cuts a little over its size: 0.05 to 0.1 mm (0.002 to 0.004 in) for a 6 mm drill ground by hand (common practice). Where the size matters, ream.',
+  ],
+  related: ['DRILL.NEAREST', 'DRILL.POINT', 'TAP.DRILL'],
+  checks: [
+    { given: { name: '#7' }, expect: '0.201 in', within: 1e-12, from: 'ASME B94.11M: #7' },
+    { given: { name: 'F' }, expect: '0.257 in', within: 1e-12, from: 'ASME B94.11M: F' },
+    { given: { name: '#80' }, expect: '0.0135 in', within: 1e-12, from: 'ASME B94.11M: #80' },
+    { given: { name: '7/32' }, expect: '5.55625 mm', within: 1e-12, from: 'by hand: 7/32 × 25.4' },
+  ],
+});

@@ -1,0 +1,59 @@
+import { choice, named, type Input } from '../core/define';
+import { Refusal } from '../core/refusal';
+import { findDrill } from '../tables/drillName';
+import { DRILL_CHOICES, nearestDrill, type Drill, type DrillChoice } from '../tables/drills';
+
+const DRILL_NAME = 'a drill such as "#7", "F", "7/32" or "5.0 mm"';
+
+/** A drill by its name alone. */
+export const drillName = named(
+  'name',
+  'name',
+  { what: DRILL_NAME, read: findDrill },
+  { says: 'Name of the drill' },
+);
+
+/** What a function needs of a hole that was drilled: it may be of no standard size. */
+interface Drilled {
+  readonly diameter: number;
+}
+const byNameOrDiameter = (symbol: string) =>
+  ({
+    what: DRILL_NAME,
+    read: findDrill,
+    number: {
+      kind: 'length',
+      says: 'its diameter',
+      above: '0 mm',
+      means: (diameter: number): Drilled => ({ diameter }),
+    },
+    binds: {
+      [symbol]: { gives: 'length', says: 'Diameter of the drill', from: ({ diameter }: Drilled) => diameter },
+    },
+  }) as const;
+
+/** A drill by its name or diameter, which is given as `symbol`. */
+export const drilled = <const N extends string>(name: N, symbol: string, says: string): Input<N, Drilled> =>
+  named<N, Drilled>(name, name, byNameOrDiameter(symbol), { says });
+
+export const drilledIfGiven = <const N extends string>(
+  name: N,
+  symbol: string,
+  says: string,
+): Input<N, Drilled | undefined> =>
+  named<N, Drilled>(name, name, byNameOrDiameter(symbol), { says, optional: true });
+
+export const drillSeries = choice('series', DRILL_CHOICES, {
+  default: 'all',
+  says: 'Drills to choose from; "inch" is number, letter and fraction',
+});
+
+/** The nearest drill of a series; refused beyond its ends. */
+export function nearestIn(series: DrillChoice, diameter: number, round?: 'nearest' | 'up' | 'down'): Drill {
+  try {
+    return nearestDrill(diameter, series, round);
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    throw new Refusal(`has no drill for it: ${error.message}`, 'series');
+  }
+}

@@ -1,0 +1,62 @@
+import { choice, lookup } from '../../core/define';
+import { naming } from '../../core/refusal';
+import { FASTENER_SOURCES, socketHead } from '../../tables/fasteners';
+import { thread } from '../threads';
+import { rowsWith } from './inputs';
+
+export const screwBore = lookup({
+  name: 'SCREW.BORE',
+  summary: 'Counterbore for a socket head cap screw.',
+  inputs: [thread, choice('what', ['dia', 'depth'], { says: 'Diameter or depth' })],
+  columns: {
+    dia: {
+      gives: 'length',
+      says: 'counterbore diameter',
+      from: (of) => naming('thread', () => socketHead(of).bore),
+      source: (of) => naming('thread', () => socketHead(of).boreSource),
+    },
+    depth: {
+      gives: 'length',
+      says: 'counterbore depth',
+      from: (of) => naming('thread', () => socketHead(of).boreDepth),
+      source: FASTENER_SOURCES.boreDepth,
+    },
+  },
+  rows: () => rowsWith(socketHead),
+  sources: [FASTENER_SOURCES.isoBore, FASTENER_SOURCES.inchHole, FASTENER_SOURCES.boreDepth],
+  notes: [
+    'The depth leaves the head 0.4 mm (1/64 in) below the face; add what will be ground or milled off the face.',
+  ],
+  cautions: [
+    {
+      says: 'Leave at least one screw diameter of plate under the head (common practice), more in aluminium.',
+    },
+  ],
+  related: ['SCREW.HEAD', 'SCREW.CLEARANCE'],
+  checks: [
+    {
+      given: { thread: 'M6', what: 'dia' },
+      expect: '11 mm',
+      within: 1e-12,
+      from: 'DIN 974-1 series 1 (from memory)',
+    },
+    {
+      given: { thread: 'M6', what: 'depth' },
+      expect: '6.4 mm',
+      within: 1e-12,
+      from: 'by hand: head of 6 and 0.4',
+    },
+    {
+      given: { thread: '1/4-20', what: 'dia' },
+      expect: '7/16 in',
+      within: 1e-12,
+      from: 'ASME B18.3 (from memory)',
+    },
+    {
+      given: { thread: '1/4-20', what: 'depth' },
+      expect: '17/64 in',
+      within: 1e-12,
+      from: 'by hand: 1/4 + 1/64',
+    },
+  ],
+});

@@ -1,0 +1,90 @@
+import { commonPractice, input, procedure } from '../../core/define';
+import { strengthOf } from '../../tables/fasteners';
+import { stressArea } from '../../tables/threads';
+import { thread } from '../threads';
+import { CLASS_SOURCES, classOfItsSystem, strengthClass, stressed } from './inputs';
+
+export const screwClassLoad = procedure({
+  name: 'SCREW.CLASSLOAD',
+  summary: 'Preload of a screw at a fraction of the proof load of its strength class.',
+  inputs: [
+    thread,
+    strengthClass,
+    input('fraction', 'f', 'ratio', {
+      above: 0,
+      default: 0.75,
+      usual: [0.4, 0.95],
+      says: 'Fraction of the proof load: 0.75 for screws that are taken out again, 0.9 for ones that stay',
+    }),
+  ],
+  gives: 'force',
+  method: 'Fraction of the class’s proof stress on the tensile stress area: f S_p A_s.',
+  steps: {
+    S_p: {
+      gives: 'pressure',
+      says: 'Proof stress of the class for this size',
+      equation: 'table of the standard',
+    },
+    A_s: stressed,
+  },
+  run: ({ thread: t, strengthClass: of, fraction }, show) => {
+    const { proof } = strengthOf(of, t.major);
+    const area = stressArea(t);
+    show('S_p', proof);
+    show('A_s', area);
+    return fraction * proof * area;
+  },
+  valid: [
+    classOfItsSystem,
+    {
+      holds: ({ fraction }) => fraction <= 1,
+      says: 'More than the proof load: the screw stays stretched.',
+    },
+  ],
+  sources: [...CLASS_SOURCES, commonPractice('0.75 of the proof load for screws that are taken out again')],
+  notes: [
+    'The standards’ load tables round the stress area to three digits and the loads with it, by up to 0.7 %.',
+  ],
+  cautions: [
+    {
+      says: 'The screw’s load, not the plate’s: in aluminium the tapped hole often strips first, see SCREW.MAXTORQUE.',
+    },
+    {
+      says: 'Only for screws that carry the mark of their class. Hard screws (12.9, A574) do not forgive bending or plating.',
+    },
+  ],
+  related: ['SCREW.TORQUE', 'SCREW.BREAK', 'SCREW.MAXTORQUE', 'THREAD.STRIP'],
+  checks: [
+    {
+      given: { thread: 'M6', strengthClass: '8.8', fraction: 1 },
+      expect: '11600 N',
+      within: 0.007,
+      from: 'ISO 898-1 proof load of M6 8.8 (slsbearings.com/slsbnn/tensile-strength.html): 11600 N',
+    },
+    {
+      given: { thread: '3/8-16', strengthClass: 'grade 8' },
+      expect: '6974 lbf',
+      within: 1e-3,
+      from: 'clamp load at 75 % of proof, SAE J429 grade 8 (engineersedge.com): 6974 lbf',
+    },
+    {
+      given: { thread: 'M8', strengthClass: '12.9' },
+      expect: '26632.7 N',
+      within: 2e-5,
+      from: 'by hand: 0.75 × 970 × 36.609 mm² (stress area of the table of Bickford; engineersedge.com)',
+    },
+    {
+      given: { thread: '1/4-20', strengthClass: 'A574' },
+      expect: '3341.23195 lbf',
+      within: 1e-8,
+      from: 'by hand: 0.75 × 140000 × 0.0318212567',
+    },
+    {
+      given: { thread: '1/4-20', strengthClass: 'grade 5', fraction: 1e-9 },
+      expect: '0 lbf',
+      within: 1e-4,
+      from: 'a fraction of nothing is no load',
+      limit: true,
+    },
+  ],
+});

@@ -1,0 +1,111 @@
+import { commonPractice, formula, input } from '../../core/define';
+import {
+  engagement,
+  FULL_THREAD_ONLY,
+  H28,
+  nutStrength,
+  oneTurn,
+  screwStrength,
+  sharedEngagement,
+  shearAreas,
+  STRIPPING_LIMITS,
+  stripping,
+} from '../thread/inputs';
+import { ofThread, threadWith } from '../threads';
+import { SCATTER, TORQUE_FACTOR, torqueFactor } from './inputs';
+
+export const screwMaxTorque = formula({
+  name: 'SCREW.MAXTORQUE',
+  summary: 'Largest tightening torque that neither overloads the screw nor strips the tapped hole.',
+  inputs: [
+    threadWith({ d: ofThread.d, A_s: ofThread.A_s, ...stripping }),
+    engagement,
+    screwStrength,
+    nutStrength,
+    torqueFactor,
+    input('margin', 'S', 'ratio', {
+      min: 1,
+      default: 1.5,
+      usual: [1, 3],
+      says: 'Margin on the stripping load of the hole',
+    }),
+  ],
+  steps: {
+    ...shearAreas,
+    F_s: {
+      gives: 'force',
+      expr: '0.75*0.8*R_s*A_s',
+      says: 'What the screw bears: 0.75 of a proof load of 0.8 times its tensile strength',
+    },
+    F_n: {
+      gives: 'force',
+      expr: '0.5*R_n*a_n*L/S',
+      says: 'What the hole’s thread bears: half its tensile strength in shear, with the margin',
+    },
+    F: { gives: 'force', expr: 'min(F_s, F_n)', says: 'The weaker of the two' },
+    T: { gives: 'torque', expr: 'K*d*F', says: 'Torque that makes this preload' },
+  },
+  result: 'T',
+  valid: [
+    oneTurn,
+    sharedEngagement,
+    {
+      holds: '0.5*R_s*a_s*L >= S*F',
+      says: 'The screw’s own thread strips before that, with the margin: engage it longer.',
+    },
+  ],
+  sources: [
+    H28,
+    STRIPPING_LIMITS,
+    TORQUE_FACTOR,
+    commonPractice(
+      'Preload of 0.75 of the proof load for screws that are taken out again; proof about 0.8 of tensile strength; shear half of tensile strength',
+    ),
+  ],
+  notes: [
+    FULL_THREAD_ONLY,
+    'The margin of 1.5 covers the scatter of the preload and a worn thread; it is on the hole only. For a hole that is used for every part, as of a clamp, take 2 or more, or a thread insert.',
+  ],
+  cautions: [
+    {
+      when: 'F_n < F_s',
+      says: 'The thread in the plate sets this torque, not the screw: the screw’s own table torque would strip it.',
+    },
+    SCATTER,
+  ],
+  related: ['SCREW.TORQUE', 'THREAD.ENGAGE', 'THREAD.STRIP', 'SCREW.CLASSLOAD'],
+  checks: [
+    {
+      given: { thread: '1/4-20', engagement: '0.5 in', screwStrength: '180 ksi', nutStrength: '45 ksi' },
+      expect: '171.83478618 lbf·in',
+      within: 1e-8,
+      from: 'by hand: the screw bears 0.6 × 180000 × 0.0318212567 = 3436.70 lbf, the hole 4042.3; 0.2 × 0.25 × 3436.70',
+    },
+    {
+      given: { thread: '1/4-20', engagement: '0.25 in', screwStrength: '180 ksi', nutStrength: '45 ksi' },
+      expect: '101.05809 lbf·in',
+      within: 1e-6,
+      from: 'FED-STD-H28/2B area of 0.5389765 in²/in with ASME B1.1 limits, by hand: 0.2 × 0.25 × 0.5 × 45000 × 0.5389765 × 0.25/1.5',
+    },
+    {
+      given: {
+        thread: 'M8',
+        engagement: '8 mm',
+        screwStrength: '1220 MPa',
+        nutStrength: '310 MPa',
+        k: 0.15,
+        margin: 2,
+      },
+      expect: '12.52059 N·m',
+      within: 2e-5,
+      from: 'table of thread areas 6H/6g (Bickford; engineersedge.com): 134.63 mm² over 8 mm, by hand: 0.15 × 8 × 0.5 × 310 × 134.63/2',
+    },
+    {
+      given: { thread: 'M10', engagement: '20 mm', screwStrength: '1000 MPa', nutStrength: '1e9 MPa' },
+      expect: '69.588 N·m',
+      within: 2e-5,
+      from: 'in a hole that cannot strip the screw alone counts: stress area 57.990 mm² (same table), 0.2 × 10 × 0.6 × 57.990',
+      limit: true,
+    },
+  ],
+});

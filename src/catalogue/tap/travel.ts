@@ -1,0 +1,66 @@
+import { commonPractice, derived, formula, input } from '../../core/define';
+import { ofThread, threadWith } from '../threads';
+import { chamferPitches } from './inputs';
+
+export const tapTravel = formula({
+  name: 'TAP.TRAVEL',
+  summary: 'Through hole: tap travel from the top face that cuts full thread all the way through.',
+  inputs: [
+    input('plate', 't', 'length', {
+      above: '0 mm',
+      usual: ['1 mm', '100 mm'],
+      says: 'Thickness of plate to be threaded all the way',
+    }),
+    threadWith({ P: ofThread.P }),
+    chamferPitches,
+    input('clear', 's', 'length', {
+      min: '0 mm',
+      optional: true,
+      usual: ['0 mm', '10 mm'],
+      says: 'Travel after the full thread has left the plate; left out: one pitch',
+    }),
+  ],
+  steps: {
+    l_c: { gives: 'length', expr: 'c*P', says: 'The tap’s chamfer, which must come out below' },
+    l_s: { gives: 'length', expr: 'given(s) ? s : P', says: 'And a little more' },
+    z: { gives: 'length', expr: 't + l_c + l_s', says: 'From the tap’s end at the top face' },
+  },
+  result: 'z',
+  sources: [
+    derived('The first full tooth of the tap stands a chamfer above its end, and must pass the lower face'),
+    commonPractice(
+      'One pitch to be sure; chamfer of 3 to 5 pitches for a plug tap, 1 to 2 for a bottoming tap',
+    ),
+  ],
+  notes: [
+    'A tap that is only run until its end shows below leaves the last pitches cut by the chamfer alone: the screw binds there.',
+    'Where the plate is countersunk below, its depth need not be threaded: take it off the thickness.',
+  ],
+  cautions: [
+    {
+      says: 'The plate must stand clear of the table or the next plate by the chamfer and a little more, else the tap is driven into it.',
+    },
+  ],
+  related: ['TAP.DEPTH', 'TAP.FEED', 'TAP.DRILL'],
+  checks: [
+    {
+      given: { plate: '16 mm', thread: 'M6' },
+      expect: '21 mm',
+      within: 1e-12,
+      from: 'by hand: 16 + 4 × 1 + 1',
+    },
+    {
+      given: { plate: '0.5 in', thread: '1/4-20', chamferPitches: 4, clear: '0.05 in' },
+      expect: '0.75 in',
+      within: 1e-12,
+      from: 'by hand: 0.5 + 4 × 0.05 + 0.05',
+    },
+    {
+      given: { plate: '10 mm', thread: 'M8', chamferPitches: 0, clear: '0 mm' },
+      expect: '10 mm',
+      within: 1e-12,
+      from: 'a tap without chamfer travels the plate alone',
+      limit: true,
+    },
+  ],
+});

@@ -1,0 +1,84 @@
+import { commonPractice, derived, formula, input } from '../../core/define';
+import { ofThread, threadWith } from '../threads';
+import {
+  FULL_THREAD_ONLY,
+  H28,
+  nutStrength,
+  screwStrength,
+  sharedEngagement,
+  shearAreas,
+  STRIPPING_LIMITS,
+  stripping,
+} from './inputs';
+
+export const threadEngage = formula({
+  name: 'THREAD.ENGAGE',
+  summary: 'Length of engagement at which the screw breaks before either thread strips.',
+  inputs: [
+    threadWith({ d: ofThread.d, A_s: ofThread.A_s, ...stripping }),
+    screwStrength,
+    nutStrength,
+    input('margin', 'S', 'ratio', {
+      above: 0,
+      default: 1,
+      usual: [1, 2],
+      says: 'Margin on the length',
+    }),
+  ],
+  steps: {
+    ...shearAreas,
+    L_s: {
+      gives: 'length',
+      expr: '2*A_s/a_s',
+      says: 'So that the screw’s own thread holds; a thread shears at half its tensile strength',
+    },
+    L_n: { gives: 'length', expr: '2*A_s/a_n*R_s/R_n', says: 'So that the hole’s thread holds' },
+    L: { gives: 'length', expr: 'S*max(L_s, L_n)', says: 'The longer of the two, with the margin' },
+  },
+  result: 'L',
+  valid: [sharedEngagement],
+  sources: [
+    H28,
+    STRIPPING_LIMITS,
+    derived('Stress area of ISO 898-1 or ASME B1.1'),
+    commonPractice('Shear strength taken as half the tensile strength, on the safe side of 0.577'),
+  ],
+  notes: [
+    FULL_THREAD_ONLY,
+    'A screw that breaks is seen and drilled out; a stripped thread spoils the plate. 1.5 diameters in aluminium are too short for a screw of 180 ksi.',
+  ],
+  cautions: [
+    {
+      when: 'L_n > L_s',
+      says: 'The plate’s thread decides. Where there is no room for this length, tighten to what SCREW.MAXTORQUE allows, or set a thread insert.',
+    },
+  ],
+  related: ['THREAD.STRIP', 'SCREW.MAXTORQUE', 'TAP.DEPTH'],
+  checks: [
+    {
+      given: { thread: '1/4-20', screwStrength: '180 ksi', nutStrength: '45 ksi' },
+      expect: '0.4723213 in',
+      within: 1e-5,
+      from: 'FED-STD-H28/2B formula 16, by hand: 2 × 0.0318213/0.5389765/(45/180)',
+    },
+    {
+      given: { thread: 'M8', screwStrength: '800 MPa', nutStrength: '800 MPa' },
+      expect: '6.0206 mm',
+      within: 1e-4,
+      from: 'table of thread areas 6H/6g (Bickford; engineersedge.com): 36.609 mm² in tension, 97.290 mm² in shear over 8 mm, by hand: 2 × 36.609 × 8/97.290',
+    },
+    {
+      given: { thread: '10-32', screwStrength: '1040 MPa', nutStrength: '310 MPa', margin: 1.25 },
+      expect: '10.9616680089 mm',
+      within: 5e-5,
+      from: 'FED-STD-H28/2B with ASME B1.1 limits, by hand: 1.25 × 2 × 0.0199942 in²/0.3885732 in × 1040/310',
+    },
+    {
+      given: { thread: 'M8', screwStrength: '800 MPa', nutStrength: '1e9 MPa' },
+      expect: '6.0206 mm',
+      within: 1e-4,
+      from: 'however hard the hole, the screw’s own thread needs its length: the same table',
+      limit: true,
+    },
+  ],
+});

@@ -1,0 +1,102 @@
+import { choice, fromMemory, procedure, published } from '../../core/define';
+import { refuse } from '../../core/refusal';
+import { THREAD_CLASSES, threadLimits, type LimitedDiameter } from '../../tables/threadLimits';
+import { minorDiameter, pitchDiameter, type Thread } from '../../tables/threads';
+import { thread } from '../threads';
+
+const DIAMETERS: Readonly<
+  Record<
+    'major' | 'pitchdia' | 'minor',
+    { readonly of: LimitedDiameter; readonly basic: (thread: Thread) => number }
+  >
+> = {
+  major: { of: 'major', basic: ({ major }) => major },
+  pitchdia: { of: 'pitch', basic: pitchDiameter },
+  minor: { of: 'minor', basic: minorDiameter },
+};
+
+export const threadLimit = procedure({
+  name: 'THREAD.LIMIT',
+  summary: 'Limit of size of a thread in a tolerance class.',
+  inputs: [
+    thread,
+    choice('class', THREAD_CLASSES, {
+      says: 'Class: 2A and 6g for screws, 2B and 6H for holes; 2A and 2B are of inch threads, 6g and 6H of metric ones',
+    }),
+    choice('property', ['major', 'pitchdia', 'minor'], { says: 'Diameter: major, pitch or minor' }),
+    choice('which', ['max', 'min'], { says: 'Upper or lower limit' }),
+  ],
+  gives: 'length',
+  method:
+    'The standard’s rounded tables where they stand in for its formulas, else its formulas with each term rounded as the tables are.',
+  steps: {
+    basic: {
+      gives: 'length',
+      says: 'Basic diameter, without rounding',
+      equation: 'd, d - 0.6495*P or d - 1.0825*P',
+    },
+    by: { gives: 'text', says: 'Where the limit is from', equation: 'table or formula' },
+  },
+  run: (x, show) => {
+    const { of, basic } = DIAMETERS[x.property];
+    const limits = threadLimits(x.thread, x.class, of);
+    const limit = limits[x.which];
+    if (limit === undefined)
+      return refuse(
+        'which',
+        `is ${x.which}, but class ${x.class} leaves that limit of the ${of} diameter to the tool`,
+      );
+    show('basic', basic(x.thread));
+    show(
+      'by',
+      limits.by === 'table' ? 'rounded table of the standard' : 'formula, rounded as the standard’s tables',
+    );
+    return limit;
+  },
+  sources: [
+    published(
+      'ASME B1.1 formulas, each term rounded to 0.0001 in and minor diameters of class 2B to 0.001 in from #6, as the tables of the standard are',
+    ),
+    fromMemory(
+      'ISO 965-1 tables, rounded to preferred numbers; M8, M12, M20 and M24 confirmed by rows of ASME B1.13M-2005',
+    ),
+  ],
+  notes: [
+    'Class 2A, 6g: screws, smaller than basic by an allowance. Class 2B, 6H: tapped holes, basic or larger.',
+    'The formulas alone miss the printed limits: the minor diameter of the 1/4-20 hole is printed 0.196 to 0.207 in and comes out as 0.1959 to 0.2070; the tolerance of a pitch of 1 mm is printed 0.236 mm and comes out as 0.230.',
+  ],
+  related: ['THREAD.VALUE', 'TAP.PERCENT', 'THREAD.STRIP'],
+  checks: [
+    {
+      given: { thread: 'M6', class: '6H', property: 'minor', which: 'max' },
+      expect: '5.153 mm',
+      within: 1e-9,
+      from: 'ISO 965-2 limits of size (from memory): 5.153',
+    },
+    {
+      given: { thread: 'M10', class: '6g', property: 'pitchdia', which: 'min' },
+      expect: '8.862 mm',
+      within: 1e-9,
+      from: 'ISO 965 table for M10-6g at obliczenia.icad.pl: 8.862 to 8.994',
+    },
+    {
+      given: { thread: '1/4-20', class: '2A', property: 'pitchdia', which: 'min' },
+      expect: '0.2127 in',
+      within: 1e-9,
+      from: 'ASME B1.1-2019 row of 1/4-20 (denavit/ScrewThreadLib)',
+    },
+    {
+      given: { thread: '2-56', class: '2B', property: 'minor', which: 'max' },
+      expect: '0.0737 in',
+      within: 1e-9,
+      from: 'ASME B1.1 table at efunda.com: 0.0667 to 0.0737',
+    },
+    {
+      given: { thread: 'M12', class: '6H', property: 'major', which: 'min' },
+      expect: '12 mm',
+      within: 1e-12,
+      from: 'the hole’s major diameter is never below basic (class H of ISO 965-1)',
+      limit: true,
+    },
+  ],
+});

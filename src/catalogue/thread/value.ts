@@ -1,0 +1,99 @@
+import { choice, derived, lookup, published, type Column } from '../../core/define';
+import { minorDiameter, pitchDiameter, stressArea, THREADS, type Thread } from '../../tables/threads';
+import { thread } from '../threads';
+
+const PROFILE = derived(
+  '60° profile of ISO 68-1 and ASME B1.1 (ISO 724): from basic major diameter and pitch',
+);
+
+const columns = {
+  major: {
+    gives: 'length',
+    says: 'major diameter',
+    from: ({ major }) => major,
+    source: ({ source }) => source,
+  },
+  pitch: { gives: 'length', says: 'pitch', from: ({ pitch }) => pitch, source: ({ source }) => source },
+  pitchdia: { gives: 'length', says: 'pitch diameter d - 0.6495 P', from: pitchDiameter, source: PROFILE },
+  minor: {
+    gives: 'length',
+    says: 'minor diameter of the hole, d - 1.0825 P',
+    from: minorDiameter,
+    source: PROFILE,
+  },
+  stressarea: {
+    gives: 'area',
+    says: 'tensile stress area',
+    from: stressArea,
+    source: ({ system }) =>
+      system === 'ISO'
+        ? derived('ISO 898-1: π/4 (d - 0.9382 P)²')
+        : derived('ASME B1.1 and FED-STD-H28/2B: π/4 (d - 0.9743 P)²'),
+  },
+  tpi: {
+    gives: 'perInch',
+    says: 'threads per inch',
+    from: ({ pitch }) => 1 / pitch,
+    source: ({ source }) => source,
+  },
+} as const satisfies Readonly<Record<string, Column<Thread>>>;
+
+export const threadValue = lookup({
+  name: 'THREAD.VALUE',
+  summary: 'Basic dimension of a thread.',
+  inputs: [
+    thread,
+    choice('property', ['major', 'pitch', 'pitchdia', 'minor', 'stressarea', 'tpi'], {
+      says: 'Dimension wanted; minor is that of the hole',
+    }),
+  ],
+  columns,
+  rows: () => THREADS.map((row) => [row.name, row] as const),
+  sources: [
+    published(
+      'ASME B1.1 sizes (BelfrySCAD/BOSL2 screws.scad); ISO 261 and ISO 262 sizes (shaise/FreeCAD_FastenersWB)',
+    ),
+    PROFILE,
+    derived(
+      'Stress areas: ISO 898-1 for metric threads, ASME B1.1 for inch threads, which take different roots',
+    ),
+  ],
+  notes: [
+    'Basic dimensions, from which the limits of THREAD.LIMIT depart. Threads per inch are given for metric threads too.',
+    'A metric size alone is the coarse thread; an inch size alone is refused by naming its threads.',
+  ],
+  related: ['THREAD.LIMIT', 'TAP.DRILL', 'SCREW.CLASSLOAD'],
+  checks: [
+    {
+      given: { thread: '10-32', property: 'major' },
+      expect: '0.19 in',
+      within: 1e-12,
+      from: 'ASME B1.1: 0.060 + 10 × 0.013',
+    },
+    {
+      given: { thread: 'M12', property: 'pitchdia' },
+      expect: '10.863 mm',
+      within: 5e-5,
+      from: 'ISO 724: 10.863',
+    },
+    { given: { thread: 'M8', property: 'minor' }, expect: '6.647 mm', within: 5e-5, from: 'ISO 724: 6.647' },
+    {
+      given: { thread: 'M8', property: 'stressarea' },
+      expect: '36.609 mm²',
+      within: 2e-5,
+      from: 'table of thread areas (Bickford; engineersedge.com): 36.609',
+    },
+    {
+      given: { thread: '1/4-20', property: 'stressarea' },
+      expect: '0.0318212567 in²',
+      within: 1e-8,
+      from: 'FED-STD-H28/2B formula 1b, by hand: π/4 × (0.25 - 0.9742785793/20)²; its table has 0.0318',
+    },
+    {
+      given: { thread: '10-32', property: 'tpi' },
+      expect: '32 1/in',
+      within: 1e-12,
+      from: 'the designation says so',
+    },
+  ],
+});
