@@ -4,10 +4,11 @@ import {
   ICommandService,
   LocaleType,
   LogLevel,
+  mergeLocales,
   Univer,
   UniverInstanceType,
 } from '@univerjs/core';
-import type { Injector, Workbook as GridWorkbook } from '@univerjs/core';
+import type { Injector, IWorkbookData, Workbook as GridWorkbook } from '@univerjs/core';
 import { FUniver } from '@univerjs/core/facade';
 import {
   BuiltInUIPart,
@@ -18,9 +19,21 @@ import {
   UniverSheetsCorePreset,
 } from '@univerjs/preset-sheets-core';
 import enUS from '@univerjs/preset-sheets-core/locales/en-US';
+import { UniverSheetsConditionalFormattingPlugin } from '@univerjs/sheets-conditional-formatting';
+import {
+  OpenConditionalFormattingOperator,
+  UniverSheetsConditionalFormattingUIPlugin,
+} from '@univerjs/sheets-conditional-formatting-ui';
+import formattingUIText from '@univerjs/sheets-conditional-formatting-ui/locale/en-US';
+import { UniverSheetsDataValidationPlugin } from '@univerjs/sheets-data-validation';
+import validationText from '@univerjs/sheets-data-validation/locale/en-US';
+import { UniverSheetsDataValidationUIPlugin } from '@univerjs/sheets-data-validation-ui';
+import validationUIText from '@univerjs/sheets-data-validation-ui/locale/en-US';
 import { UniverSheetsTablePlugin } from '@univerjs/sheets-table';
 import type { ComponentType } from 'react';
 import '@univerjs/preset-sheets-core/lib/index.css';
+import '@univerjs/sheets-data-validation-ui/lib/index.css';
+import '@univerjs/sheets-conditional-formatting-ui/lib/index.css';
 import { CellError } from '../call/cell';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { engineFunctions } from '../workbook/engine/functions';
@@ -32,6 +45,7 @@ import { GridCells } from './gridCells';
 import type { GridCommand } from './limits';
 import type { AddedSheet } from './newSheets';
 import { fitNumbers } from './numbersFit';
+import { ruleResources } from './rules';
 import { gridTheme } from './theme';
 
 type FWorkbook = NonNullable<ReturnType<FUniver['getWorkbook']>>;
@@ -65,7 +79,7 @@ export class Grid {
       theme: gridTheme,
       darkMode: options.dark,
       locale: LocaleType.EN_US,
-      locales: { [LocaleType.EN_US]: enUS },
+      locales: { [LocaleType.EN_US]: mergeLocales(enUS, validationText, validationUIText, formattingUIText) },
       logLevel: LogLevel.ERROR,
     });
     const preset = UniverSheetsCorePreset({
@@ -82,6 +96,16 @@ export class Grid {
       else this.univer.registerPlugin(plugin);
     }
     this.univer.registerPlugin(UniverSheetsTablePlugin);
+    // Rules are shown and kept; changing them would not reach the file, so their menus stay away.
+    this.univer.registerPlugin(UniverSheetsDataValidationPlugin);
+    this.univer.registerPlugin(UniverSheetsDataValidationUIPlugin, {
+      menu: { 'sheet.menu.data-validation': { hidden: true } },
+      showEditOnDropdown: false,
+    });
+    this.univer.registerPlugin(UniverSheetsConditionalFormattingPlugin);
+    this.univer.registerPlugin(UniverSheetsConditionalFormattingUIPlugin, {
+      menu: { [OpenConditionalFormattingOperator.id]: { hidden: true } },
+    });
     this.api = FUniver.newAPI(this.univer);
     this.injector = this.univer.__getInjector();
     this.listen();
@@ -130,6 +154,11 @@ export class Grid {
       .map((one) => [one.getName(), one.getFormulaOrRefString().replace(/^=/, '')]);
   }
 
+  private dataOf(workbook: Workbook): IWorkbookData {
+    const data = gridData(workbook, this.unitId);
+    return { ...data, resources: [...(data.resources ?? []), ...ruleResources(workbook)] };
+  }
+
   private indexOf(id: string): number | undefined {
     const found = Array.from({ length: this.opened }, (_, index) => sheetId(index)).indexOf(id);
     return found < 0 ? undefined : found;
@@ -156,10 +185,7 @@ export class Grid {
     const before = this.count > 0 ? this.unitId : undefined;
     this.count += 1;
     this.opened = workbook.sheets.length;
-    this.univer.createUnit<unknown, GridWorkbook>(
-      UniverInstanceType.UNIVER_SHEET,
-      gridData(workbook, this.unitId),
-    );
+    this.univer.createUnit<unknown, GridWorkbook>(UniverInstanceType.UNIVER_SHEET, this.dataOf(workbook));
     if (before === undefined) this.setUp();
     else this.api.disposeUnit(before);
     await this.calculated();
