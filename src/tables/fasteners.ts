@@ -33,7 +33,7 @@ export const FASTENER_SOURCES = {
     'ISO 898-1, confirmed by the load tables at slsbearings.com/slsbnn/tensile-strength.html',
   ),
   j429: published('SAE J429, as quoted from Shigley & Mischke 5th ed., p. 341'),
-  a574: fromMemory('ASTM A574'),
+  a574: published('ASTM A574, as listed at stsindustrial.com and boltingspecialist.com'),
 } as const satisfies Readonly<Record<string, Source>>;
 
 const inch = (value: number): number => value * 0.0254;

@@ -17,10 +17,14 @@ export interface Limits {
   readonly source: Source;
 }
 
-const B1_1 = published(
+/** ASME B1.1 for inch threads. */
+export const B1_1 = published(
   'ASME B1.1 formulas (as in BelfrySCAD/BOSL2 screws.scad), each term rounded to 0.0001 in as the standard rounds it; class 2B minor diameters to 0.001 in from #6',
 );
-const ISO_965 = fromMemory('ISO 965-1 tables; M8, M12, M20 and M24 confirmed by ASME B1.13M-2005 rows');
+/** ISO 965-1 for metric threads. */
+export const ISO_965 = fromMemory(
+  'ISO 965-1 tables; confirmed by tables read of 6g from M1.6 to M6, of 6H pitch diameters to M18, and by ASME B1.13M-2005 rows of M8, M12, M20 and M24',
+);
 
 const HEIGHT = Math.sqrt(3) / 2;
 
@@ -62,7 +66,7 @@ function unLimits(
   if (external) {
     const allowance = 0.3 * pitchTolerance;
     const [basic, tolerance] =
-      diameter === 'major' ? [D, 0.06 * Math.cbrt(P) ** 2] : [D - 0.75 * HEIGHT * P, pitchTolerance];
+      diameter === 'major' ? [D, majorTolerance(P)] : [D - 0.75 * HEIGHT * P, pitchTolerance];
     const max = ten(ten(basic) - ten(allowance));
     return { min: inch(ten(max - ten(tolerance))), max: inch(max), ...by };
   }
@@ -71,10 +75,16 @@ function unLimits(
     const min = ten(D - 0.75 * HEIGHT * P);
     return { min: inch(min), max: inch(ten(min + ten(1.3 * pitchTolerance))), ...by };
   }
-  const round = D > 0.137 ? roundTo(3) : ten;
   const min = D - 1.25 * HEIGHT * P;
-  return { min: inch(round(min)), max: inch(round(min + minorTolerance(D, P))), ...by };
+  const tolerance = minorTolerance(D, P);
+  // Below #6 the tolerance is rounded before it is added, from #6 the sum is, to three decimals.
+  const [low, high] =
+    D < 0.137 ? [ten(min), ten(ten(min) + ten(tolerance))] : [roundTo(3)(min), roundTo(3)(min + tolerance)];
+  return { min: inch(low), max: inch(high), ...by };
 }
+
+/** Class 2A major diameter tolerance, in. Its one tie, 0.00375 of 64 threads an inch, is printed 0.0038. */
+const majorTolerance = (P: number): number => 0.06 * Math.cbrt(P) ** 2 * (1 + 1e-9);
 
 /** Class 2B minor diameter tolerance, in. */
 function minorTolerance(D: number, P: number): number {

@@ -55,7 +55,7 @@ export const screwBreak = procedure({
       given: { thread: '1/4-20', strengthClass: 'A574' },
       expect: '5727.8262 lbf',
       within: 1e-7,
-      from: 'ASTM A574 (from memory), by hand: 180000 × 0.0318212567',
+      from: 'ASTM A574 (stsindustrial.com), by hand: 180000 × 0.0318212567',
     },
     {
       given: { thread: 'M6', strengthClass: '12.9' },

@@ -2,13 +2,12 @@ import { commonPractice, formula, input } from '../../core/define';
 import {
   engagement,
   FULL_THREAD_ONLY,
-  H28,
   nutStrength,
   oneTurn,
   screwStrength,
   sharedEngagement,
   shearAreas,
-  STRIPPING_LIMITS,
+  STRIPPING_SOURCES,
   stripping,
 } from '../thread/inputs';
 import { ofThread, threadWith } from '../threads';
@@ -55,8 +54,7 @@ export const screwMaxTorque = formula({
     },
   ],
   sources: [
-    H28,
-    STRIPPING_LIMITS,
+    ...STRIPPING_SOURCES,
     TORQUE_FACTOR,
     commonPractice(
       'Preload of 0.75 of the proof load for screws that are taken out again; proof about 0.8 of tensile strength; shear half of tensile strength',

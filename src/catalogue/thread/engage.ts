@@ -2,12 +2,11 @@ import { commonPractice, derived, formula, input } from '../../core/define';
 import { ofThread, threadWith } from '../threads';
 import {
   FULL_THREAD_ONLY,
-  H28,
   nutStrength,
   screwStrength,
   sharedEngagement,
   shearAreas,
-  STRIPPING_LIMITS,
+  STRIPPING_SOURCES,
   stripping,
 } from './inputs';
 
@@ -38,8 +37,7 @@ export const threadEngage = formula({
   result: 'L',
   valid: [sharedEngagement],
   sources: [
-    H28,
-    STRIPPING_LIMITS,
+    ...STRIPPING_SOURCES,
     derived('Stress area of ISO 898-1 or ASME B1.1'),
     commonPractice('Shear strength taken as half the tensile strength, on the safe side of 0.577'),
   ],

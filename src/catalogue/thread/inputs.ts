@@ -1,4 +1,5 @@
-import { derived, input, published, type Step } from '../../core/define';
+import { input, published, type Step } from '../../core/define';
+import { B1_1, ISO_965 } from '../../tables/threadLimits';
 import { ofThread } from '../threads';
 
 /** What the functions of strength of threads share. */
@@ -36,13 +37,13 @@ export const shearAreas = {
   },
 } as const satisfies Record<string, Step>;
 
-export const H28 = published(
-  'FED-STD-H28/2B, Table II.B.1: shear areas of threads at minimum material (as coded in denavit/ScrewThreadLib)',
-);
-export const STRIPPING_LIMITS = derived(
-  'Limits of ASME B1.1 classes 2A and 2B, ISO 965-1 classes 6g and 6H (the latter from memory), as THREAD.LIMIT gives them',
-);
-
+export const STRIPPING_SOURCES = [
+  published(
+    'FED-STD-H28/2B, Table II.B.1: shear areas of threads at minimum material (as coded in denavit/ScrewThreadLib)',
+  ),
+  B1_1,
+  ISO_965,
+] as const;
 /** Beyond this the far threads hardly carry. */
 export const sharedEngagement = {
   holds: 'L <= 2.5*d',

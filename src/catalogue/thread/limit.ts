@@ -1,6 +1,6 @@
-import { choice, fromMemory, procedure, published } from '../../core/define';
+import { choice, procedure } from '../../core/define';
 import { refuse } from '../../core/refusal';
-import { THREAD_CLASSES, threadLimits, type LimitedDiameter } from '../../tables/threadLimits';
+import { B1_1, ISO_965, THREAD_CLASSES, threadLimits, type LimitedDiameter } from '../../tables/threadLimits';
 import { minorDiameter, pitchDiameter, type Thread } from '../../tables/threads';
 import { thread } from '../threads';
 
@@ -53,14 +53,7 @@ export const threadLimit = procedure({
     );
     return limit;
   },
-  sources: [
-    published(
-      'ASME B1.1 formulas, each term rounded to 0.0001 in and minor diameters of class 2B to 0.001 in from #6, as the tables of the standard are',
-    ),
-    fromMemory(
-      'ISO 965-1 tables, rounded to preferred numbers; M8, M12, M20 and M24 confirmed by rows of ASME B1.13M-2005',
-    ),
-  ],
+  sources: [B1_1, ISO_965],
   notes: [
     'Class 2A, 6g: screws, smaller than basic by an allowance. Class 2B, 6H: tapped holes, basic or larger.',
     'The formulas alone miss the printed limits: the minor diameter of the 1/4-20 hole is printed 0.196 to 0.207 in and comes out as 0.1959 to 0.2070; the tolerance of a pitch of 1 mm is printed 0.236 mm and comes out as 0.230.',

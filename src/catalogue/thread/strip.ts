@@ -3,11 +3,10 @@ import { ofThread, threadWith } from '../threads';
 import {
   engagement,
   FULL_THREAD_ONLY,
-  H28,
   oneTurn,
   sharedEngagement,
   shearAreas,
-  STRIPPING_LIMITS,
+  STRIPPING_SOURCES,
   stripping,
 } from './inputs';
 
@@ -38,7 +37,7 @@ export const threadStrip = formula({
   },
   result: 'F',
   valid: [oneTurn, sharedEngagement],
-  sources: [H28, STRIPPING_LIMITS],
+  sources: STRIPPING_SOURCES,
   notes: [
     FULL_THREAD_ONLY,
     'In aluminium under a hardened screw the hole strips first: that is the normal case of mold plates.',
