@@ -1,9 +1,5 @@
-import { METALS } from '../src/tables/metals';
-import { RESINS } from '../src/tables/resins';
-import { entry, result, results, verdict, type Design } from './sheet';
-
-const metals = METALS.map(({ name }) => name);
-const resins = RESINS.map(({ name }) => name);
+import { metals, resins } from './choices';
+import { check, entry, result, results, verdict, type Design } from './sheet';
 
 export const pushOutInsert: Design = {
   file: 'push-out-insert',
@@ -166,7 +162,7 @@ export const pushOutInsert: Design = {
           'lets go by itself',
           'must be pushed out',
           'A locked seat keeps the insert down for milling; a free one needs its spring to stay home.',
-          'info',
+          'either',
         ),
         result(
           'sink',
@@ -175,12 +171,9 @@ export const pushOutInsert: Design = {
           'Elastic. Expect this within 40 % on a well blued seat.',
           { format: '0.0000' },
         ),
-        result(
-          'sinkCheck',
+        check(
           'Range of that equation',
           'MOLD.SHOW.CHECK("SEAT.SINK", injection, draft, friction, seatRadius, seatLength, blockRadius, insertMetal, blockMetal, , , units)',
-          'Says what is outside the range the equation was made for.',
-          { kind: 'text' },
         ),
       ],
     },
@@ -216,7 +209,7 @@ export const pushOutInsert: Design = {
           'takes load',
           'is not reached',
           'Not reached: the taper alone decides the height, and the stop only catches a push beyond all plans.',
-          'info',
+          'either',
         ),
       ],
     },
@@ -617,7 +610,7 @@ export const pushOutInsert: Design = {
       format: '0.0000',
       mark: {
         when: 'answer > stepAllowed',
-        says: 'Excel shades what is more than the witness step allowed.',
+        says: 'Shaded: more than the witness step allowed.',
       },
     },
     {
@@ -642,7 +635,7 @@ export const pushOutInsert: Design = {
       format: '#,##0',
       mark: {
         when: 'answer > effort',
-        says: 'Excel shades what is more than the effort you have, before spring and part.',
+        says: 'Shaded: more than the effort you have, before spring and part.',
       },
     },
     {

@@ -5,6 +5,7 @@
  * An entry keeps its own unit: choosing other units changes how the sheet speaks, never the size of the part.
  */
 import { findDefinition } from '../src/call/findDefinition';
+import type { Definition, Gives } from '../src/core/define';
 import { KINDS, SYSTEMS, systemUnit, type Kind, type System } from '../src/core/quantity';
 import { kindsWithUnit } from '../src/core/readQuantity';
 import type {
@@ -47,7 +48,7 @@ export interface Result {
   readonly format?: string;
 }
 
-/** An answer in words. The first words are good news; the others a warning, or just the way it is. */
+/** An answer in words. */
 export interface Verdict {
   readonly type: 'verdict';
   readonly label: string;
@@ -55,10 +56,23 @@ export interface Verdict {
   readonly yes: string;
   readonly no: string;
   readonly note: string;
-  readonly tone: 'warn' | 'info';
+  /** How bad the others are: a warning, worth knowing, or as good as the first. */
+  readonly tone: 'warn' | 'info' | 'either';
 }
 
-export type Row = Entry | Result | Verdict;
+/** A verdict whose words stand where other rows have a note, because they are long. */
+export interface Says {
+  readonly type: 'says';
+  readonly label: string;
+  /** Gives the words. */
+  readonly formula: string;
+  /** Names rows, and `words`. */
+  readonly when: string;
+  readonly yes: string;
+  readonly no: string;
+}
+
+export type Row = Entry | Result | Verdict | Says;
 
 export interface Section {
   readonly title: string;
@@ -147,16 +161,33 @@ export function verdict(
   return { type: 'verdict', label, when, yes, no, note, tone };
 }
 
+function givesOf(definition: Definition): Gives | undefined {
+  switch (definition.type) {
+    case 'formula':
+      return definition.steps[definition.result]?.gives;
+    case 'procedure':
+      return definition.gives;
+    case 'lookup': {
+      const columns = Object.values(definition.columns);
+      return columns.length === 1 ? columns[0]?.gives : undefined;
+    }
+  }
+}
+
+export function says(label: string, formula: string, when: string, yes: string, no: string): Says {
+  return { type: 'says', label, formula, when, yes, no };
+}
+
+/** Whether a function is used in the range that its equation was made for. */
+export function check(label: string, formula: string): Says {
+  return says(label, formula, 'words="in range"', 'in range', 'out of range');
+}
+
 /** What a formula gives that is one call of ours. */
 function kindOf(formula: string): Kind | 'text' {
   const name = /^MOLD\.([A-Z.]+)\(/.exec(formula)?.[1];
   const definition = name === undefined ? undefined : findDefinition(name);
-  const gives =
-    definition?.type === 'formula'
-      ? definition.steps[definition.result]?.gives
-      : definition?.type === 'procedure'
-        ? definition.gives
-        : undefined;
+  const gives = definition && givesOf(definition);
   if (typeof gives !== 'string') throw new Error(`Say what this gives: ${formula}`);
   return gives;
 }
@@ -305,7 +336,8 @@ class SheetMaker {
     rows.forEach((one, i) => {
       if (one.type === 'entry') this.entry(one, row, rows.slice(0, i), rows.slice(i));
       else if (one.type === 'result') this.result(one, row);
-      else this.verdict(one, row);
+      else if (one.type === 'verdict') this.verdict(one, row);
+      else this.says(one, row);
       row += keysOf(one).length;
     });
     return row;
@@ -370,21 +402,36 @@ class SheetMaker {
     });
   }
 
-  private verdict({ when, yes, no, tone, ...one }: Verdict, row: number): void {
+  private verdict(
+    { when, yes, no, tone, ...one }: Verdict,
+    row: number,
+    condition = placed(when, (key) => this.place(key)),
+  ): void {
     this.named(one, row);
     this.blanks(row);
-    const words = { yes: `✓ ${yes}`, no: tone === 'warn' ? `✗ ${no}` : no };
-    const formula = placed(`IF(${when}, "${words.yes}", "${words.no}")`, (key) => this.place(key));
+    const words = { yes: tone === 'either' ? yes : `✓ ${yes}`, no: tone === 'warn' ? `✗ ${no}` : no };
+    const formula = `IF(${condition}, "${words.yes}", "${words.no}")`;
     this.put(`D${row}`, { formula, style: 'words' });
     this.put(`E${row}`, { style: 'words' });
     this.merges.push(`D${row}:E${row}`);
     this.formulaText(row);
     const cells = `D${row}:E${row}`;
     this.conditions.push(
-      { cells, when: `$D$${row}="${words.yes}"`, style: GOOD },
+      { cells, when: `$D$${row}="${words.yes}"`, style: tone === 'either' ? INFO : GOOD },
       { cells, when: `$D$${row}="${words.no}"`, style: tone === 'warn' ? WARN : INFO },
     );
     this.grow(row, linesOf(yes.length > no.length ? words.yes : words.no, COLUMNS.D + COLUMNS.E), 14);
+  }
+
+  private says({ label, formula, when, yes, no }: Says, row: number): void {
+    this.verdict(
+      { type: 'verdict', label, when, yes, no, note: '', tone: 'warn' },
+      row,
+      placed(when, (key) => (key === 'words' ? `F${row}` : this.place(key))),
+    );
+    this.put(`F${row}`, { formula: placed(formula, (key) => this.place(key)), style: 'note' });
+    this.put(`G${row}`, { formula: `FORMULATEXT(F${row})`, style: 'formula' });
+    this.grow(row, Math.max(2, linesOf(this.cells[`F${row}`]?.formula ?? '', COLUMNS.G)), 12.5);
   }
 
   private named({ label, note }: { readonly label: string; readonly note: string }, row: number): void {
@@ -441,7 +488,7 @@ const keysOf = (row: Row): readonly string[] =>
     ? [row.key]
     : row.type === 'result'
       ? row.lines.map(({ key }) => key)
-      : [`verdict on ${row.label}`];
+      : [`${row.type} ${row.label}`];
 
 function kindOfUnit(unit: string): Kind {
   const [kind] = kindsWithUnit(unit);
