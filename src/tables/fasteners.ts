@@ -29,8 +29,8 @@ export const FASTENER_SOURCES = {
   ),
   inchDowel: fromMemory('ASME B18.8.2 hardened ground dowel pins, standard series'),
   ejectorPin: fromMemory('ISO 6751; limits g6 of ISO 286'),
-  iso898: fromMemory(
-    'ISO 898-1, confirmed by the load tables at slsbearings.com/slsbnn/tensile-strength.html',
+  iso898: published(
+    'ISO 898-1, by its load tables at slsbearings.com/slsbnn/tensile-strength.html, usefastener.com and optimas.com; yield from memory',
   ),
   j429: published('SAE J429, as quoted from Shigley & Mischke 5th ed., p. 341'),
   a574: published('ASTM A574, as listed at stsindustrial.com and boltingspecialist.com'),

@@ -23,7 +23,7 @@ export const B1_1 = published(
 );
 /** ISO 965-1 for metric threads. */
 export const ISO_965 = fromMemory(
-  'ISO 965-1 tables; confirmed by tables read of 6g from M1.6 to M6, of 6H pitch diameters to M18, and by ASME B1.13M-2005 rows of M8, M12, M20 and M24',
+  'ISO 965-1 tables; compared with printed ones: 6g from M1.6 to M6, pitch diameters of 6H to M18, ASME B1.13M-2005 rows of M8, M12, M20 and M24',
 );
 
 const HEIGHT = Math.sqrt(3) / 2;

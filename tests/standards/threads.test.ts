@@ -290,6 +290,13 @@ describe('TAP.DRILL', () => {
     }
   });
 
+  it('says in its work whether ISO 2306 or the nearest drill answered', () => {
+    expect(shown(tapDrill, { thread: 'M6' }, 'by')).toBe('ISO 2306');
+    expect(shown(tapDrill, { thread: 'M6', percent: '70 %' }, 'by')).toContain('nearest');
+    expect(shown(tapDrill, { thread: 'M6', series: 'inch' }, 'by')).toContain('nearest');
+    expect(shown(tapDrill, { thread: 'M24x1.5' }, 'by')).toContain('nearest');
+  });
+
   it('says when the thread is too full for a cutting tap, or the hole beyond its class', () => {
     expect(outside(tapDrill, { thread: 'M6', percent: '95 %' })).toContain('83.3');
     expect(outside(tapPercent, { thread: 'M6', drill: '4.8 mm' })).toContain('83.3');

@@ -39,7 +39,12 @@ export const screwHead = lookup({
       within: 1e-12,
       from: 'ISO 4762, knurled (from memory)',
     },
-    { given: { thread: 'M8', what: 'hex' }, expect: '6 mm', within: 1e-12, from: 'DIN 912 and ISO 4762 (creativefasteners.co.in)' },
+    {
+      given: { thread: 'M8', what: 'hex' },
+      expect: '6 mm',
+      within: 1e-12,
+      from: 'DIN 912 and ISO 4762 (creativefasteners.co.in)',
+    },
     {
       given: { thread: '1/4-20', what: 'hex' },
       expect: '3/16 in',

@@ -67,7 +67,7 @@ export const screwMaxTorque = formula({
   cautions: [
     {
       when: 'F_n < F_s',
-      says: 'The thread in the plate sets this torque, not the screw: the screw’s own table torque would strip it.',
+      says: 'The thread in the plate sets this torque, not the screw: the torque of a table for the screw is too much for it.',
     },
     SCATTER,
   ],

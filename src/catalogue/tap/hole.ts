@@ -37,10 +37,16 @@ export function chooseTapDrill(
     thread.system === 'ISO' &&
     (series === 'all' || series === 'metric');
   const drill =
-    (listed ? isoTapDrill(thread) : undefined) ??
+    (listed ? ofStandard(thread, show) : undefined) ??
     nearestTo(thread, percent ?? USUAL_PERCENT, kind, series, show);
   show('drill', drill.name);
   show('left', shareOfThread(thread, drill.diameter, kind));
+  return drill;
+}
+
+function ofStandard(thread: Thread, show: Show): Drill | undefined {
+  const drill = isoTapDrill(thread);
+  if (drill) show('by', 'ISO 2306');
   return drill;
 }
 
@@ -48,6 +54,7 @@ function nearestTo(thread: Thread, share: number, kind: TapKind, series: DrillCh
   const ideal = idealDiameter(thread, share, kind);
   show('share', share);
   show('ideal', ideal);
+  show('by', 'nearest of the series');
   return nearestIn(series, ideal);
 }
 
@@ -62,13 +69,18 @@ export function usualHole(thread: Thread): number {
 }
 
 const steps = {
-  share: { gives: 'percent', says: 'Percent of thread that the hole is made for', equation: 'p' },
+  share: {
+    gives: 'percent',
+    says: 'Percent of thread that the hole is made for',
+    equation: 'as given, else 75 %',
+  },
   ideal: {
     gives: 'length',
     says: 'Diameter that leaves exactly that percent',
     equation: 'd - 1.299*P*p when cut, d - 0.68*P*p when formed',
   },
-  drill: { gives: 'text', says: 'The standard drill', equation: 'nearest of the series, or ISO 2306' },
+  by: { gives: 'text', says: 'How the drill is chosen', equation: 'ISO 2306 or nearest of the series' },
+  drill: { gives: 'text', says: 'The standard drill', equation: 'its name' },
   left: {
     gives: 'percent',
     says: 'Percent of thread that it leaves',
