@@ -117,7 +117,8 @@ function namedReader({ what, read, number }: Extract<Reading, { as: 'named' }>):
 
 /** Text that is a number with a unit of this kind, so that `"205 GPa"` is not looked up as a name. */
 const isQuantity = (cell: CellValue, kind: Kind): boolean => {
-  if (typeof cell !== 'string') return false;
+  // Most names begin with a letter: no need to look for a unit.
+  if (typeof cell !== 'string' || !/^[\s\d.+−-]/.test(cell)) return false;
   const reading = readQuantity(cell, kind);
   return reading.ok && reading.unit !== undefined;
 };

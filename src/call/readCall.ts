@@ -4,7 +4,6 @@ import type { System } from '../core/quantity';
 import { naming, Refusal } from '../core/refusal';
 import { cellAt, commonShape, shapeOf, type Shape } from './broadcast';
 import type { Argument, CellValue, Matrix } from './cell';
-import { parametersOf } from './describe';
 import { defaultValue, readerOf, readUnits, type CellReader } from './readArgument';
 
 /** Above this a worksheet is better served by several smaller calls; Excel itself struggles with larger arguments. */
@@ -34,7 +33,8 @@ export interface ReadCall {
 
 export function readCall(definition: Definition, args: readonly Argument[]): ReadCall {
   const inputs = inputsOf(definition);
-  const most = parametersOf(definition).length;
+  // The units come after the inputs.
+  const most = inputs.length + 1;
   if (args.length > most) {
     throw new Refusal(`${definition.name} takes at most ${most} arguments; ${args.length} were given.`);
   }

@@ -12,7 +12,7 @@ export type CoolingPlace = 'centre' | 'average';
 /** Terms beyond this exponent are below double precision. */
 const LAST_EXPONENT = 40;
 /** Below this Fourier number the average follows the short-time form to better than 1e-9, and the series is slow. */
-const SHORT = 1e-4;
+export const SHORTEST = 1e-4;
 
 /** Of the plate: (2n+1)π, with its share at the centre and on average. Fourier number a·t/s², s the whole thickness. */
 function* plateTerms(place: CoolingPlace): Generator<readonly [rate: number, share: number]> {
@@ -50,7 +50,7 @@ function shortAverage(shape: CoolingShape, fourier: number): number {
 /** What is left of the first temperature difference: 1 at once, 0 in the end. */
 export function differenceLeft(shape: CoolingShape, place: CoolingPlace, fourier: number): number {
   if (fourier <= 0) return 1;
-  if (fourier < SHORT) return place === 'centre' ? 1 : shortAverage(shape, fourier);
+  if (fourier < SHORTEST) return place === 'centre' ? 1 : shortAverage(shape, fourier);
   let sum = 0;
   for (const [rate, share] of shape === 'plate' ? plateTerms(place) : roundTerms(place)) {
     if (rate * fourier > LAST_EXPONENT) break;
@@ -65,6 +65,19 @@ export function fourierAt(shape: CoolingShape, place: CoolingPlace, left: number
   // One term overestimates what is left from some time on; this bound lies beyond the answer at every ratio.
   const late = (Math.log(Math.max(1, Math.abs(share)) / left) + 1) / slowest;
   return solveBracketed((fourier) => differenceLeft(shape, place, fourier) - left, 0, late);
+}
+
+/** The series' first terms as rows of rate and share: enough from a Fourier number of `SHORTEST` on. */
+export function coolingTerms(
+  shape: CoolingShape,
+  place: CoolingPlace,
+): readonly (readonly [rate: number, share: number])[] {
+  const rows: (readonly [number, number])[] = [];
+  for (const [rate, share] of shape === 'plate' ? plateTerms(place) : roundTerms(place)) {
+    if (rate * SHORTEST > LAST_EXPONENT) break;
+    rows.push([rate, share]);
+  }
+  return rows;
 }
 
 function firstTerm(shape: CoolingShape, place: CoolingPlace): readonly [rate: number, share: number] {

@@ -286,6 +286,44 @@ export interface ShownStep {
   readonly equation: string;
 }
 
+/** One argument as a worksheet-native form takes it. */
+export interface NativeInput<V = unknown> {
+  readonly given: boolean;
+  /** Its SI value as worksheet text: of a quantity, or of a name that is a number; of a list an array. */
+  readonly text: string;
+  /** The text of a symbol that a name binds. */
+  readonly bound: (symbol: string) => string;
+  /** What it is read as now. The native form then holds for this alone and refuses whatever else is put there. */
+  readonly fixed: () => NonNullable<V>;
+}
+
+/** Builds the texts of a native form. */
+export interface NativeWriter {
+  /** Names a part of the working, so that it is worked out once. */
+  readonly step: (symbol: string, text: string) => string;
+  /** Refuses where the condition, a worksheet text, holds; like the refusals of `run`. */
+  readonly refuse: (condition: string, says: string) => void;
+  /** From a table, the value of the last row whose first number is not above `at`; below the first row #N/A. */
+  readonly stepped: (
+    title: string,
+    heads: readonly [from: string, value: string],
+    rows: readonly (readonly [from: number, value: number | string])[],
+    at: string,
+  ) => string;
+  /** A table of numbers; gives the text of its columns. */
+  readonly columns: (
+    title: string,
+    heads: readonly string[],
+    rows: readonly (readonly number[])[],
+  ) => (at: number) => string;
+  /** The system of units; the native form then holds for this one alone. */
+  readonly system: () => 'in' | 'mm';
+}
+
+export type NativeInputs<I extends readonly AnyInput[]> = {
+  readonly [K in I[number] as K['name']]: NativeInput<K extends Input<string, infer V> ? V : never>;
+};
+
 export interface Procedure<
   I extends readonly AnyInput[] = readonly AnyInput[],
   S extends string = string,
@@ -301,6 +339,14 @@ export interface Procedure<
     show: (step: NoInfer<S>, value: number | string) => void,
     system: 'in' | 'mm',
   ) => Answer;
+  /**
+   * The same in a worksheet's own functions, SI in and out, where a short exact form exists; for a row, one text each.
+   * Limits of the inputs are asked for by the caller. Absent or undefined: the result is passed on as a value.
+   */
+  readonly native?: (
+    x: NativeInputs<I>,
+    write: NativeWriter,
+  ) => string | readonly string[] | undefined;
   readonly valid?: readonly {
     readonly holds: (x: Values<I>, answer: Answer) => boolean;
     readonly says: string;

@@ -56,8 +56,10 @@ function runFormula(formula: Formula, values: InputValues): number | string {
 }
 
 function formulaEvaluation(formula: Formula, values: InputValues): Evaluation {
-  const answer = runFormula(formula, values);
   const { slots, steps, valid, cautions } = programFor(formula, values);
+  // An answer in words leaves steps undone; they must not show what an earlier calculation left.
+  for (const { slot } of steps) slots[slot] = NaN;
+  const answer = runFormula(formula, values);
   const done = typeof answer === 'number' ? steps : [];
   return {
     answer,

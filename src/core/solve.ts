@@ -35,12 +35,24 @@ export function solveBracketed(
   f: (x: number) => number,
   low: number,
   high: number,
-  { tolerance = 0 }: SolveOptions = {},
+  options: SolveOptions = {},
 ): number {
+  const steps = rootSteps(low, high, options);
+  let step = steps.next(NaN);
+  while (!step.done) step = steps.next(f(step.value));
+  return step.value;
+}
+
+/** The same, for a function that cannot be called at once: yields where its value is wanted, and takes it in `next`. */
+export function* rootSteps(
+  low: number,
+  high: number,
+  { tolerance = 0 }: SolveOptions = {},
+): Generator<number, number, number> {
   let a = Math.min(low, high);
   let b = Math.max(low, high);
-  let fa = f(a);
-  let fb = f(b);
+  let fa = yield a;
+  let fb = yield b;
   if (fa === 0) return a;
   if (fb === 0) return b;
   if (!(fa < 0 !== fb < 0) || !Number.isFinite(fa) || !Number.isFinite(fb)) throw new NotBracketed(fa, fb);
@@ -60,7 +72,7 @@ export function solveBracketed(
     const truncated = shift <= Math.abs(middle - secant) ? secant + towards * shift : middle;
     const radius = Math.max(0, room - (b - a) / 2);
     const x = Math.abs(truncated - middle) <= radius ? truncated : middle - towards * radius;
-    const fx = f(x);
+    const fx: number = yield x;
     if (fx === 0) return x;
     if (Number.isNaN(fx)) throw new RangeError(`no value at ${x}, between the bounds`);
     if (fx < 0 === fa < 0) [a, fa] = [x, fx];

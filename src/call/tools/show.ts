@@ -66,7 +66,7 @@ export const KIND_TEXT: Readonly<Record<Source['kind'], string>> = {
 export const sourceText = ({ kind, cites }: Source): string => `${KIND_TEXT[kind]}${cites}`;
 
 /** The source of the very value, where a table's rows or columns have their own. */
-function valueSource(definition: Definition, args: readonly Argument[]): readonly Source[] {
+export function valueSource(definition: Definition, args: readonly Argument[]): readonly Source[] {
   if (definition.type !== 'lookup' || args.length === 0) return definition.sources;
   const { values } = placeOf(definition, args);
   const lookup = definition as Lookup;

@@ -1,0 +1,71 @@
+import { inputsOf, type Definition } from '../core/define';
+import { Refusal } from '../core/refusal';
+import type { CallArguments, Frozen, NativeArgument } from '../derive/native';
+import { CellError, type CellValue } from './cell';
+import { defaultValue, PassedError, readerOf, readUnits } from './readArgument';
+
+/** An argument of a call in a worksheet: its text there, and what its cells hold. */
+export interface CallArgument {
+  readonly text: string;
+  readonly cells: readonly CellValue[];
+  /** Anything but a constant. */
+  readonly varies: boolean;
+}
+
+/** Reads names, words and units of a call as the boundary does; numbers stay what the worksheet makes of them. */
+export function nativeArguments(
+  definition: Definition,
+  args: readonly (CallArgument | undefined)[],
+): CallArguments | Frozen {
+  const inputs = inputsOf(definition);
+  try {
+    const units = args[inputs.length];
+    const system = units ? readUnits(units.cells[0] ?? null) : 'in';
+    return {
+      units: { text: units?.text ?? '', varies: units?.varies ?? false, system },
+      defaults: inputs.map((input) => defaultValue(input, system)),
+      args: inputs.map((input, i): NativeArgument | undefined => {
+        const arg = args[i];
+        if (!arg) {
+          if (!input.optional) throw new Refusal(`${input.name} is missing`);
+          return undefined;
+        }
+        const read = readerOf(input);
+        const contents = arg.cells.map((cell) => (cell instanceof CellError ? null : cell));
+        const [first = null] = contents;
+        if (input.reading.as === 'quantity' || input.reading.as === 'list') {
+          const value = valueIfAny(() =>
+            input.reading.as === 'list' ? contents.map((cell) => read(cell, system)) : read(first, system),
+          );
+          const content = input.reading.as === 'list' ? contents : first;
+          return { text: arg.text, varies: arg.varies, content, value };
+        }
+        const value = read(arg.cells[0] ?? null, system);
+        const other = typeof first === 'string' ? valueIfAny(() => read(swapCase(first), system)) : value;
+        return {
+          text: arg.text,
+          varies: arg.varies,
+          content: first,
+          value,
+          exact: JSON.stringify(other) !== JSON.stringify(value),
+        };
+      }),
+    };
+  } catch (error) {
+    if (error instanceof Refusal || error instanceof PassedError)
+      return { frozen: `it is refused as it stands: ${error.message}` };
+    throw error;
+  }
+}
+
+/** A number that is refused today may be changed tomorrow, so the native form is written all the same. */
+function valueIfAny(read: () => unknown): unknown {
+  try {
+    return read();
+  } catch {
+    return undefined;
+  }
+}
+
+const swapCase = (text: string): string =>
+  Array.from(text, (c) => (c === c.toUpperCase() ? c.toLowerCase() : c.toUpperCase())).join('');
