@@ -1,4 +1,4 @@
-import { fromMemory, lookup, published } from '../../core/define';
+import { lookup } from '../../core/define';
 import { DRILL_SOURCES, DRILLS } from '../../tables/drills';
 import { drillName } from '../drills';
 
@@ -15,12 +15,7 @@ export const drillSize = lookup({
     },
   },
   rows: () => DRILLS.map((drill) => [drill.name, drill] as const),
-  sources: [
-    published(
-      'ASME B94.11M for number, letter and fraction drills, as listed in gumyr/cq_warehouse drill_sizes.csv',
-    ),
-    fromMemory('ISO 235 for metric drills'),
-  ],
+  sources: [DRILL_SOURCES.number, DRILL_SOURCES.metric],
   notes: [
     'Takes "#7", "No. 7", "F", "letter F", "7/32", "1 1/4", "5 mm". A bare whole number is refused where it could be a number drill, millimetres or inches.',
     'A drill cuts a little over its size: 0.05 to 0.1 mm (0.002 to 0.004 in) for a 6 mm drill ground by hand (common practice). Where the size matters, ream.',
