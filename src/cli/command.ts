@@ -7,6 +7,8 @@ export interface Output {
 export interface Option {
   readonly type: 'string' | 'boolean';
   readonly short?: string;
+  /** May be given more than once. */
+  readonly multiple?: true;
   /** What stands for the value in the help; for options that take one. */
   readonly value?: string;
   readonly says: string;
@@ -15,6 +17,8 @@ export interface Option {
 export interface Arguments {
   readonly positionals: readonly string[];
   text(option: string): string | undefined;
+  /** Every value of an option that may be given more than once. */
+  texts(option: string): readonly string[];
   flag(option: string): boolean;
 }
 

@@ -4,14 +4,16 @@ import type { Arguments, Command, Output } from './command';
 import { Failure } from './command';
 import { functionHelp, functions, nearestFunctions } from './functions';
 import { recalc } from './recalc';
+import { solve } from './solve';
 import { wrap } from './table';
+import { whatif } from './whatif';
 
 /** Set by the build from package.json. */
 declare const MOLDSHEET_VERSION: string;
 
 const PROGRAM = 'moldsheet';
 
-const commands: readonly Command[] = [calc, recalc, functions];
+const commands: readonly Command[] = [calc, recalc, whatif, solve, functions];
 
 /** Runs the command line. Gives the exit status: 0 all well, 1 an error in the calculation, 2 the work cannot be done. */
 export async function main(argv: readonly string[], output: Output): Promise<number> {
@@ -67,9 +69,9 @@ async function help(topics: readonly string[], output: Output): Promise<number> 
 
 function readArguments(command: Command, argv: readonly string[]): Arguments {
   const options = Object.fromEntries(
-    Object.entries(command.options).map(([name, { type, short }]) => [
+    Object.entries(command.options).map(([name, { type, short, multiple }]) => [
       name,
-      { type, ...(short && { short }) },
+      { type, ...(short && { short }), ...(multiple && { multiple }) },
     ]),
   );
   let parsed;
@@ -89,6 +91,7 @@ function readArguments(command: Command, argv: readonly string[]): Arguments {
   return {
     positionals,
     text: (name) => (typeof values[name] === 'string' ? values[name] : undefined),
+    texts: (name) => [values[name] ?? []].flat().filter((value) => typeof value === 'string'),
     flag: (name) => values[name] === true,
   };
 }

@@ -1,0 +1,76 @@
+import { CellError } from '../call/cell';
+import type { CellValue } from '../call/cell';
+import { numberText } from '../core/format';
+import { runWhatIf } from '../workbook/whatif/run';
+import type { Outcome } from '../workbook/whatif/run';
+import { csvOf, headsOf, notesOf, plainText, tableOf } from '../workbook/whatif/table';
+import { readValues } from '../workbook/whatif/values';
+import type { Command } from './command';
+import { Failure } from './command';
+import { writeBytes } from './files';
+import { table } from './table';
+import { CELLS_HELP, onCopy, OVER_FORMULAS, readCells, readSetting } from './whatifCells';
+
+export const whatif: Command = {
+  name: 'whatif',
+  usage: ['FILE.xlsx --set CELL=VALUES [--set CELL=VALUES] --read CELL,… [-o TABLE.csv]'],
+  summary: 'Tabulate what a workbook gives for other values of one or two of its cells.',
+  details: [
+    CELLS_HELP,
+    'VALUES are a list such as 0.1,0.15,0.2, a row of steps from:to:step such as 3:15:1, or from..to for eleven values evenly apart. A list may hold words, "text in quotes", TRUE and FALSE.',
+    'Everything is tried on a copy: the workbook is left as it is. The exit status is 1 if a result is in error, 2 if the work cannot be done.',
+  ],
+  options: {
+    set: {
+      type: 'string',
+      multiple: true,
+      value: 'CELL=VALUES',
+      says: 'A cell to vary, and its values. Given twice, every combination is tried.',
+    },
+    read: {
+      type: 'string',
+      multiple: true,
+      value: 'CELL,…',
+      says: 'The cells or areas whose values are wanted.',
+    },
+    'over-formulas': OVER_FORMULAS,
+    output: {
+      type: 'string',
+      short: 'o',
+      value: 'TABLE.csv',
+      says: 'Write the table as comma-separated values with all digits.',
+    },
+  },
+  takes: [1, 1],
+  async run(args, output) {
+    const [input = ''] = args.positionals;
+    const target = args.text('output');
+    const [sets, reads] = [args.texts('set'), args.texts('read')];
+    if (sets.length === 0) throw new Failure('Name a cell to vary: --set Insert!C6=3:15:1.');
+    if (reads.length === 0) throw new Failure('Name the cells to read: --read Insert!C20,Insert!C24.');
+    const outcome = await onCopy(input, (copy, sheet) =>
+      runWhatIf(copy, {
+        vary: sets.map((text) => {
+          const [cell, values] = readSetting(text, sheet);
+          return { cell, values: readValues(values) };
+        }),
+        results: reads.flatMap((text) => readCells(text, sheet)),
+        overFormulas: args.flag('over-formulas'),
+      }),
+    );
+    if (target === undefined) output.out(`${printed(outcome)}\n`);
+    else await writeBytes(target, new TextEncoder().encode(csvOf(outcome)));
+    output.out(notesOf(outcome).join('\n'));
+    if (target !== undefined) output.out(`${outcome.rows.length} variations written to ${target}.`);
+    return outcome.rows.some(({ results }) => results.some(isError)) ? 1 : 0;
+  },
+};
+
+const isError = (value: CellValue): boolean => value instanceof CellError;
+
+function printed(outcome: Outcome): string {
+  const rows = tableOf(outcome).rows.map((row) =>
+    row.map((value) => (typeof value === 'number' ? Number(numberText(value)) : plainText(value))),
+  );
+  return table(headsOf(outcome), rows);
+}

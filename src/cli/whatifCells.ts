@@ -1,0 +1,84 @@
+import { Refusal } from '../core/refusal';
+import { cellAddress, parseArea } from '../workbook/model';
+import type { Workbook } from '../workbook/model';
+import type { WorkbookCopy } from '../workbook/whatif/copy';
+import type { CellRef } from '../workbook/whatif/plan';
+import { readCell } from '../workbook/whatif/plan';
+import type { Option } from './command';
+import { Failure } from './command';
+import { openWorkbook } from './workbookFile';
+
+export const CELLS_HELP =
+  "Cells are written as Insert!C6 or 'Two words'!C6; without a sheet they are on the one in front.";
+
+export const OVER_FORMULAS: Option = {
+  type: 'boolean',
+  says: 'Let values stand in for the formulas of the cells that are varied.',
+};
+
+/** Does its work on a calculated copy of the workbook in a file; the sheet is the one in front. */
+export async function onCopy<T>(
+  path: string,
+  part: (copy: WorkbookCopy, sheet: string) => Promise<T>,
+): Promise<T> {
+  const workbook = await calculated(await openWorkbook(path));
+  const [{ WorkbookCopy: Copy }, { worksheetFunctions }] = await Promise.all([
+    import('../workbook/whatif/copy'),
+    import('../call/functions'),
+  ]);
+  const copy = new Copy(workbook, worksheetFunctions);
+  try {
+    return await part(copy, workbook.sheets[workbook.activeSheet]?.name ?? '');
+  } catch (error) {
+    if (error instanceof Refusal) throw new Failure(error.message);
+    throw error;
+  } finally {
+    copy.dispose();
+  }
+}
+
+/** A file may hold results that are old, or none. */
+async function calculated(workbook: Workbook): Promise<Workbook> {
+  const [{ recalculate }, { readWorkbook, saveWorkbook }, { worksheetFunctions }] = await Promise.all([
+    import('../workbook/engine/recalculate'),
+    import('../workbook/package'),
+    import('../call/functions'),
+  ]);
+  const results = await recalculate(workbook, worksheetFunctions);
+  return readWorkbook(
+    saveWorkbook(
+      workbook,
+      results.filter(({ changed }) => changed),
+    ),
+    worksheetFunctions.map(({ id }) => id),
+  );
+}
+
+/** `Insert!C6=3:15:1` cut in two. */
+export function readSetting(text: string, sheet: string): [cell: CellRef, values: string] {
+  const [, cell, values] = /^((?:'(?:[^']|'')*'!)?[^=]+)=(.*)$/s.exec(text) ?? [];
+  if (cell === undefined || values === undefined) {
+    throw new Failure(`--set ${text} has no values; write it as Insert!C6=3:15:1.`);
+  }
+  return [readCell(cell, sheet), values];
+}
+
+/** `Insert!C20,Insert!C24:C26`: cells and areas, one by one. */
+export function readCells(text: string, sheet: string): CellRef[] {
+  const parts = text.match(/(?:'(?:[^']|'')*'|[^,'])+/g) ?? [];
+  return parts.flatMap((part) => {
+    const [from = '', to, ...more] = part.split(/:(?=[^!']*$)/);
+    const first = readCell(from, sheet);
+    if (to === undefined) return [first];
+    const area = parseArea(`${cellAddress(first.row, first.column)}:${to.trim()}`);
+    if (!area || more.length > 0)
+      throw new Failure(`${part} is no area of cells; write it as Insert!C20:C24.`);
+    return Array.from({ length: area.bottom - area.top + 1 }, (_, down) =>
+      Array.from({ length: area.right - area.left + 1 }, (__, right) => ({
+        sheet: first.sheet,
+        row: area.top + down,
+        column: area.left + right,
+      })),
+    ).flat();
+  });
+}
