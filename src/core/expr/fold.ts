@@ -26,6 +26,7 @@ export const fold = (e: Expr): Expr =>
     const plain = settled(node);
     if (plain.type !== 'op' || !plain.args.every((arg) => arg.type === 'num')) return plain;
     const value = OPERATORS[plain.op].run(...plain.args.map((arg) => arg.value));
-    // What has no value stays as written, so that the step that holds it can be named; minus zero is zero.
-    return Number.isFinite(value) ? num(value === 0 ? 0 : value) : plain;
+    // What has no value stays as written, so that the step that holds it can be named; so does a minus zero, which a
+    // number cannot be printed as.
+    return Number.isFinite(value) && !Object.is(value, -0) ? num(value) : plain;
   });
