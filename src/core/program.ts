@@ -46,7 +46,7 @@ export interface CompiledStep {
 }
 
 /** A condition that ends the calculation: with a refusal, or with an answer in words. */
-export type Gate = { readonly when: Runner; readonly says: string } & (
+export type Gate = { readonly when: Runner; readonly test: Expr; readonly says: string } & (
   { readonly type: 'refuse'; readonly argument: string } | { readonly type: 'words' }
 );
 
@@ -129,11 +129,14 @@ function build(formula: Formula, values: readonly unknown[]): Program {
     Math.max(-1, ...[...variables(read(text))].map((name) => order.indexOf(name)));
   const gates: { after: number; gate: Gate }[] = (formula.refuse ?? []).map(({ when, argument, says }) => ({
     after: askedAfter(when),
-    gate: { type: 'refuse', when: ready(when), argument, says },
+    gate: { type: 'refuse', when: ready(when), test: read(when), argument, says },
   }));
   if (formula.inWords) {
     const { when, says } = formula.inWords;
-    gates.push({ after: askedAfter(when), gate: { type: 'words', when: ready(when), says } });
+    gates.push({
+      after: askedAfter(when),
+      gate: { type: 'words', when: ready(when), test: read(when), says },
+    });
   }
   const gatesAfter = (i: number): Gate[] => gates.filter(({ after }) => after === i).map(({ gate }) => gate);
 

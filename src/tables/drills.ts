@@ -125,6 +125,26 @@ export function nearestDrill(
 const firstOfEqual = (drills: readonly Drill[], { diameter }: Drill): Drill =>
   drills.find((drill) => Math.abs(drill.diameter - diameter) <= SAME) as Drill;
 
+/**
+ * The choice as steps of the diameter (m): from a diameter on, which drill. The last step is where the series ends.
+ * It chooses as `nearestDrill` does, but for a tie within the last digits.
+ */
+export function drillSteps(
+  choice: DrillChoice,
+  round: 'nearest' | 'up' | 'down' = 'nearest',
+): { readonly steps: readonly (readonly [from: number, drill: Drill])[]; readonly end: number } {
+  const drills = drillsOf(choice).filter(
+    ({ diameter }, i, all) => i === 0 || diameter - (all[i - 1]?.diameter ?? 0) > SAME,
+  );
+  const steps = drills.map((drill, i): readonly [number, Drill] => {
+    const below = drills[i - 1];
+    if (!below || round === 'down') return [drill.diameter - SAME, drill];
+    const from = round === 'up' ? below.diameter : (below.diameter + drill.diameter) / 2;
+    return [from + SAME, drill];
+  });
+  return { steps, end: (drills.at(-1)?.diameter ?? 0) + SAME };
+}
+
 function outside(diameter: number, choice: DrillChoice, than: string, last: Drill | undefined): Refusal {
   const series = choice === 'all' ? 'drill series' : `${choice} drill series`;
   const size = `${(diameter / 0.0254).toFixed(4)} in (${(diameter * 1000).toFixed(3)} mm)`;

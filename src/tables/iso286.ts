@@ -18,6 +18,8 @@ const MAIN = [3, 6, 10, 18, 30, 50, 80, 120, 180, 250, 315, 400, 500];
 const FINE = [
   3, 6, 10, 14, 18, 24, 30, 40, 50, 65, 80, 100, 120, 140, 160, 180, 200, 225, 250, 280, 315, 355, 400, 450, 500,
 ];
+/** Upper ends of the finest steps: within one every deviation stays the same. */
+export const SIZE_STEPS: readonly number[] = FINE;
 
 /** One value a main step, or one a fine step where the standard divides further; `-`: not defined. */
 type Row = readonly (number | undefined)[];

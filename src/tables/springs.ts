@@ -102,6 +102,10 @@ export function wireModuli(
   return { shear: shear * 1e9, elastic: elastic * 1e9 };
 }
 
+/** The diameters, m, from which on each pair of moduli holds. */
+export const wireSteps = ({ moduli }: Wire): readonly number[] =>
+  moduli.map((_, i) => (i === 0 ? 0 : (moduli[i - 1]?.[0] ?? 0) * 0.0254));
+
 export const WAVE_SOURCE: Source = published('wave spring formula sheet, scribd.com/document/454858826');
 
 /**

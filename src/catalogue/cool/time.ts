@@ -9,6 +9,7 @@ import {
   HOT_PART,
   meltTemp,
   moldTemp,
+  nativeCoolingTime,
   ratioLeft,
   resin,
 } from './inputs';
@@ -34,6 +35,7 @@ export const coolTime = procedure({
     show('Fo', (time * x.resin) / x.wall ** 2);
     return time;
   },
+  native: (x, write) => nativeCoolingTime('plate', x, x.wall.text, write),
   sources: [CARSLAW],
   notes: [...COOLING_NOTES, 'Cooled from one face only, give twice the wall.'],
   cautions: [{ says: HOT_PART }],

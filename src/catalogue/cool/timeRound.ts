@@ -9,6 +9,7 @@ import {
   HOT_PART,
   meltTemp,
   moldTemp,
+  nativeCoolingTime,
   ratioLeft,
   resin,
 } from './inputs';
@@ -38,6 +39,7 @@ export const coolTimeRound = procedure({
     show('Fo', (time * x.resin) / x.diameter ** 2);
     return time;
   },
+  native: (x, write) => nativeCoolingTime('round', x, x.diameter.text, write),
   sources: [CARSLAW],
   notes: COOLING_NOTES,
   cautions: [{ says: HOT_PART }],

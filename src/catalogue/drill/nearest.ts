@@ -1,4 +1,5 @@
-import { choice, fromMemory, input, procedure, published } from '../../core/define';
+import { choice, input, procedure } from '../../core/define';
+import { DRILL_SOURCES, drillSteps } from '../../tables/drills';
 import { drillSeries, nearestIn } from '../drills';
 
 export const drillNearest = procedure({
@@ -28,12 +29,18 @@ export const drillNearest = procedure({
     show('delta', drill.diameter - diameter);
     return drill.name;
   },
-  sources: [
-    published(
-      'ASME B94.11M for number, letter and fraction drills, as listed in gumyr/cq_warehouse drill_sizes.csv',
-    ),
-    fromMemory('ISO 235 for metric drills'),
-  ],
+  native: ({ diameter, series, round }, write) => {
+    const { steps, end } = drillSteps(series.fixed(), round.fixed());
+    write.refuse(`${diameter.text}<${steps[0]?.[0] ?? 0}`, 'no drill so small');
+    write.refuse(`${diameter.text}>${end}`, 'no drill so large');
+    return write.stepped(
+      `Drills, ${series.fixed()}, ${round.fixed()}`,
+      ['from (m)', 'drill'],
+      steps.map(([from, { name }]) => [from, name]),
+      diameter.text,
+    );
+  },
+  sources: [DRILL_SOURCES.number, DRILL_SOURCES.metric],
   notes: ['Drills of equal size (E and 1/4) take the fraction’s name where both series are asked.'],
   related: ['DRILL.SIZE', 'TAP.DRILLNAME'],
   checks: [

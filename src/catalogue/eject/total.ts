@@ -27,6 +27,7 @@ export const ejectTotal = procedure({
     show('F', margin * sum);
     return margin * sum;
   },
+  native: ({ forces, margin }) => `${margin.text}*SUMPRODUCT(${forces.text})`,
   sources: [
     derived('All forces act along the ejection'),
     commonPractice('Margin of 1.5 to 2 on ejection forces, as friction and sticking are uncertain'),

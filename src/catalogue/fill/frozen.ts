@@ -63,6 +63,14 @@ export const fillFrozen = procedure({
     show('lambda', lambda);
     return 2 * lambda * Math.sqrt(diffusivity * time);
   },
+  native: ({ resin: a, meltTemp, moldTemp, noFlowTemp, time }, write) => {
+    write.refuse(`${noFlowTemp.text}<=${moldTemp.text}`, 'noFlowTemp must be above moldTemp');
+    write.refuse(`${noFlowTemp.text}>=${meltTemp.text}`, 'noFlowTemp must be below meltTemp');
+    const theta = `(${noFlowTemp.text}-${moldTemp.text})/(${meltTemp.text}-${moldTemp.text})`;
+    // erf(lambda) = theta by the normal distribution, which every spreadsheet program can turn round.
+    const lambda = write.step('lambda', `NORMSINV((1+${theta})/2)/SQRT(2)`);
+    return `2*${lambda}*SQRT(${a.text}*${time.text})`;
+  },
   sources: [
     derived(
       'Conduction into a half-space with a wall of constant temperature (Carslaw and Jaeger): T = T_w + (T_m − T_w) erf(x/(2√(a t)))',

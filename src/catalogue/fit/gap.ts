@@ -1,5 +1,5 @@
 import { choice, procedure } from '../../core/define';
-import { AT_20, fit, gapsAt, ISO_286, size } from './inputs';
+import { AT_20, fit, gapsAt, ISO_286, nativeBySize, size } from './inputs';
 
 export const fitGap = procedure({
   name: 'FIT.GAP',
@@ -24,6 +24,18 @@ export const fitGap = procedure({
     show('min', min);
     show('max', max);
     return x.which === 'min' ? min : x.which === 'max' ? max : (min + max) / 2;
+  },
+  native: ({ size: D, fit: of, which }, write) => {
+    const found = of.fixed();
+    const text = (least: 'min' | 'max'): string =>
+      nativeBySize(
+        `Gap of ${found.join('/')}, ${least}`,
+        D.text,
+        (at) => gapsAt('fit', at, found)[least],
+        write,
+      );
+    const wanted = which.fixed();
+    return wanted === 'mean' ? `(${text('min')}+${text('max')})/2` : text(wanted);
   },
   sources: [ISO_286, AT_20],
   notes: [

@@ -1,7 +1,7 @@
 import { named, procedure } from '../../core/define';
 import { naming } from '../../core/refusal';
 import { standardTolerance } from '../../tables/iso286';
-import { fromMicrometres, inMillimetres, ISO_286, size } from './inputs';
+import { fromMicrometres, inMillimetres, ISO_286, nativeBySize, size } from './inputs';
 
 export const fitGrade = procedure({
   name: 'FIT.GRADE',
@@ -18,6 +18,11 @@ export const fitGrade = procedure({
   gives: 'length',
   method: 'Table of standard tolerances by grade and size step.',
   run: (x) => fromMicrometres(naming('grade', () => standardTolerance(inMillimetres(x.size), x.grade))),
+  native: ({ size: D, grade }, write) => {
+    const found = grade.fixed();
+    const valueAt = (at: number): number => fromMicrometres(standardTolerance(inMillimetres(at), found));
+    return nativeBySize(`Standard tolerance ${found}`, D.text, valueAt, write);
+  },
   sources: [ISO_286],
   related: ['FIT.UPPER', 'FIT.GAP'],
   checks: [

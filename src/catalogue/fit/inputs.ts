@@ -1,6 +1,6 @@
-import { commonPractice, input, named, published, type Input } from '../../core/define';
+import { commonPractice, input, named, published, type Input, type NativeWriter } from '../../core/define';
 import { naming } from '../../core/refusal';
-import { deviations, fitClasses, type Deviations } from '../../tables/iso286';
+import { deviations, fitClasses, SIZE_STEPS, type Deviations } from '../../tables/iso286';
 
 export const size = input('size', 'D', 'length', {
   above: '0 mm',
@@ -48,6 +48,29 @@ export function gapsAt(
   const hole = deviationsAt(argument, diameter, holeClass);
   const shaft = deviationsAt(argument, diameter, shaftClass);
   return { min: hole.lower - shaft.upper, max: hole.upper - shaft.lower };
+}
+
+/**
+ * A deviation as worksheet text: read from its value in every step of sizes, worked out when the text is written. Where a
+ * class is not defined the table says so, and the text that counts with it is an error.
+ */
+export function nativeBySize(
+  title: string,
+  diameter: string,
+  valueAt: (size: number) => number,
+  write: NativeWriter,
+): string {
+  const rows = SIZE_STEPS.map((upTo, i): readonly [number, number | string] => {
+    const over = SIZE_STEPS[i - 1] ?? 0;
+    // A step begins just above the one before.
+    const from = over * MILLIMETRE * (1 + 1e-12);
+    try {
+      return [from, valueAt(((over + upTo) / 2) * MILLIMETRE)];
+    } catch {
+      return [from, 'undefined'];
+    }
+  });
+  return write.stepped(title, ['over (m)', 'value (m)'], rows, diameter);
 }
 
 export const ISO_286 = published(

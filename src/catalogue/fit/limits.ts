@@ -5,6 +5,7 @@ import {
   deviationsAt,
   deviationSteps,
   ISO_286,
+  nativeBySize,
   size,
   toleranceClass,
 } from './inputs';
@@ -26,6 +27,13 @@ export const fitLimits = procedure({
     show('ES', upper);
     show('EI', lower);
     return [x.size + lower, x.size + upper];
+  },
+  native: ({ size: D, class: of }, write) => {
+    const found = of.fixed();
+    return (['lower', 'upper'] as const).map((which) => {
+      const title = `${which === 'lower' ? 'Lower' : 'Upper'} deviation of ${found}`;
+      return `${D.text}+${nativeBySize(title, D.text, (at) => deviationsAt('class', at, found)[which], write)}`;
+    });
   },
   sources: [ISO_286, AT_20],
   related: ['FIT.UPPER', 'FIT.LOWER', 'FIT.GAP'],

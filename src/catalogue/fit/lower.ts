@@ -5,6 +5,7 @@ import {
   deviationsAt,
   deviationSteps,
   ISO_286,
+  nativeBySize,
   size,
   toleranceClass,
 } from './inputs';
@@ -21,6 +22,15 @@ export const fitLower = procedure({
     show('ES', upper);
     show('EI', lower);
     return lower;
+  },
+  native: ({ size: D, class: of }, write) => {
+    const found = of.fixed();
+    return nativeBySize(
+      `Lower deviation of ${found}`,
+      D.text,
+      (at) => deviationsAt('class', at, found).lower,
+      write,
+    );
   },
   sources: [ISO_286, AT_20],
   related: ['FIT.UPPER', 'FIT.LIMITS', 'FIT.GAP'],

@@ -53,6 +53,23 @@ export const plateThickness = procedure({
     show('t', t);
     return t;
   },
+  // The sag is A/t³ + B/t: with u = 1/t a cubic of one real root, u³ + P u = Q, by hyperbolic sines.
+  native: ({ span: L, width: b, allowSag, pressure: p, loadLength: c, loadWidth: w, metal }, write) => {
+    write.refuse(`${c.text}>${L.text}`, 'loadLength must not be longer than span');
+    write.refuse(`${w.text}>${b.text}`, 'loadWidth must not be wider than width');
+    const E = metal.bound('E');
+    const W = write.step('W', `${p.text}*${c.text}*${w.text}`);
+    const A = write.step('A', `${W}*(8*${L.text}^3-4*${L.text}*${c.text}^2+${c.text}^3)/(32*${E}*${b.text})`);
+    const B = write.step(
+      'B',
+      `1.2*${W}*(2*${L.text}-${c.text})*2*(1+${metal.bound('nu')})/(8*${E}*${b.text})`,
+    );
+    const P = write.step('P', `${B}/${A}/3`);
+    const t = write.step('t', `1/(2*SQRT(${P})*SINH(ASINH(${allowSag.text}/(2*${A}*${P}^1.5))/3))`);
+    write.refuse(`${t}>${THICKEST}*${L.text}`, 'allowSag cannot be kept');
+    write.refuse(`${t}<${THINNEST}*${L.text}`, 'allowSag needs no thickness');
+    return t;
+  },
   valid: [
     {
       holds: ({ span: L }, t) => (t as number) <= L / 1.5,

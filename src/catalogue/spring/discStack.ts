@@ -40,6 +40,8 @@ export const springDiscStack = procedure({
     show('s_i', deflection);
     return what === 'force' ? force : deflection;
   },
+  native: ({ discForce, discDeflection, parallel, series, what }) =>
+    what.fixed() === 'force' ? `${parallel.text}*${discForce.text}` : `${series.text}*${discDeflection.text}`,
   valid: [
     {
       holds: ({ parallel }) => parallel <= 3,

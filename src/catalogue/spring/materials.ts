@@ -1,5 +1,5 @@
 import { named, type Input } from '../../core/define';
-import { findWire, wireModuli, type Wire } from '../../tables/springs';
+import { findWire, wireModuli, wireSteps, type Wire } from '../../tables/springs';
 
 const WHAT = 'the name of a spring wire such as "music wire" or "302 stainless"';
 
@@ -7,6 +7,8 @@ const WHAT = 'the name of a spring wire such as "music wire" or "302 stainless"'
 interface ElasticWire {
   /** Shear modulus of a wire of this diameter; cold drawing makes thin wire a little stiffer. */
   readonly shearAt: (wire: number) => number;
+  /** The same as steps: from a diameter on, m, the modulus. */
+  readonly shearSteps: readonly (readonly [from: number, shear: number])[];
   /** Shear modulus over Young’s modulus, at the size where it is largest: that spring buckles first. */
   readonly modulusRatio: number;
 }
@@ -18,6 +20,7 @@ export const STEEL_G = '81500 MPa';
 
 const elasticWire = (wire: Wire): ElasticWire => ({
   shearAt: (diameter) => wireModuli(wire, diameter).shear,
+  shearSteps: wireSteps(wire).map((from) => [from, wireModuli(wire, from).shear] as const),
   modulusRatio: Math.max(...wire.moduli.map(([, shear, elastic]) => shear / elastic)),
 });
 
@@ -35,7 +38,7 @@ export const elasticMaterial = (standard: string, says: string): Input<'material
         above: '0 MPa',
         // A modulus of shear is below Young’s.
         below: '206000 MPa',
-        means: (shear) => ({ shearAt: () => shear, modulusRatio: shear / STEEL_E }),
+        means: (shear) => ({ shearAt: () => shear, shearSteps: [[0, shear]], modulusRatio: shear / STEEL_E }),
       },
       binds: {
         gamma: {

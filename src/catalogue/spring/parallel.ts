@@ -12,6 +12,7 @@ export const springParallel = procedure({
     show('k', k);
     return k;
   },
+  native: ({ rates }) => `SUMPRODUCT(${rates.text})`,
   sources: [derived('Equal deflection, summed force')],
   notes: [
     'Place equal springs evenly about the centre of the insert: unequal ones tilt it and it binds in its seat.',

@@ -40,6 +40,19 @@ export const springRate = procedure({
     show('k', k);
     return k;
   },
+  native: ({ wire: d, meanDia: D, activeCoils, material }, write) => {
+    write.refuse(`${D.text}<=${d.text}`, 'meanDia must be larger than wire');
+    const steps = material.fixed().shearSteps;
+    const [only] = steps.map(([, shear]) => String(shear));
+    const G =
+      steps.length > 1
+        ? write.step(
+            'G',
+            write.stepped('Shear modulus of wire', ['wire from (m)', 'shear modulus (Pa)'], steps, d.text),
+          )
+        : (only ?? '');
+    return `(${G}*${d.text}^4)/(8*${D.text}^3*${activeCoils.text})`;
+  },
   valid: [
     {
       holds: (x) => x.meanDia >= 4 * x.wire && x.meanDia <= 12 * x.wire,

@@ -12,6 +12,8 @@ export const springSeries = procedure({
     show('k', k);
     return k;
   },
+  // Blank cells count as 0, and are no springs.
+  native: ({ rates: { text } }) => `1/SUMPRODUCT((${text}<>0)/(${text}+(${text}=0)))`,
   sources: [derived('Equal force, summed deflection')],
   notes: ['Also for one spring on a soft seat: the seat is a spring in series. The softest decides.'],
   cautions: [

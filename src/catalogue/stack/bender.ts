@@ -1,5 +1,5 @@
 import { commonPractice, derived, procedure } from '../../core/define';
-import { contributions, rootSumSquare, sensitivities, tolerances } from './inputs';
+import { contributions, nativeRootSumSquare, rootSumSquare, sensitivities, tolerances } from './inputs';
 
 const INFLATION = 1.5;
 
@@ -19,6 +19,7 @@ export const stackBender = procedure({
     show('T', INFLATION * rss);
     return INFLATION * rss;
   },
+  native: (x) => `${INFLATION}*${nativeRootSumSquare(x.tolerances, x.sensitivities)}`,
   valid: [
     {
       holds: (x, answer) =>

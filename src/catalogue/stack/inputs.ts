@@ -1,4 +1,4 @@
-import { input, list } from '../../core/define';
+import { input, list, type NativeInput } from '../../core/define';
 import { refuse } from '../../core/refusal';
 
 /** What the tolerance stacks share: their ranges, and a population against its limits. */
@@ -27,6 +27,19 @@ export function contributions(
 }
 
 export const rootSumSquare = (parts: readonly number[]): number => Math.hypot(...parts);
+
+const arrays = (...inputs: readonly NativeInput[]): string =>
+  inputs
+    .filter(({ given }) => given)
+    .map(({ text }) => text)
+    .join(',');
+
+/** Of ranges of different shapes SUMPRODUCT makes an error, as `contributions` refuses them. */
+export const nativeSum = (own: NativeInput, factors: NativeInput): string =>
+  factors.given ? `SUMPRODUCT(${own.text},ABS(${factors.text}))` : `SUMPRODUCT(${own.text})`;
+
+export const nativeRootSumSquare = (own: NativeInput, factors: NativeInput): string =>
+  `SQRT(SUMPRODUCT(${arrays(own, own, factors, factors)}))`;
 
 export const CENTRED =
   'Assumes contributors that are independent, centred between their limits, and normal with the tolerance at three sigma.';

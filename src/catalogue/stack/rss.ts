@@ -1,5 +1,12 @@
 import { derived, procedure } from '../../core/define';
-import { CENTRED, contributions, rootSumSquare, sensitivities, tolerances } from './inputs';
+import {
+  CENTRED,
+  contributions,
+  nativeRootSumSquare,
+  rootSumSquare,
+  sensitivities,
+  tolerances,
+} from './inputs';
 
 export const stackRss = procedure({
   name: 'STACK.RSS',
@@ -13,6 +20,7 @@ export const stackRss = procedure({
     show('T', rss);
     return rss;
   },
+  native: (x) => nativeRootSumSquare(x.tolerances, x.sensitivities),
   sources: [derived('Variances of independent contributors add')],
   notes: [
     CENTRED,

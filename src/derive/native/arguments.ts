@@ -1,0 +1,338 @@
+import { amountSI, boundsOf } from '../../core/amount';
+import type { AnyInput, Binding, NativeInput, Reading } from '../../core/define';
+import { nativeNumber } from '../../core/expr/native';
+import { KINDS, systemUnit, toSI, type Kind, type System } from '../../core/quantity';
+import { readQuantity } from '../../core/readQuantity';
+import type { Unit } from '../../core/units';
+import type { DataTables } from './tables';
+
+/** What stands in a cell, errors and blanks apart. */
+export type Content = number | string | boolean | null;
+
+/** An argument of a call as the worksheet has it. */
+export interface NativeArgument {
+  /** The worksheet's own text for it: `B3`, `5`, `"P20"`, `(B3*2)`, `B3:B9`. */
+  readonly text: string;
+  /** Whether another content may come into it: anything but a constant. */
+  readonly varies: boolean;
+  /** What it is now; of a list, every cell. */
+  readonly content: Content | readonly Content[];
+  /** What a name or a word is read as; whatever it is now for a quantity. */
+  readonly value: unknown;
+  /** Names are told apart by their capitals. */
+  readonly exact?: boolean;
+}
+
+/** The argument `units`. */
+export interface NativeUnits {
+  readonly text: string;
+  readonly varies: boolean;
+  readonly system: System;
+}
+
+/** A condition in which the native form refuses; `code` as the function itself would. */
+export interface Guard {
+  readonly when: string;
+  readonly code: '#VALUE!' | '#N/A';
+  readonly says: string;
+}
+
+export class CannotBeNative extends Error {}
+
+const textOf = (value: string): string => `"${value.replaceAll('"', '""')}"`;
+
+export const constantText = (value: Content): string => {
+  if (typeof value === 'string') return textOf(value);
+  if (typeof value === 'number') return nativeNumber(value);
+  return value === null ? '0' : String(value).toUpperCase();
+};
+
+export const valueError = (says: string): string => `VALUE(${textOf(says)})`;
+
+/** Native texts of units: one factor, or a choice where a cell decides the system. */
+export class UnitTexts {
+  constructor(private readonly units: NativeUnits) {}
+
+  get system(): System {
+    return this.units.system;
+  }
+
+  toSI(text: string, kind: Kind): string {
+    const { factor, offset } = this.both(kind);
+    const scaled = factor === '1' ? `${text}*1` : `${text}*${factor}`;
+    return offset === '0' ? `(${scaled})` : `(${scaled}+${offset})`;
+  }
+
+  fromSI(text: string, kind: Kind): string {
+    const { factor, offset } = this.both(kind);
+    const shifted = offset === '0' ? text : `(${text}-${offset})`;
+    return factor === '1' ? shifted : `(${shifted}/${factor})`;
+  }
+
+  guards(): Guard[] {
+    if (!this.units.varies) return [];
+    const { text } = this.units;
+    const says = 'units: in or mm';
+    return [{ when: `AND(${text}<>"in",${text}<>"mm")`, code: '#VALUE!', says }];
+  }
+
+  fixedGuard(): Guard | undefined {
+    const { varies, text, system } = this.units;
+    if (!varies) return undefined;
+    return { when: `${text}<>"${system}"`, code: '#VALUE!', says: `this copy is for units ${system}` };
+  }
+
+  private both(kind: Kind): { factor: string; offset: string } {
+    const of = (part: 'factor' | 'offset'): string => {
+      const value = (system: System): string => nativeNumber(systemUnit(kind, system)[part]);
+      if (value('in') === value('mm') || !this.units.varies) return value(this.units.system);
+      return `IF(${this.units.text}="mm",${value('mm')},${value('in')})`;
+    };
+    return { factor: of('factor'), offset: of('offset') };
+  }
+}
+
+/** Reads one argument into native texts. What a text depends on is kept as guards and as notes for a person. */
+export class ArgumentTexts implements NativeInput {
+  readonly guards: Guard[] = [];
+  /** Sentences on what was read when the copy was made. */
+  readonly notes: string[] = [];
+  looksUp = false;
+
+  constructor(
+    private readonly input: AnyInput,
+    private readonly argument: NativeArgument | undefined,
+    private readonly units: UnitTexts,
+    private readonly tables: DataTables,
+    /** Gives a text the name of a symbol, so that it is worked out once. */
+    private readonly part: (symbol: string, text: string) => string,
+    private readonly follows: ArgumentTexts | undefined,
+  ) {}
+
+  get given(): boolean {
+    return this.argument !== undefined || this.input.default !== undefined || this.follows !== undefined;
+  }
+
+  get text(): string {
+    return (this.known ??= this.read());
+  }
+  private known: string | undefined;
+
+  /** The guards of an argument that no text was asked of count too. */
+  check(): void {
+    const { reading } = this.input;
+    if (this.given && (reading.as === 'quantity' || reading.as === 'list')) void this.text;
+  }
+
+  fixed = (): never => {
+    const { argument, input } = this;
+    if (!argument) return this.follows ? this.follows.fixed() : (this.defaultValue as never);
+    if (argument.varies && !this.isFixed) {
+      this.isFixed = true;
+      const now = argument.content as Content;
+      const same = typeof now === 'string' && argument.exact === true;
+      const when = same
+        ? `NOT(EXACT(${argument.text},${constantText(now)}))`
+        : `${argument.text}<>${constantText(now)}`;
+      const code = input.reading.as === 'named' ? '#N/A' : '#VALUE!';
+      this.guards.push({ when, code, says: `this copy is for ${input.name} ${String(now)}` });
+      this.notes.push(`${input.name} stays ${String(now)}; another one is refused`);
+    }
+    return argument.value as never;
+  };
+  private isFixed = false;
+
+  /** The value of a name that was left out, as the boundary reads it. */
+  defaultValue: unknown;
+
+  bound = (symbol: string): string => {
+    if (!this.argument && this.follows) return this.follows.bound(symbol);
+    const known = this.boundTexts.get(symbol);
+    if (known !== undefined) return known;
+    const text = this.part(symbol, this.readBound(symbol));
+    this.boundTexts.set(symbol, text);
+    return text;
+  };
+  private readonly boundTexts = new Map<string, string>();
+
+  private read(): string {
+    const { input, argument, follows } = this;
+    const { reading } = input;
+    if (!argument && follows) return follows.text;
+    switch (reading.as) {
+      case 'quantity': {
+        if (!argument)
+          return this.part(input.symbol, nativeNumber(amountSI(input.default ?? 0, reading.kind)));
+        return this.quantity(reading.kind, reading, input.symbol);
+      }
+      case 'list':
+        return this.list(reading);
+      case 'named': {
+        const [only, ...more] = Object.keys(reading.binds ?? {});
+        if (only === undefined || more.length > 0) throw new CannotBeNative(`${input.name} is no number`);
+        return this.bound(only);
+      }
+      default:
+        throw new CannotBeNative(`${input.name} is no number`);
+    }
+  }
+
+  /** A quantity's SI text with the guards of its limits. */
+  private quantity(
+    kind: Kind,
+    limits: Extract<Reading, { as: 'quantity' }> | object,
+    symbol: string,
+  ): string {
+    const { argument, input } = this;
+    if (!argument) throw new CannotBeNative(`${input.name} is missing`);
+    const { text, varies, content } = argument;
+    if (!varies) return this.part(symbol, nativeNumber(this.constantSI(content as Content, kind)));
+    const isText = typeof content === 'string';
+    const live = this.units.toSI(text, kind);
+    let si = live;
+    if (isText) {
+      const now = nativeNumber(this.constantSI(content, kind));
+      const otherwise = valueError(`${input.name}: a number, or the text of this copy`);
+      si = `IF(ISNUMBER(${text}),${live},IF(${text}=${textOf(content)},${now},${otherwise}))`;
+      this.notes.push(`${input.name} "${content}" was read when the copy was made; numbers may replace it`);
+    } else {
+      this.guards.push({ when: `ISTEXT(${text})`, code: '#VALUE!', says: `${input.name}: a number` });
+    }
+    const mark = this.part(symbol, si);
+    // Zero is zero in every unit, and the cell itself reads better.
+    const raw = systemUnit(kind, 'in').offset === 0 && !isText ? text : undefined;
+    this.limitGuards(mark, raw, limits, kind);
+    return mark;
+  }
+
+  private constantSI(content: Content, kind: Kind): number {
+    const unit = systemUnit(kind, this.units.system);
+    if (typeof content === 'number') return toSI(content, unit);
+    if (content === null) return toSI(0, unit);
+    if (typeof content === 'boolean') throw new CannotBeNative(`${this.input.name} is no number`);
+    const reading = readQuantity(content, kind);
+    if (!reading.ok) throw new CannotBeNative(`${this.input.name} is "${content}"`);
+    return reading.unit ? reading.si : toSI(reading.plain, unit);
+  }
+
+  private limitGuards(si: string, raw: string | undefined, limits: object, kind: Kind): void {
+    const { low, lowIncluded, high, highIncluded } = boundsOf(limits, kind);
+    const guard = (bound: number, sign: string): void => {
+      if (!Number.isFinite(bound)) return;
+      const text = bound === 0 && raw !== undefined ? `${raw}${sign}0` : `${si}${sign}${nativeNumber(bound)}`;
+      this.guards.push({ when: text, code: '#VALUE!', says: `${this.input.name} out of its limits` });
+    };
+    guard(low, lowIncluded ? '<' : '<=');
+    guard(high, highIncluded ? '>' : '>=');
+    if (kind === 'count') {
+      const text = raw ?? si;
+      this.guards.push({
+        when: `INT(${text})<>${text}`,
+        code: '#VALUE!',
+        says: `${this.input.name}: a whole number`,
+      });
+    }
+  }
+
+  private list({ kind, ...limits }: Extract<Reading, { as: 'list' }>): string {
+    const { argument, input } = this;
+    if (!argument) throw new CannotBeNative(`${input.name} is missing`);
+    const { text, content, varies } = argument;
+    const cells = content as readonly Content[];
+    if (!varies || cells.some((cell) => typeof cell === 'string')) {
+      const entries = cells.filter((cell) => cell !== null && cell !== '');
+      const numbers = entries.map((cell) => nativeNumber(this.constantSI(cell, kind)).replace(/[()]/g, ''));
+      if (varies) throw new CannotBeNative(`${input.name} holds text with units`);
+      return `{${numbers.join(';')}}`;
+    }
+    const says = `${input.name}: numbers in their limits`;
+    this.guards.push({ when: `COUNT(${text})=0`, code: '#VALUE!', says });
+    this.guards.push({ when: `COUNTA(${text})<>COUNT(${text})`, code: '#VALUE!', says });
+    const unit = systemUnit(kind, this.units.system);
+    const { low, lowIncluded, high, highIncluded } = boundsOf(limits, kind);
+    const count = (bound: number, sign: string): void => {
+      if (!Number.isFinite(bound)) return;
+      if (bound !== 0 || unit.offset !== 0) throw new CannotBeNative(`${input.name} has limits of its own`);
+      this.guards.push({ when: `COUNTIF(${text},"${sign}0")>0`, code: '#VALUE!', says });
+    };
+    count(low, lowIncluded ? '<' : '<=');
+    count(high, highIncluded ? '>' : '>=');
+    return this.units.toSI(text, kind);
+  }
+
+  private readBound(symbol: string): string {
+    const { argument, input } = this;
+    const reading = input.reading as Extract<Reading, { as: 'named' }>;
+    const binding = reading.binds?.[symbol];
+    if (!binding) throw new CannotBeNative(`${input.name} gives no ${symbol}`);
+    if (!argument) return nativeNumber(binding.from(this.defaultValue as never));
+    const content = argument.content as Content;
+    const number = reading.number;
+    const asQuantity = number && typeof content === 'string' ? readQuantity(content, number.kind) : undefined;
+    if (typeof content === 'number' && number) return this.boundNumber(binding, number);
+    if (asQuantity?.ok && asQuantity.unit) {
+      if (argument.varies) this.fixed();
+      return nativeNumber(binding.from(argument.value as never));
+    }
+    return this.lookedUp(symbol, reading);
+  }
+
+  /** A number where a name could stand: itself, or what it settles. */
+  private boundNumber(
+    binding: Binding<unknown>,
+    number: NonNullable<Extract<Reading, { as: 'named' }>['number']>,
+  ): string {
+    const { argument, input } = this;
+    const { kind, says: _says, means, ...limits } = number;
+    if (!argument?.varies) return nativeNumber(binding.from(argument?.value));
+    const at = (probe: number): number => binding.from(means(probe));
+    // Numbers that any limits of the catalogue allow, so that what they settle shows.
+    const now = toSI(argument.content as number, systemUnit(kind, this.units.system));
+    const probes = [now, now * 0.9375];
+    try {
+      if (probes.every((probe) => at(probe) === probe))
+        return this.quantity(kind, limits, `${input.name}_given`);
+      if (probes.every((probe) => at(probe) === at(now))) return nativeNumber(at(now));
+    } catch {
+      // Only certain numbers mean something, such as the sizes of a series.
+    }
+    this.fixed();
+    return nativeNumber(binding.from(argument.value));
+  }
+
+  private lookedUp(symbol: string, reading: Extract<Reading, { as: 'named' }>): string {
+    const { argument, input } = this;
+    if (!argument) throw new CannotBeNative(`${input.name} is missing`);
+    const binds = Object.entries(reading.binds ?? {}) as [string, Binding<unknown>][];
+    const text = String(argument.content ?? '').trim();
+    if (argument.exact) this.fixed();
+    this.looksUp = true;
+    const find = this.tables.exact(
+      {
+        title: `${shortWhat(reading.what)}: ${binds.map(([, { gives }]) => KINDS[gives].says).join(', ')}`,
+        heads: [
+          shortWhat(reading.what),
+          ...binds.map(([, { gives }]) => `${KINDS[gives].says} (${siUnit(gives)})`),
+        ],
+      },
+      [text, ...binds.map(([, { from }]) => from(argument.value))],
+    );
+    const at = binds.findIndex(([name]) => name === symbol) + 1;
+    return find(argument.varies ? argument.text : textOf(text), at);
+  }
+}
+
+/** `the name of a metal such as "P20"` → `metal`. */
+const shortWhat = (what: string): string =>
+  what
+    .replace(/^(?:the name of )?(?:an? )?/, '')
+    .replace(/ (?:such as|\(|, ?or).*$/, '')
+    .trim();
+
+/** The unit in which the data sheet keeps a kind: that of SI. */
+export const siUnit = (kind: Kind): string => {
+  const found: Unit | undefined = KINDS[kind].units.find(
+    ({ factor, offset }) => factor === 1 && offset === 0,
+  );
+  return found?.symbol === undefined || found.symbol === '' ? 'SI' : found.symbol;
+};
