@@ -9,9 +9,9 @@ import { describe, expect, it } from 'vitest';
 const BUDGETS: readonly { readonly file: string; readonly kB: number; readonly because: string }[] = [
   {
     file: 'dist/excel/functions.js',
-    kB: 170,
+    kB: 155,
     because:
-      'Excel shows #VALUE! for functions that come late. It holds the whole catalogue with its texts, and the parser of the equations',
+      'Excel shows #VALUE! for functions that come late. It holds the whole catalogue of some 150 functions with its texts, but not their checks, and the parser of the equations',
   },
   {
     file: 'dist/excel/taskpane.js',

@@ -4,7 +4,7 @@ const CopyPlugin = require('copy-webpack-plugin');
 const HtmlPlugin = require('html-webpack-plugin');
 const CssPlugin = require('mini-css-extract-plugin');
 const tsx = require('tsx/cjs/api');
-const { root, dist, resolve, typescript, samples } = require('./shared');
+const { root, dist, resolve, typescriptWithoutChecks, samples } = require('./shared');
 
 const OFFICE_ADDRESS = 'https://appsforoffice.microsoft.com';
 
@@ -60,7 +60,7 @@ module.exports = (env = {}, argv = {}) => {
     },
     output: { path: path.join(dist, 'excel'), filename: '[name].js', clean: true },
     resolve,
-    module: { rules: [typescript, { test: /\.css$/, use: [CssPlugin.loader, 'css-loader'] }] },
+    module: { rules: [typescriptWithoutChecks, { test: /\.css$/, use: [CssPlugin.loader, 'css-loader'] }] },
     plugins: [
       new HtmlPlugin({
         filename: 'taskpane.html',
