@@ -19,6 +19,15 @@ export default tseslint.config(
   },
   {
     files: ['**/*.js', '**/*.mjs', '**/*.cjs'],
-    languageOptions: { globals: { module: 'writable', require: 'readonly', process: 'readonly', __dirname: 'readonly', console: 'readonly', URL: 'readonly' } },
+    languageOptions: {
+      globals: {
+        module: 'writable',
+        require: 'readonly',
+        process: 'readonly',
+        __dirname: 'readonly',
+        console: 'readonly',
+        URL: 'readonly',
+      },
+    },
   },
 );

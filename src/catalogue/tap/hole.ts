@@ -1,6 +1,13 @@
-import { commonPractice, derived, fromMemory, type Values } from '../../core/define';
+import {
+  commonPractice,
+  derived,
+  fromMemory,
+  type NativeInputs,
+  type NativeWriter,
+  type Values,
+} from '../../core/define';
 import { Refusal } from '../../core/refusal';
-import type { Drill, DrillChoice } from '../../tables/drills';
+import { drillSteps, type Drill, type DrillChoice } from '../../tables/drills';
 import { isoTapDrill } from '../../tables/tapDrillsMetric';
 import { threadLimits } from '../../tables/threadLimits';
 import { FULL_THREAD, type Thread } from '../../tables/threads';
@@ -159,6 +166,32 @@ export const holeInRange = <X>(
     },
     says,
   }));
+
+type NativeChoice = NativeInputs<typeof tapDrillInputs>;
+
+/** The choice as worksheet text, for one thread, kind and series; what is told of a drill is up to the function. */
+export function nativeTapDrill<T extends number | string>(
+  { thread, percent, kind, series }: NativeChoice,
+  write: NativeWriter,
+  tell: { readonly head: string; readonly of: (drill: Drill) => T },
+): string {
+  const values = { thread: thread.fixed(), kind: kind.fixed(), series: series.fixed() };
+  if (!percent.given) {
+    const told = tell.of(chooseTapDrill({ ...values, percent: undefined }));
+    return typeof told === 'number' ? String(told) : `"${told}"`;
+  }
+  const { major, pitch } = values.thread;
+  const ideal = write.step('ideal', `${major}-${narrowing(values.kind) * pitch}*${percent.text}`);
+  const { steps: drills, end } = drillSteps(values.series);
+  write.refuse(`${ideal}<${drills[0]?.[0] ?? 0}`, 'series has no drill so small');
+  write.refuse(`${ideal}>${end}`, 'series has no drill so large');
+  return write.stepped(
+    `Tap drills, ${values.series}: ${tell.head}`,
+    ['from (m)', tell.head],
+    drills.map(([from, drill]) => [from, tell.of(drill)] as const),
+    ideal,
+  );
+}
 
 /** What the functions of the tap drill share; they differ in what they tell of it. */
 export const tapDrillParts = {
