@@ -3,22 +3,11 @@ const path = require('node:path');
 const CopyPlugin = require('copy-webpack-plugin');
 const HtmlPlugin = require('html-webpack-plugin');
 const CssPlugin = require('mini-css-extract-plugin');
-const tsx = require('tsx/cjs/api');
-const { root, dist, resolve, typescriptWithoutChecks, samples } = require('./shared');
+const { root, dist, load, resolve, typescriptWithoutChecks, styles, samples, help } = require('./shared');
 
 const OFFICE_ADDRESS = 'https://appsforoffice.microsoft.com';
 
-/** Loads a module of ours into the build itself, anew each time so that watching sees changes. */
-const load = (file) => {
-  const api = tsx.register({ namespace: String(Date.now()) });
-  try {
-    return api.require(path.join(root, file), module.filename);
-  } finally {
-    api.unregister();
-  }
-};
-
-/** Writes what is derived from our own sources: functions.json, the pages of help and the icons. */
+/** Writes what is derived from our own sources: functions.json and the icons. */
 const derived = (origin) => ({
   apply(compiler) {
     const { RawSource } = compiler.webpack.sources;
@@ -27,7 +16,6 @@ const derived = (origin) => ({
       compilation.hooks.processAssets.tap(emitted, () => {
         const emit = (name, content) => compilation.emitAsset(name, new RawSource(content));
         emit('functions.json', load('scripts/excel/functionsJson.ts').functionsJsonFor(origin));
-        for (const [name, text] of load('scripts/excel/helpPages.ts').helpPages()) emit(name, text);
         const { ICONS, ICON_SIZES, drawIcon } = load('scripts/excel/icons.ts');
         for (const name of Object.keys(ICONS)) {
           for (const size of ICON_SIZES)
@@ -60,7 +48,7 @@ module.exports = (env = {}, argv = {}) => {
     },
     output: { path: path.join(dist, 'excel'), filename: '[name].js', clean: true },
     resolve,
-    module: { rules: [typescriptWithoutChecks, { test: /\.css$/, use: [CssPlugin.loader, 'css-loader'] }] },
+    module: { rules: [typescriptWithoutChecks, ...styles] },
     plugins: [
       new HtmlPlugin({
         filename: 'taskpane.html',
@@ -78,12 +66,12 @@ module.exports = (env = {}, argv = {}) => {
             from: path.join(root, 'manifest.xml'),
             transform: (manifest) => manifestFor(manifest.toString(), origin),
           },
-          { from: path.join(root, 'scripts/excel/help.css'), to: 'help' },
           ...(local ? officeFiles() : []),
         ],
       }),
       derived(origin),
       samples,
+      help,
     ],
     performance: { hints: false },
   };

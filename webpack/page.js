@@ -2,7 +2,7 @@ const path = require('node:path');
 const HtmlPlugin = require('html-webpack-plugin');
 const CssPlugin = require('mini-css-extract-plugin');
 const CopyPlugin = require('copy-webpack-plugin');
-const { root, dist, resolve, typescriptWithoutChecks, samples } = require('./shared');
+const { root, dist, resolve, typescriptWithoutChecks, styles, samples, help } = require('./shared');
 
 /** The workbook page: static files that any server can hand out. */
 module.exports = (_env, argv = {}) => ({
@@ -17,7 +17,7 @@ module.exports = (_env, argv = {}) => ({
     clean: true,
   },
   resolve,
-  module: { rules: [typescriptWithoutChecks, { test: /\.css$/, use: [CssPlugin.loader, 'css-loader'] }] },
+  module: { rules: [typescriptWithoutChecks, ...styles] },
   plugins: [
     new HtmlPlugin({ template: path.join(root, 'src/page/index.html') }),
     new CssPlugin({ filename: '[name].[contenthash:8].css' }),
@@ -25,6 +25,7 @@ module.exports = (_env, argv = {}) => ({
       patterns: [path.join(root, 'src/page/icon.svg')],
     }),
     samples,
+    help,
   ],
   performance: { hints: false },
 });

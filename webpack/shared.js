@@ -1,8 +1,41 @@
 const fs = require('node:fs');
 const path = require('node:path');
+const CssPlugin = require('mini-css-extract-plugin');
+const tsx = require('tsx/cjs/api');
 const ts = require('typescript');
+const onlyWoff2 = require('./loaders/onlyWoff2');
 
 const root = path.resolve(__dirname, '..');
+
+/** Loads a module of ours into the build itself, anew each time so that watching sees changes. */
+const load = (file) => {
+  const api = tsx.register({ namespace: String(Date.now()) });
+  try {
+    return api.require(path.join(root, file), module.filename);
+  } finally {
+    api.unregister();
+  }
+};
+
+/** Writes the pages of help into help/. Their equations use the fonts of the panel, in fonts/. */
+const help = {
+  apply(compiler) {
+    const { RawSource } = compiler.webpack.sources;
+    const emitted = { name: 'help', stage: compiler.webpack.Compilation.PROCESS_ASSETS_STAGE_ADDITIONAL };
+    compiler.hooks.thisCompilation.tap('help', (compilation) => {
+      compilation.hooks.processAssets.tapPromise(emitted, async () => {
+        const emit = (name, text) => compilation.emitAsset(name, new RawSource(text), { minimized: true });
+        const pages = await load('scripts/help/pages.ts').helpPages();
+        for (const [name, text] of pages) emit(name, text);
+        for (const file of ['help.css', 'search.js']) {
+          emit(`help/${file}`, fs.readFileSync(path.join(root, 'scripts/help', file), 'utf8'));
+        }
+        const katex = fs.readFileSync(require.resolve('katex/dist/katex.min.css'), 'utf8');
+        emit('help/katex.css', onlyWoff2(katex).replaceAll('url(fonts/', 'url(../fonts/'));
+      });
+    });
+  },
+};
 
 /** Puts the sample workbooks into samples/, and their names into samples/index.json. */
 const samples = {
@@ -47,8 +80,17 @@ const typescript = {
 /** What all targets have in common. Types are checked by `npm run types`, not by every build. */
 module.exports = {
   root,
+  load,
   samples,
+  help,
   dist: path.join(root, 'dist'),
+  styles: [
+    {
+      test: /\.css$/,
+      use: [CssPlugin.loader, 'css-loader', path.join(__dirname, 'loaders/onlyWoff2.js')],
+    },
+    { test: /\.woff2$/, type: 'asset/resource', generator: { filename: 'fonts/[name][ext]' } },
+  ],
   resolve: { extensions: ['.ts', '.tsx', '.js'] },
   typescript,
   typescriptWithoutChecks: {

@@ -274,3 +274,22 @@ const unitsText = (kind: Kind): string => {
   const { in: inch, mm } = KINDS[kind].system;
   return inch === mm ? inch : `${inch} or ${mm}`;
 };
+
+/** One condition of an equation's range of validity. */
+export interface RangeCondition {
+  /** What must hold; absent where it is not said in symbols. */
+  readonly tex?: string;
+  /** The sentence for a person where it does not hold. */
+  readonly says: string;
+}
+
+/** The range of validity of a definition. */
+export function rangeOf(definition: Definition): RangeCondition[] {
+  if (definition.type === 'lookup') return [];
+  if (definition.type === 'procedure')
+    return (definition.valid ?? []).map(({ says }: { readonly says: string }) => ({ says }));
+  return ((definition as Formula).valid ?? []).map(({ holds, says }) => ({
+    tex: toTex(prune(parseEquation(holds, () => true))),
+    says,
+  }));
+}

@@ -5,8 +5,6 @@ import {
   MessageBar,
   MessageBarActions,
   MessageBarBody,
-  Tab,
-  TabList,
   tokens,
   type Theme,
 } from '@fluentui/react-components';
@@ -15,7 +13,7 @@ import type { WorksheetFunction } from '../call/worksheetFunction';
 import type { Host } from '../panel/host';
 import { Panel } from '../panel/Panel';
 import { DesignSheets } from './DesignSheets';
-import { readPanelState, setPanelState, subscribe, type PanelPage } from './panelState';
+import { readPanelState, setPanelState, subscribe, type Notice } from './panelState';
 
 const useStyles = makeStyles({
   app: {
@@ -33,9 +31,7 @@ const useStyles = makeStyles({
     overflow: 'hidden',
     clipPath: 'inset(50%)',
   },
-  tabs: { flexShrink: 0, borderBottom: `1px solid ${tokens.colorNeutralStroke2}` },
   notice: { flexShrink: 0 },
-  page: { flexGrow: 1, minHeight: 0 },
 });
 
 interface Props {
@@ -59,35 +55,35 @@ function Pages({ host, functions }: Omit<Props, 'theme'>) {
   return (
     <main className={styles.app}>
       <h1 className={styles.heading}>Moldsheet</h1>
-      <TabList
-        className={styles.tabs}
-        size="small"
-        selectedValue={page}
-        onTabSelect={(_event, { value }) => {
-          setPanelState({ page: value as PanelPage, notice: undefined });
+      <Panel
+        host={host}
+        functions={functions}
+        page={page}
+        onPage={(chosen) => {
+          setPanelState({ page: chosen, notice: undefined });
         }}
-      >
-        <Tab value="functions">Functions</Tab>
-        <Tab value="sheets">Design sheets</Tab>
-      </TabList>
-      {notice && (
-        <MessageBar className={styles.notice} intent={notice.intent} layout="multiline">
-          <MessageBarBody>{notice.text}</MessageBarBody>
-          <MessageBarActions>
-            <Button
-              size="small"
-              onClick={() => {
-                setPanelState({ notice: undefined });
-              }}
-            >
-              Dismiss
-            </Button>
-          </MessageBarActions>
-        </MessageBar>
-      )}
-      <div className={styles.page}>
-        {page === 'functions' ? <Panel host={host} functions={functions} /> : <DesignSheets />}
-      </div>
+        notice={notice && <NoticeBar {...notice} />}
+        more={[{ id: 'sheets', title: 'Design sheets', body: <DesignSheets /> }]}
+      />
     </main>
+  );
+}
+
+function NoticeBar({ intent, text }: Notice) {
+  const styles = useStyles();
+  return (
+    <MessageBar className={styles.notice} intent={intent} layout="multiline">
+      <MessageBarBody>{text}</MessageBarBody>
+      <MessageBarActions>
+        <Button
+          size="small"
+          onClick={() => {
+            setPanelState({ notice: undefined });
+          }}
+        >
+          Dismiss
+        </Button>
+      </MessageBarActions>
+    </MessageBar>
   );
 }

@@ -1,10 +1,10 @@
 /// <reference types="office-js" />
-import { messageOf, setPanelState, type PanelPage } from './panelState';
+import { messageOf, setPanelState } from './panelState';
 import { reenterFormulas } from './reenter';
 
 /** The commands of the ribbon and the context menu, by the names that the manifest gives them. */
 export const commands = {
-  showWork: () => showPanel('functions'),
+  showWork: () => showPanel('work'),
   insertDesignSheet: () => showPanel('sheets'),
 
   async reenterFormulas(): Promise<void> {
@@ -41,7 +41,7 @@ export const associateCommands = (): void => {
   }
 };
 
-const showPanel = async (page: PanelPage): Promise<void> => {
+const showPanel = async (page: string): Promise<void> => {
   setPanelState({ page, notice: undefined });
   await Office.addin.showAsTaskpane();
 };

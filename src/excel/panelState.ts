@@ -1,10 +1,9 @@
 /** What the panel shows in Excel, set by the ribbon as well: in the shared runtime both live in one page. */
 export interface PanelState {
-  readonly page: PanelPage;
+  /** The id of a page of the panel. */
+  readonly page: string;
   readonly notice: Notice | undefined;
 }
-
-export type PanelPage = 'functions' | 'sheets';
 
 export interface Notice {
   readonly intent: 'info' | 'success' | 'warning' | 'error';

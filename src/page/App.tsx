@@ -60,6 +60,7 @@ function Desk({ session, host, functions, samples, gridElement }: Props) {
   const styles = useStyles();
   const state = useSyncExternalStore(session.subscribe, () => session.state);
   const [panelOpen, setPanelOpen] = useState(true);
+  const [page, setPage] = useState('functions');
   const dropping = useFileDrop((file) => void session.openFile(file));
 
   useEffect(() => {
@@ -109,7 +110,7 @@ function Desk({ session, host, functions, samples, gridElement }: Props) {
         <main className={styles.grid} aria-label="Workbook" ref={(element) => element?.append(gridElement)} />
         {panelOpen && (
           <aside className={styles.panel} aria-label="Functions">
-            <Panel host={host} functions={functions} />
+            <Panel host={host} functions={functions} page={page} onPage={setPage} />
           </aside>
         )}
       </div>

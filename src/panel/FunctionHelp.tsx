@@ -1,5 +1,6 @@
-import { Button, makeStyles, Text, tokens } from '@fluentui/react-components';
+import { Button, Link, makeStyles, Text, tokens } from '@fluentui/react-components';
 
+import { helpPage } from '../call/helpPage';
 import { NAMESPACE } from '../call/namespace';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { argumentText, signature } from './argumentText';
@@ -65,6 +66,9 @@ export function FunctionHelp({ fn, onBack, onInsert }: Props) {
           </div>
         ))}
       </dl>
+      <Link href={helpPage(fn.id)} target="_blank" rel="noreferrer">
+        Equation, example, range and sources
+      </Link>
     </article>
   );
 }

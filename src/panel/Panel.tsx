@@ -1,10 +1,12 @@
-import { makeStyles, tokens } from '@fluentui/react-components';
-import { useState } from 'react';
+import { makeStyles, Tab, TabList, tokens } from '@fluentui/react-components';
+import { useState, type ReactNode } from 'react';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { CellCard } from './CellCard';
 import { FunctionHelp } from './FunctionHelp';
 import { FunctionList } from './FunctionList';
 import type { Host } from './host';
+import { WhatIf } from './whatif/WhatIf';
+import { WorkView } from './work/WorkView';
 
 const useStyles = makeStyles({
   panel: {
@@ -15,20 +17,64 @@ const useStyles = makeStyles({
     backgroundColor: tokens.colorNeutralBackground1,
     color: tokens.colorNeutralForeground1,
   },
+  tabs: { flexShrink: 0, borderBottom: `1px solid ${tokens.colorNeutralStroke2}` },
+  page: { display: 'flex', flexDirection: 'column', flexGrow: 1, minHeight: 0 },
 });
+
+/** A page of the panel that only one host has. */
+export interface MorePage {
+  readonly id: string;
+  readonly title: string;
+  readonly body: ReactNode;
+}
 
 interface Props {
   readonly host: Host;
   readonly functions: readonly WorksheetFunction[];
+  readonly page: string;
+  readonly onPage: (page: string) => void;
+  /** Stands between the tabs and the page. */
+  readonly notice?: ReactNode;
+  readonly more?: readonly MorePage[];
 }
 
-/** The side panel: what the selected cell says, the functions, and the help of each. */
-export function Panel({ host, functions }: Props) {
+/** The side panel: the functions with their help, the work of the selected cell, and what its host adds. */
+export function Panel({ host, functions, page, onPage, notice, more = [] }: Props) {
   const styles = useStyles();
+  const pages: readonly MorePage[] = [
+    { id: 'functions', title: 'Functions', body: <Functions host={host} functions={functions} /> },
+    { id: 'work', title: 'Work', body: <WorkView host={host} functions={functions} /> },
+    { id: 'whatif', title: 'What if', body: <WhatIf host={host} /> },
+    ...more,
+  ];
+  return (
+    <div className={styles.panel}>
+      <TabList
+        className={styles.tabs}
+        size="small"
+        selectedValue={page}
+        onTabSelect={(_event, { value }) => {
+          onPage(String(value));
+        }}
+      >
+        {pages.map(({ id, title }) => (
+          <Tab key={id} value={id}>
+            {title}
+          </Tab>
+        ))}
+      </TabList>
+      {notice}
+      <div className={styles.page}>{pages.find(({ id }) => id === page)?.body}</div>
+    </div>
+  );
+}
+
+/** What the selected cell says, the functions, and the help of each. */
+function Functions({ host, functions }: Pick<Props, 'host' | 'functions'>) {
   const [chosen, choose] = useState<WorksheetFunction>();
   const [search, setSearch] = useState('');
   return (
-    <div className={styles.panel}>
+    <>
       <CellCard host={host} functions={functions} onChoose={choose} />
       {chosen ? (
         <FunctionHelp
@@ -41,6 +87,6 @@ export function Panel({ host, functions }: Props) {
       ) : (
         <FunctionList functions={functions} search={search} onSearch={setSearch} onChoose={choose} />
       )}
-    </div>
+    </>
   );
 }

@@ -48,7 +48,7 @@ describe('the commands of the ribbon', () => {
     expect(showAsTaskpane).toHaveBeenCalledOnce();
     expect(readPanelState().page).toBe('sheets');
     await click('showWork');
-    expect(readPanelState().page).toBe('functions');
+    expect(readPanelState().page).toBe('work');
   });
 
   it('recalculate everything', async () => {

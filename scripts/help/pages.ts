@@ -1,0 +1,21 @@
+import katex from 'katex';
+import { helpPage } from '../../src/call/helpPage';
+import { helpHtml, indexHtml } from '../../src/derive/help';
+import { helpEntries } from './entries';
+
+/** As strict as it goes: what is not understood stops the build. */
+const typeset = (tex: string): string =>
+  katex.renderToString(`\\displaystyle ${tex}`, { strict: 'error', throwOnError: true });
+
+/** From one page of help to another. */
+const address = (id: string): string => helpPage(id).replace(/^help\//, '');
+
+/** The pages of help by their addresses: one for each function and a list of all. */
+export async function helpPages(): Promise<ReadonlyMap<string, string>> {
+  const entries = await helpEntries();
+  const tools = { typeset, address };
+  return new Map([
+    ['help/index.html', indexHtml(entries, tools)],
+    ...entries.map((entry): [string, string] => [helpPage(entry.id), helpHtml(entry, tools)]),
+  ]);
+}

@@ -1,0 +1,217 @@
+import type { Source } from '../core/define';
+import type { GeneralEquation, RangeCondition, TypesetLine } from './typeset';
+
+/** All that the page of help of one function says; written to HTML by `helpHtml`. */
+export interface HelpEntry {
+  readonly id: string;
+  /** As it is typed: `MOLD.SEAT.FORCE`. */
+  readonly title: string;
+  readonly family: string;
+  readonly summary: string;
+  readonly signature: string;
+  readonly parameters: readonly HelpParameter[];
+  readonly notes: readonly string[];
+  readonly equations: readonly GeneralEquation[];
+  /** How it is found, where an equation does not say it. */
+  readonly method?: string;
+  /** What a table gives, by the word that asks for it. */
+  readonly columns: readonly { readonly word: string; readonly says: string; readonly unit: string }[];
+  readonly example: HelpExample;
+  /** SVG text. */
+  readonly pictures: readonly string[];
+  readonly range: readonly RangeCondition[];
+  readonly sources: readonly Source[];
+  readonly cautions: readonly { readonly whenTex?: string; readonly says: string }[];
+  readonly related: readonly string[];
+}
+
+export interface HelpParameter {
+  readonly name: string;
+  /** Of the equations; absent where they do not name it. */
+  readonly symbolTex?: string;
+  readonly says: string;
+  /** `above 0°, below 45°`. */
+  readonly limits?: string;
+  readonly optional: boolean;
+}
+
+export interface HelpExample {
+  /** With its `=`. */
+  readonly typed: string;
+  /** The cells that it fills, as text. */
+  readonly answer: readonly (readonly string[])[];
+  readonly unit: string;
+  readonly lines: readonly TypesetLine[];
+  /** What the answer was checked against. */
+  readonly from?: string;
+}
+
+/** What the writer of pages needs from outside: TeX as HTML, and the address of a page from another one. */
+export interface HelpTools {
+  readonly typeset: (tex: string) => string;
+  readonly address: (id: string) => string;
+}
+
+export const SOURCE_KINDS: Readonly<Record<Source['kind'], string>> = {
+  published: 'Published',
+  derived: 'Derived',
+  memory: 'From memory, unverified',
+  practice: 'Common practice',
+};
+
+const escape = (text: string): string =>
+  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
+
+const list = (tag: 'ul' | 'ol', items: readonly string[]): string =>
+  `<${tag}>${items.map((item) => `<li>${item}</li>`).join('')}</${tag}>`;
+
+const section = (heading: string, body: string): string =>
+  body === '' ? '' : `<section><h2>${escape(heading)}</h2>${body}</section>`;
+
+/** The page of help of one function. */
+export function helpHtml(entry: HelpEntry, tools: HelpTools): string {
+  const { title, summary, signature, notes, method, pictures, related } = entry;
+  const body = [
+    `<p class="summary">${escape(summary)}</p>`,
+    `<pre>${escape(signature)}</pre>`,
+    ...notes.map((note) => `<p>${escape(note)}</p>`),
+    section('Arguments', parametersHtml(entry, tools)),
+    section('What it gives', columnsHtml(entry)),
+    section(
+      entry.equations.length > 0 || method !== undefined ? 'Equation' : '',
+      (method === undefined ? '' : `<p>${escape(method)}</p>`) + equationsHtml(entry, tools),
+    ),
+    section('Picture', pictures.map((svg) => `<div class="picture">${svg}</div>`).join('')),
+    section('Example', exampleHtml(entry.example, tools)),
+    section('Range of validity', rangeHtml(entry, tools)),
+    section('Cautions', cautionsHtml(entry, tools)),
+    section(
+      'Sources',
+      list(
+        'ul',
+        entry.sources.map(
+          ({ kind, cites }) => `<span class="kind">${SOURCE_KINDS[kind]}</span> ${escape(cites)}`,
+        ),
+      ),
+    ),
+    section(
+      'See also',
+      related.length === 0
+        ? ''
+        : list(
+            'ul',
+            related.map((id) => `<a href="${tools.address(id)}">${escape(id)}</a>`),
+          ),
+    ),
+  ].join('');
+  return pageHtml(title, `<p><a href="index.html">All functions</a></p>`, body);
+}
+
+function parametersHtml({ parameters }: HelpEntry, { typeset }: HelpTools): string {
+  if (parameters.length === 0) return '<p>None.</p>';
+  const entries = parameters.map(({ name, symbolTex, says, limits, optional }) => {
+    const symbol = symbolTex === undefined ? '' : ` <span class="symbol">${typeset(symbolTex)}</span>`;
+    return (
+      `<dt>${escape(name)}${symbol}${optional ? ' <small>optional</small>' : ''}</dt>` +
+      `<dd>${escape(says)}${limits === undefined ? '' : `<br><small>${escape(limits)}</small>`}</dd>`
+    );
+  });
+  return `<dl>${entries.join('')}</dl>`;
+}
+
+function columnsHtml({ columns }: HelpEntry): string {
+  if (columns.length === 0) return '';
+  const rows = columns.map(
+    ({ word, says, unit }) =>
+      `<tr><td>${escape(word)}</td><td>${escape(says)}</td><td>${escape(unit)}</td></tr>`,
+  );
+  return `<table><thead><tr><th scope="col">Word</th><th scope="col">Meaning</th><th scope="col">Unit</th></tr></thead><tbody>${rows.join('')}</tbody></table>`;
+}
+
+function equationsHtml({ equations }: HelpEntry, { typeset }: HelpTools): string {
+  const items = equations.map(({ says, unit, cases, note, symbolTex }) => {
+    const lines = cases.map(({ when, tex, words }) => {
+      const equation = tex === undefined ? `${typeset(symbolTex)}: ${escape(words ?? '')}` : typeset(tex);
+      return `<div class="equation" tabindex="0" role="group" aria-label="${escape(says)}">${when === undefined ? '' : `<small>${escape(when)}:</small> `}${equation}</div>`;
+    });
+    return `${escape(says)}${unit === '' ? '' : ` <small>(${escape(unit)})</small>`}${lines.join('')}${note === undefined ? '' : `<small>${escape(note)}</small>`}`;
+  });
+  return items.length === 0 ? '' : list('ol', items);
+}
+
+function exampleHtml({ typed, answer, unit, lines, from }: HelpExample, { typeset }: HelpTools): string {
+  const [[only = ''] = []] = answer;
+  const shown =
+    answer.length === 1 && answer[0]?.length === 1
+      ? `<p>gives <strong>${escape(only)}${unit === '' || unit.startsWith('%') || unit.startsWith('/') ? unit : ` ${escape(unit)}`}</strong></p>`
+      : `<div class="scroll" tabindex="0" role="group" aria-label="Answer"><table><tbody>${answer.map((row) => `<tr>${row.map((cell) => `<td>${escape(cell)}</td>`).join('')}</tr>`).join('')}</tbody></table></div>`;
+  const steps = lines
+    .filter(({ role, numbersTex }) => role !== 'input' && numbersTex !== undefined)
+    .map(
+      ({ says, numbersTex }) =>
+        `${escape(says)}<div class="equation" tabindex="0" role="group" aria-label="${escape(says)}, with numbers">${typeset(numbersTex ?? '')}</div>`,
+    );
+  return [
+    `<pre>${escape(typed)}</pre>`,
+    shown,
+    steps.length === 0 ? '' : list('ol', steps),
+    from === undefined ? '' : `<p><small>Checked against: ${escape(from)}</small></p>`,
+  ].join('');
+}
+
+function rangeHtml({ range }: HelpEntry, { typeset }: HelpTools): string {
+  if (range.length === 0) return '';
+  return list(
+    'ul',
+    range.map(({ tex, says }) =>
+      tex === undefined ? escape(says) : `${typeset(tex)}<br>Otherwise: ${escape(says)}`,
+    ),
+  );
+}
+
+function cautionsHtml({ cautions }: HelpEntry, { typeset }: HelpTools): string {
+  if (cautions.length === 0) return '';
+  return list(
+    'ul',
+    cautions.map(({ whenTex, says }) =>
+      whenTex === undefined ? escape(says) : `${escape(says)} <small>Where ${typeset(whenTex)}.</small>`,
+    ),
+  );
+}
+
+/** The list of all functions, with a search. */
+export function indexHtml(entries: readonly HelpEntry[], { address }: Pick<HelpTools, 'address'>): string {
+  const families = [...new Set(entries.map(({ family }) => family))];
+  const groups = families.map((family) => {
+    const members = entries
+      .filter((entry) => entry.family === family)
+      .map(({ id, title, summary, parameters }) => {
+        const words = parameters.map(({ name }) => name).join(' ');
+        return `<li data-words="${escape(words)}"><a href="${address(id)}">${escape(title)}</a><br>${escape(summary)}</li>`;
+      });
+    return `<section data-family><h2>${escape(family)}</h2><ul class="functions">${members.join('')}</ul></section>`;
+  });
+  const search =
+    '<p><label for="search">Search by name or words</label> <input id="search" type="search" autocomplete="off"></p><p id="found" role="status"></p>';
+  return pageHtml('Functions', '', `${search}${groups.join('')}<script src="search.js"></script>`);
+}
+
+/** KaTeX places its parts by style attributes; nothing else inline is allowed, and nothing from elsewhere. */
+const POLICY =
+  "default-src 'none'; script-src 'self'; style-src 'self'; style-src-attr 'unsafe-inline'; font-src 'self'; img-src 'self' data:";
+
+const pageHtml = (title: string, above: string, body: string): string => `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${POLICY}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="color-scheme" content="light dark">
+<link rel="icon" href="data:,">
+<link rel="stylesheet" href="katex.css">
+<link rel="stylesheet" href="help.css">
+<title>${escape(title)} – Moldsheet</title>
+</head>
+<body><main>${above}<h1>${escape(title)}</h1>${body}</main></body>
+</html>
+`;

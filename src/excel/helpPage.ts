@@ -1,2 +1,0 @@
-/** The page of help for a function, from the folder of the add-in. */
-export const helpPage = (id: string): string => `help/${id.toLowerCase()}.html`;

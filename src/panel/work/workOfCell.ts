@@ -1,0 +1,142 @@
+import { cellAt } from '../../call/broadcast';
+import type { Argument, CellValue } from '../../call/cell';
+import { errorCell } from '../../call/worksheet';
+import { readCall } from '../../call/readCall';
+import { valueSource } from '../../call/tools/show';
+import { catalogue } from '../../catalogue';
+import { boundsOf, inBounds } from '../../core/amount';
+import { inputsOf, type AnyInput, type Definition, type Source } from '../../core/define';
+import { quantityText } from '../../core/format';
+import { Refusal } from '../../core/refusal';
+import type { System } from '../../core/quantity';
+import { pictureOf } from '../../derive/pictures';
+import { typesetWork, type TypesetLine, type TypesetWork } from '../../derive/typeset';
+import { areaAddress } from '../../workbook/model';
+import type { Call } from './calls';
+import { originAddress, readGiven, type GivenArgument, type Surroundings } from './givenArguments';
+
+/** An input as the work view shows it. */
+export interface ShownInput {
+  readonly line: TypesetLine;
+  /** The argument's name. */
+  readonly name: string;
+  /** Where its value came from, in words. */
+  readonly from: string;
+  /** Said of a value outside of the range that is usual in this trade. */
+  readonly unusual?: string;
+}
+
+/** All that the work view shows of one call, or why there is nothing to show. */
+export type CallWork =
+  | {
+      readonly definition: Definition;
+      readonly work: TypesetWork;
+      readonly inputs: readonly ShownInput[];
+      readonly picture: string | undefined;
+      readonly sources: readonly Source[];
+    }
+  | { readonly definition: Definition; readonly refusal: string };
+
+/** The definition that a call names; the functions about functions have none. */
+export const definitionOf = ({ id }: Call): Definition | undefined =>
+  catalogue.find(({ name }) => name === id);
+
+/** The work of a call at a place of the range that its formula fills. */
+export async function workOfCall(
+  call: Call,
+  definition: Definition,
+  around: Surroundings,
+  place: { readonly row: number; readonly column: number },
+): Promise<CallWork> {
+  const given = await Promise.all(call.args.map((arg) => readGiven(arg, around)));
+  try {
+    return shown(definition, given, place);
+  } catch (error) {
+    return { definition, refusal: errorCell(error).message || errorCell(error).code };
+  }
+}
+
+function shown(
+  definition: Definition,
+  given: readonly GivenArgument[],
+  wanted: { readonly row: number; readonly column: number },
+): CallWork {
+  const args = given.map(({ value }) => value);
+  const call = readCall(definition, args);
+  const row = Math.min(wanted.row, call.shape.rows - 1);
+  const column = Math.min(wanted.column, call.shape.columns - 1);
+  const place = call.at(row, column);
+  const { values, system } = place;
+  const cellOf = (arg: Argument): CellValue => (arg ? cellAt(arg, row, column) : null);
+  const textGiven = (input: AnyInput, index: number): string =>
+    String((args[index] ? cellOf(args[index]) : input.default) ?? '');
+  let work: TypesetWork;
+  try {
+    work = typesetWork(definition, values, system, textGiven);
+  } catch (error) {
+    throw error instanceof Refusal ? call.explain(error, place) : error;
+  }
+  return {
+    definition,
+    work,
+    inputs: work.lines
+      .filter(({ role }) => role === 'input')
+      .map((line) => shownInput(definition, line, given, { row, column }, system)),
+    picture: pictureOf(definition.name, work.lines, system),
+    sources: valueSource(
+      definition,
+      args.map((arg) => (arg ? [[cellOf(arg)]] : arg)),
+    ),
+  };
+}
+
+function shownInput(
+  definition: Definition,
+  line: TypesetLine,
+  given: readonly GivenArgument[],
+  place: { readonly row: number; readonly column: number },
+  system: System,
+): ShownInput {
+  const index = line.input ?? -1;
+  const input = inputsOf(definition)[index] as AnyInput;
+  const unusual = unusualText(input, line, system);
+  return {
+    line,
+    name: input.name,
+    from: isProvided(input, line) ? `of ${input.name}` : fromText(input, given[index], place),
+    ...(unusual === undefined ? {} : { unusual }),
+  };
+}
+
+/** A property that a name such as a metal brings along. */
+const isProvided = ({ reading, name }: AnyInput, { symbol }: TypesetLine): boolean =>
+  reading.as === 'named' && symbol !== name;
+
+function fromText(
+  input: AnyInput,
+  given: GivenArgument | undefined,
+  { row, column }: { readonly row: number; readonly column: number },
+): string {
+  const { origin } = given ?? { origin: { from: 'nothing' } as const };
+  switch (origin.from) {
+    case 'nothing':
+      return input.sameAs === undefined ? 'default' : `left out: as ${input.sameAs}`;
+    case 'constant':
+      return 'typed in the formula';
+    case 'cells':
+      return input.reading.as === 'list'
+        ? `${origin.sheet === undefined ? '' : `${origin.sheet}!`}${areaAddress(origin.area)}`
+        : originAddress(origin, row, column);
+    case 'expression':
+      return origin.text;
+  }
+}
+
+function unusualText(input: AnyInput, line: TypesetLine, system: System): string | undefined {
+  const { reading } = input;
+  if (reading.as !== 'quantity' || !reading.usual || typeof line.value !== 'number') return undefined;
+  const bounds = boundsOf({ min: reading.usual[0], max: reading.usual[1] }, reading.kind);
+  if (inBounds(line.value, bounds)) return undefined;
+  const [low, high] = [bounds.low, bounds.high].map((si) => quantityText(si, reading.kind, system));
+  return `Usually ${low ?? ''} to ${high ?? ''}: is the unit as meant?`;
+}
