@@ -314,7 +314,7 @@ export interface NativeWriter {
   readonly columns: (
     title: string,
     heads: readonly string[],
-    rows: readonly (readonly number[])[],
+    rows: readonly (readonly (number | string)[])[],
   ) => (at: number) => string;
   /** The system of units; the native form then holds for this one alone. */
   readonly system: () => 'in' | 'mm';
@@ -343,10 +343,7 @@ export interface Procedure<
    * The same in a worksheet's own functions, SI in and out, where a short exact form exists; for a row, one text each.
    * Limits of the inputs are asked for by the caller. Absent or undefined: the result is passed on as a value.
    */
-  readonly native?: (
-    x: NativeInputs<I>,
-    write: NativeWriter,
-  ) => string | readonly string[] | undefined;
+  readonly native?: (x: NativeInputs<I>, write: NativeWriter) => string | readonly string[] | undefined;
   readonly valid?: readonly {
     readonly holds: (x: Values<I>, answer: Answer) => boolean;
     readonly says: string;

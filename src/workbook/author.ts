@@ -12,6 +12,7 @@ import { addSheetParts } from './package/newSheets';
 import { writeProperties } from './package/properties';
 import { readParts } from './package/read';
 import type { EditableParts } from './package/relationships';
+import { removeSheetParts } from './package/removeSheets';
 import { renameSheetParts } from './package/renameSheets';
 import { calledFunctions, knownFunctions } from './package/spelling';
 
@@ -44,6 +45,13 @@ export function addSheets(workbook: Workbook, description: SheetsDescription): W
 export function renameSheets(workbook: Workbook, names: ReadonlyMap<string, string>): Workbook {
   return withParts(workbook, (parts) => {
     renameSheetParts(parts, names);
+  });
+}
+
+/** The workbook without sheets that no other sheet refers to. */
+export function removeSheets(workbook: Workbook, names: readonly string[]): Workbook {
+  return withParts(workbook, (parts) => {
+    removeSheetParts(parts, new Set(names));
   });
 }
 

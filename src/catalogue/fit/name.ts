@@ -1,10 +1,16 @@
 import { input, procedure } from '../../core/define';
 import { quantityText } from '../../core/format';
 import { notInTable, refuse } from '../../core/refusal';
-import { fitClasses, PREFERRED_FITS, PREFERRED_FITS_SOURCE } from '../../tables/iso286';
+import { fitClasses, PREFERRED_FITS, PREFERRED_FITS_SOURCE, SIZE_STEPS } from '../../tables/iso286';
 import { AT_20, gapsAt, ISO_286, size } from './inputs';
 
 const ROUNDING = 1e-10;
+
+/** The preferred fits at a size, the tightest first. */
+const fitsAt = (diameter: number): { name: string; min: number; max: number }[] =>
+  PREFERRED_FITS.map((name) => ({ name, ...gapsAt('size', diameter, fitClasses(name)) })).sort(
+    (a, b) => a.max - b.max,
+  );
 
 export const fitName = procedure({
   name: 'FIT.NAME',
@@ -22,9 +28,7 @@ export const fitName = procedure({
   },
   run: ({ size: diameter, minGap, maxGap }, show, system) => {
     if (minGap > maxGap) refuse('minGap', 'must be at most {maxGap}');
-    const fits = PREFERRED_FITS.map((name) => ({ name, ...gapsAt('size', diameter, fitClasses(name)) })).sort(
-      (a, b) => a.max - b.max,
-    );
+    const fits = fitsAt(diameter);
     const found = fits.find(({ min, max }) => min >= minGap - ROUNDING && max <= maxGap + ROUNDING);
     if (!found) {
       const gap = (si: number): string => quantityText(si, 'length', system);
@@ -39,6 +43,26 @@ export const fitName = procedure({
     show('min', found.min);
     show('max', found.max);
     return found.name;
+  },
+  native: ({ size: diameter, minGap, maxGap }, write) => {
+    write.refuse(`${minGap.text}>${maxGap.text}`, 'minGap must be at most maxGap');
+    const column = write.columns(
+      'Preferred fits, the tightest first',
+      ['over (m)', ...PREFERRED_FITS.flatMap((_, i) => [`fit ${i + 1}`, 'least gap (m)', 'largest gap (m)'])],
+      SIZE_STEPS.map((upTo, i) => {
+        const over = (SIZE_STEPS[i - 1] ?? 0) / 1000;
+        const fits = fitsAt((over + upTo / 1000) / 2);
+        // A step begins just above the one before.
+        return [over * (1 + 1e-12), ...fits.flatMap(({ name, min, max }) => [name, min, max])];
+      }),
+    );
+    const row = write.step('row', `MATCH(${diameter.text},${column(0)},1)`);
+    const cell = (at: number): string => `INDEX(${column(at)},${row})`;
+    return PREFERRED_FITS.reduceRight((rest, _, i) => {
+      const [name, min, max] = [1, 2, 3].map((part) => cell(3 * i + part));
+      const fits = `AND(${min ?? ''}>=${minGap.text}-${ROUNDING},${max ?? ''}<=${maxGap.text}+${ROUNDING})`;
+      return `IF(${fits},${name ?? ''},${rest})`;
+    }, 'NA()');
   },
   sources: [ISO_286, PREFERRED_FITS_SOURCE, AT_20],
   related: ['FIT.GAP', 'FIT.LIMITS'],

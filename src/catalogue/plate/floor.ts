@@ -24,7 +24,10 @@ function nativeLevy(ratio: string): string {
   const odd = Array.from({ length: 8 }, (_, n) => 2 * n + 1);
   const alpha = `({${odd.join(';')}}*PI()*${ratio}/2)`;
   const shares = `{${odd.map((m, n) => (n % 2 === 0 ? 1 : -1) / m ** 5).join(';')}}`;
-  return `(5/384-4/PI()^5*SUMPRODUCT(${shares}*(${alpha}*TANH(${alpha})+2)/(2*COSH(${alpha}))))`;
+  // (α tanh α + 2)/(2 cosh α) by falling exponentials, since not every program takes arrays in TANH and COSH.
+  const twice = `EXP(-(2*${alpha}))`;
+  const rest = `(${alpha}*(1-${twice})/(1+${twice})+2)*EXP(-${alpha})/(1+${twice})`;
+  return `(5/384-4/PI()^5*SUMPRODUCT(${shares}*${rest}))`;
 }
 
 export const plateFloor = procedure({
@@ -73,8 +76,7 @@ export const plateFloor = procedure({
   },
   native: ({ length, width, thickness, pressure: p, metal }, write) => {
     const shorter = write.step('a', `MIN(${length.text},${width.text})`);
-    // Beyond twenty to one the plate is a strip to twelve digits, and COSH would overflow.
-    const ratio = write.step('r', `MIN(20,MAX(${length.text},${width.text})/${shorter})`);
+    const ratio = write.step('r', `MAX(${length.text},${width.text})/${shorter}`);
     const D = write.step('D', `${metal.bound('E')}*${thickness.text}^3/(12*(1-${metal.bound('nu')}^2))`);
     return `${nativeLevy(ratio)}*${p.text}*${shorter}^4/${D}`;
   },

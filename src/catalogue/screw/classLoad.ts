@@ -34,6 +34,10 @@ export const screwClassLoad = procedure({
     show('A_s', area);
     return fraction * proof * area;
   },
+  native: ({ thread: t, strengthClass: of, fraction }) => {
+    const found = t.fixed();
+    return `${fraction.text}*${strengthOf(of.fixed(), found.major).proof * stressArea(found)}`;
+  },
   valid: [
     classOfItsSystem,
     {

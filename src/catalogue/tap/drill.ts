@@ -1,5 +1,5 @@
 import { procedure } from '../../core/define';
-import { chooseTapDrill, tapDrillParts } from './hole';
+import { chooseTapDrill, nativeTapDrill, tapDrillParts } from './hole';
 
 export const tapDrill = procedure({
   name: 'TAP.DRILL',
@@ -7,6 +7,7 @@ export const tapDrill = procedure({
   ...tapDrillParts,
   gives: 'length',
   run: (x, show) => chooseTapDrill(x, show).diameter,
+  native: (x, write) => nativeTapDrill(x, write, { head: 'diameter (m)', of: ({ diameter }) => diameter }),
   related: ['TAP.DRILLNAME', 'TAP.PERCENT', 'TAP.DEPTH'],
   checks: [
     {

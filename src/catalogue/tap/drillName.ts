@@ -1,5 +1,5 @@
 import { procedure } from '../../core/define';
-import { chooseTapDrill, tapDrillParts } from './hole';
+import { chooseTapDrill, nativeTapDrill, tapDrillParts } from './hole';
 
 export const tapDrillName = procedure({
   name: 'TAP.DRILLNAME',
@@ -7,6 +7,7 @@ export const tapDrillName = procedure({
   ...tapDrillParts,
   gives: 'text',
   run: (x, show) => chooseTapDrill(x, show).name,
+  native: (x, write) => nativeTapDrill(x, write, { head: 'name', of: ({ name }) => name }),
   related: ['TAP.DRILL', 'TAP.PERCENT', 'DRILL.SIZE'],
   checks: [
     { given: { thread: '10-32' }, expect: '#21', from: 'usual inch tap drill chart (from memory)' },

@@ -118,10 +118,10 @@ export class ArgumentTexts implements NativeInput {
   }
   private known: string | undefined;
 
-  /** The guards of an argument that no text was asked of count too. */
-  check(): void {
-    const { reading } = this.input;
-    if (this.given && (reading.as === 'quantity' || reading.as === 'list')) void this.text;
+  /** The guards of an argument whose text nothing asked for count too. */
+  check(): string {
+    const { as } = this.input.reading;
+    return this.given && (as === 'quantity' || as === 'list') ? this.text : '';
   }
 
   fixed = (): never => {
@@ -265,14 +265,14 @@ export class ArgumentTexts implements NativeInput {
     const reading = input.reading as Extract<Reading, { as: 'named' }>;
     const binding = reading.binds?.[symbol];
     if (!binding) throw new CannotBeNative(`${input.name} gives no ${symbol}`);
-    if (!argument) return nativeNumber(binding.from(this.defaultValue as never));
+    if (!argument) return nativeNumber(binding.from(this.defaultValue));
     const content = argument.content as Content;
     const number = reading.number;
     const asQuantity = number && typeof content === 'string' ? readQuantity(content, number.kind) : undefined;
     if (typeof content === 'number' && number) return this.boundNumber(binding, number);
     if (asQuantity?.ok && asQuantity.unit) {
       if (argument.varies) this.fixed();
-      return nativeNumber(binding.from(argument.value as never));
+      return nativeNumber(binding.from(argument.value));
     }
     return this.lookedUp(symbol, reading);
   }
@@ -283,7 +283,7 @@ export class ArgumentTexts implements NativeInput {
     number: NonNullable<Extract<Reading, { as: 'named' }>['number']>,
   ): string {
     const { argument, input } = this;
-    const { kind, says: _says, means, ...limits } = number;
+    const { kind, means, ...limits } = number;
     if (!argument?.varies) return nativeNumber(binding.from(argument?.value));
     const at = (probe: number): number => binding.from(means(probe));
     // Numbers that any limits of the catalogue allow, so that what they settle shows.
@@ -320,6 +320,17 @@ export class ArgumentTexts implements NativeInput {
     const at = binds.findIndex(([name]) => name === symbol) + 1;
     return find(argument.varies ? argument.text : textOf(text), at);
   }
+}
+
+/** An entry of a list as a number in the units of the call; text with its own unit is read now. */
+export function entryText(text: string, content: Content, kind: Kind, units: NativeUnits): string {
+  if (typeof content !== 'string') return text;
+  const reading = readQuantity(content, kind);
+  if (!reading.ok) throw new CannotBeNative(`"${content}" is no ${KINDS[kind].says}`);
+  const now = reading.unit
+    ? new UnitTexts(units).fromSI(nativeNumber(reading.si), kind)
+    : nativeNumber(reading.plain);
+  return `IF(ISNUMBER(${text}),${text},IF(${text}=${textOf(content)},${now},${valueError('a number')}))`;
 }
 
 /** `the name of a metal such as "P20"` → `metal`. */

@@ -22,10 +22,11 @@ import {
   type NativeUnits,
 } from './arguments';
 import { partMark } from './marks';
-import { DataTables } from './tables';
+import type { DataTables } from './tables';
 
 export type { Content, NativeArgument, NativeUnits } from './arguments';
 export { arrayColumns, inlineLength, inlineText, letText } from './forms';
+export { entryText } from './arguments';
 export { putColumns, putParts, tablesIn } from './marks';
 export { DataTables } from './tables';
 

@@ -1,0 +1,2 @@
+/** Why a formula has no native form; a sentence without its end. */
+export class Unconvertible extends Error {}
