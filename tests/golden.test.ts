@@ -1,0 +1,49 @@
+import { describe, expect, it } from 'vitest';
+import { catalogue } from '../src/catalogue';
+import { worksheetFunctions } from '../src/call/functions';
+import { inputsOf, type Definition, type Formula, type Step } from '../src/core/define';
+
+/**
+ * What sheets in the field rely on, written out so that a change shows as a diff: `npx vitest -u` takes it over, and
+ * the changelog says why.
+ */
+function signature(definition: Definition): string {
+  const args = inputsOf(definition).map(({ name, optional, default: standard, sameAs }) => {
+    const value = standard ?? sameAs;
+    return optional ? `[${name}${value === undefined ? '' : ` = ${value}`}]` : name;
+  });
+  return `${definition.name}(${[...args, '[units = in]'].join(', ')})`;
+}
+
+const equation = (symbol: string, step: Step): string =>
+  'by' in step
+    ? Object.entries(step.cases)
+        .map(([word, text]) => `  ${symbol} = ${text}   where ${step.by} is ${word}`)
+        .join('\n')
+    : `  ${symbol} = ${step.expr}`;
+
+const equations = ({ name, steps, result }: Formula): string =>
+  [
+    `${name} gives ${result}`,
+    ...Object.entries<Step>(steps).map(([symbol, step]) => equation(symbol, step)),
+  ].join('\n');
+
+describe('the contract', () => {
+  it('of names, arguments and defaults is as it was', async () => {
+    const tools = worksheetFunctions
+      .filter(({ id }) => !catalogue.some(({ name }) => name === id))
+      .map(
+        ({ id, parameters }) =>
+          `${id}(${parameters.map((p) => (p.optional ? `[${p.name}]` : p.name)).join(', ')})`,
+      );
+    const text = [...catalogue.map(signature), ...tools].sort().join('\n');
+    await expect(`${text}\n`).toMatchFileSnapshot('golden/signatures.txt');
+  });
+
+  it('of equations is as it was', async () => {
+    const formulas = catalogue.filter((definition): definition is Formula => definition.type === 'formula');
+    await expect(`${formulas.map(equations).sort().join('\n\n')}\n`).toMatchFileSnapshot(
+      'golden/equations.txt',
+    );
+  });
+});
