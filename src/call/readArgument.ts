@@ -103,15 +103,26 @@ function cellText(cell: CellValue): string {
   return typeof cell === 'string' ? cell.trim() : String(cell);
 }
 
+/** Names that one column is likely to repeat. */
+const MOST_NAMES = 500;
+
 function namedReader({ what, read, number }: Extract<Reading, { as: 'named' }>): CellReader {
   const asNumber = number ? quantityReader(number.kind, number) : undefined;
+  // The tables never change, and to find a designation as people write it takes its time.
+  const known = new Map<string, unknown>();
   return (cell, system) => {
     if (number && asNumber && (typeof cell === 'number' || isQuantity(cell, number.kind))) {
       return number.means(asNumber(cell, system) as number);
     }
     const text = cellText(cell);
-    if (text === '' || text === '0') throw new Refusal(`is ${text === '' ? 'blank' : '0'}; it takes ${what}`);
-    return read(text);
+    if (text === '' || text === '0') {
+      throw new Refusal(`is ${text === '' ? 'blank' : '0'}; it takes ${what}`);
+    }
+    if (known.has(text)) return known.get(text);
+    const value = read(text);
+    if (known.size >= MOST_NAMES) known.clear();
+    known.set(text, value);
+    return value;
   };
 }
 
