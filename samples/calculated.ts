@@ -4,7 +4,8 @@ import type { System } from '../src/core/quantity';
 import { recalculate } from '../src/workbook/engine/recalculate';
 import { cellAddress } from '../src/workbook/model';
 import { newWorkbook, saveWorkbook } from '../src/workbook/package';
-import { workbookOf, type Design } from './sheet';
+import type { Design } from './description';
+import { workbookOf } from './sheet';
 
 /** The file of a design with the results of all its formulas in it, and what is in error. */
 export async function calculated(

@@ -1,5 +1,5 @@
 import { metals, resins } from './choices';
-import { entry, result, verdict, type Design } from './sheet';
+import { entry, result, verdict, type Design } from './description';
 
 export const ejectorPins: Design = {
   file: 'ejector-pins',

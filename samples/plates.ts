@@ -1,5 +1,5 @@
 import { metals, resins } from './choices';
-import { check, entry, result, results, verdict, type Design } from './sheet';
+import { check, entry, result, results, verdict, type Design } from './description';
 
 export const plates: Design = {
   file: 'plates',

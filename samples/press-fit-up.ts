@@ -1,5 +1,5 @@
 import { resins } from './choices';
-import { entry, result, says, verdict, type Design } from './sheet';
+import { entry, result, says, verdict, type Design } from './description';
 
 export const pressFitUp: Design = {
   file: 'press-fit-up',

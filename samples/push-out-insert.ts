@@ -1,5 +1,6 @@
+import { DRILL_CHOICES } from '../src/tables/drills';
 import { metals, resins } from './choices';
-import { check, entry, result, results, verdict, type Design } from './sheet';
+import { check, entry, result, results, verdict, type Design } from './description';
 
 export const pushOutInsert: Design = {
   file: 'push-out-insert',
@@ -222,7 +223,13 @@ export const pushOutInsert: Design = {
         entry('stepAllowed', 'Witness step allowed', 0.0004, 'in', 'What the part may show as a line.', {
           format: '0.0000',
         }),
-        entry('screwDia', 'Major diameter of the holding screw', 0.19, 'in', 'A #10 screw: 0.190 in.'),
+        entry(
+          'thread',
+          'Thread of the holding screw',
+          '10-32',
+          '',
+          'As people write it: 10-32, 1/4-20, M5, M6x0.75.',
+        ),
         entry(
           'k',
           'Torque factor of the screw',
@@ -261,9 +268,8 @@ export const pushOutInsert: Design = {
         result(
           'torque',
           'Torque of the holding screw for it',
-          'k*flushPush*screwDia/IF(units="mm", 1000, 1)',
-          'Torque factor times preload times diameter.',
-          { kind: 'torque' },
+          'MOLD.SCREW.TORQUE(thread, flushPush, k, units)',
+          'Compare with what its thread bears, in section 9.',
         ),
       ],
     },
@@ -544,23 +550,32 @@ export const pushOutInsert: Design = {
       ],
     },
     {
-      title: '9  Screw holes',
-      decide: 'which drill and tap the holding screw gets.',
+      title: '9  Holding screw and its hole',
+      decide: 'which drill the holding screw gets, and whether its thread bears the milling push.',
       rows: [
+        entry('engagement', 'Full thread in the block', 0.4, 'in', 'Without chamfer and last turn.'),
         entry(
-          'thread',
-          'Thread of the holding screw',
-          '10-32',
-          '',
-          'As people write it: 10-32, 1/4-20, M5, M6x0.75.',
+          'screwStrength',
+          'Tensile strength of the screw',
+          180,
+          'ksi',
+          'Socket head cap screw of alloy steel: 170 to 180 ksi.',
         ),
+        entry(
+          'blockStrength',
+          'Tensile strength of the tapped metal',
+          83,
+          'ksi',
+          '7075-T6 about 83 ksi, 6061-T6 about 45 ksi (from memory).',
+        ),
+        entry('land', 'Land under the screw head', 0.375, 'in', 'What the screw passes through.'),
         entry(
           'series',
           'Drills to choose from',
           'inch',
           '',
           'inch: number, letter and fraction drills; all: metric ones too.',
-          { choices: ['inch', 'number', 'letter', 'fraction', 'metric', 'all'] },
+          { choices: DRILL_CHOICES },
         ),
         entry(
           'percent',
@@ -573,7 +588,7 @@ export const pushOutInsert: Design = {
           'drill',
           'Tap drill diameter',
           'MOLD.TAP.DRILL(thread, percent, "cut", series, units)',
-          'The nearest in any series.',
+          'The nearest of them.',
           { format: '0.0000' },
         ),
         result(
@@ -582,6 +597,38 @@ export const pushOutInsert: Design = {
           'MOLD.TAP.DRILLNAME(thread, percent, "cut", series, units)',
           'As marked on the shank.',
           { kind: 'text' },
+        ),
+        result(
+          'tapDepth',
+          'Depth to drill',
+          'MOLD.TAP.DEPTH(engagement, thread, 4, 118, , units)',
+          'To the tip of the point, for a plug tap.',
+        ),
+        result(
+          'clearance',
+          'Clearance hole in the land',
+          'MOLD.SCREW.CLEARANCE(thread, "normal", units)',
+          'Normal fit.',
+        ),
+        result(
+          'screwLength',
+          'Length of screw under the head',
+          'land + engagement',
+          'The next stock length; not so long that it bottoms.',
+          { kind: 'length' },
+        ),
+        result(
+          'maxTorque',
+          'Largest torque',
+          'MOLD.SCREW.MAXTORQUE(thread, engagement, screwStrength, blockStrength, k, 1.5, units)',
+          'Neither overloads the screw nor strips the block.',
+        ),
+        verdict(
+          'Holding screw',
+          'torque <= maxTorque',
+          'bears it',
+          'overloaded',
+          'Overloaded: a larger screw, two of them, or more engagement.',
         ),
       ],
     },

@@ -54,7 +54,18 @@ export const STYLES: Readonly<Record<string, StyleDescription>> = {
     shrink: true,
     font: { ...SMALL, color: '#0B3D91' },
   },
-  typedWords: { ...middle, ...typed, horizontal: 'center', wrap: true },
+  // As text, or a spreadsheet would take a thread such as 10-24 for a day in October.
+  typedWords: { ...middle, ...typed, horizontal: 'center', wrap: true, numberFormat: '@' },
+  listFirst: { ...middle, wrap: true, font: { ...SMALL, bold: true, color: '#FFFFFF' }, fill: HEAD },
+  listHead: {
+    ...middle,
+    wrap: true,
+    horizontal: 'center',
+    font: { ...SMALL, bold: true, color: '#FFFFFF' },
+    fill: HEAD,
+  },
+  listUnit: { ...middle, horizontal: 'center', font: { ...SMALL, color: QUIET }, fill: '#DFE8EE' },
+  typedName: { ...text, ...typed },
   blank: { ...middle, horizontal: 'left', indent: 1, font: { ...SMALL, color: QUIET }, borders: bottom },
   words: {
     ...middle,

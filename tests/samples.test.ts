@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { calculated } from '../samples/calculated';
 import { designs } from '../samples/designs';
-import { CellError } from '../src/call/cell';
+import { CellError, type CellValue } from '../src/call/cell';
 import { worksheetFunctions } from '../src/call/functions';
 import { KINDS, toSI, type Kind } from '../src/core/quantity';
 import { findUnit } from '../src/core/readQuantity';
@@ -106,24 +106,43 @@ function plain({ name, cells, rows, columns, merges, validations, conditionalFor
   };
 }
 
+const HEADS = 4;
 const VALUE = 3;
 const UNIT = 4;
 
+type Pair = readonly [value: CellValue, unit: string, other: CellValue, otherUnit: string];
+
 /** The values of the first sheet with their units, from both workbooks. */
-function values(a: Workbook, b: Workbook) {
+function values(a: Workbook, b: Workbook): Pair[] {
   const [left, right] = [a.sheets[0], b.sheets[0]];
   if (!left || !right) throw new Error('A workbook without sheets');
   const [inLeft, inRight] = [cellFinder(left), cellFinder(right)];
-  const rows = left.cells.filter(({ column, row }) => column === VALUE && row > 4).map(({ row }) => row);
-  return rows.map(
-    (row) =>
-      [
-        inLeft(row, VALUE)?.value ?? null,
-        String(inLeft(row, UNIT)?.value ?? ''),
-        inRight(row, VALUE)?.value ?? null,
-        String(inRight(row, UNIT)?.value ?? ''),
-      ] as const,
-  );
+  const pair = (row: number, column: number, unitRow: number, unitColumn: number): Pair => [
+    inLeft(row, column)?.value ?? null,
+    String(inLeft(unitRow, unitColumn)?.value ?? ''),
+    inRight(row, column)?.value ?? null,
+    String(inRight(unitRow, unitColumn)?.value ?? ''),
+  ];
+  const list = left.cells.find(
+    ({ row, column, value }) => row > HEADS && column === 0 && value === 'Unit',
+  )?.row;
+  const isListed = (row: number) =>
+    list !== undefined && row >= list - 1 && row <= list + listLength(left, list);
+  const rows = left.cells.filter(({ column, row }) => column === VALUE && row > HEADS && !isListed(row));
+  const listed = left.cells.filter(({ row }) => row !== list && row !== (list ?? 0) - 1 && isListed(row));
+  return [
+    ...rows.map(({ row }) => pair(row, VALUE, row, UNIT)),
+    ...listed
+      .map(({ row, column }) => pair(row, column, list ?? 0, column))
+      .filter(([, unit]) => unit !== 'own unit'),
+  ];
+}
+
+function listLength(sheet: Sheet, unitRow: number): number {
+  const at = cellFinder(sheet);
+  let length = 0;
+  while ((at(unitRow + length + 1, 0)?.value ?? null) !== null) length++;
+  return length;
 }
 
 function kindsOf(unit: string, other: string) {
@@ -137,12 +156,21 @@ function kindsOf(unit: string, other: string) {
 function namedRows({ sheets: [sheet] }: Workbook): string[][] {
   if (!sheet) return [];
   const at = cellFinder(sheet);
-  const last = sheet.cells.find(({ column, value }) => column === 0 && value === 'Cautions')?.row ?? 0;
   const text = (row: number, column: number) => String(at(row, column)?.value ?? '');
-  const merged = new Set(sheet.merges.filter(({ left }) => left === VALUE).map(({ top }) => top));
+  const last = sheet.cells.find(({ column, value }) => column === 0 && value === 'Cautions')?.row ?? 0;
+  const heads = sheet.cells.filter(({ row }) => row === HEADS);
+  const [note = 0, formula = 0] = ['Note', 'Formula'].map(
+    (head) => heads.find(({ value }) => value === head)?.column,
+  );
+  const list = sheet.cells.find(
+    ({ row, column, value }) => row > HEADS && column === 0 && value === 'Unit',
+  )?.row;
+  const inList = (row: number) =>
+    list !== undefined && row >= list - 1 && row <= list + listLength(sheet, list);
+  const words = new Set(sheet.merges.filter(({ left }) => left === VALUE).map(({ top }) => top));
   return Array.from({ length: last }, (_, row) => row)
-    .filter((row) => row > 4 && text(row, 6) !== '')
-    .map((row) => [0, VALUE, ...(merged.has(row) ? [] : [UNIT]), 5, 6].map((column) => text(row, column)));
+    .filter((row) => row > HEADS && text(row, formula) !== '' && !inList(row))
+    .map((row) => [0, VALUE, ...(words.has(row) ? [] : [UNIT]), note, formula].map((one) => text(row, one)));
 }
 
 /** The longest chain of cells with our functions, each waiting for the one before. */
