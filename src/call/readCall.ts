@@ -85,11 +85,17 @@ function cellReader(matrix: Matrix, read: CellReader): Given['valueAt'] {
   };
 }
 
-/** Blank cells of a range are no entries: a list may be marked out with room to grow. */
+const isBlank = (cell: CellValue): boolean => cell === null || cell === '';
+
+/** A list may be marked out with room to grow: blank cells at its end are no entries. One in its middle would shift it beside another list. */
 function listReader(matrix: Matrix, read: CellReader): Given['valueAt'] {
   return (_row, _column, system) => {
-    const entries = matrix.flat().filter((cell) => cell !== null && cell !== '');
+    const cells = matrix.flat();
+    const last = cells.map(isBlank).lastIndexOf(false);
+    const entries = cells.slice(0, last + 1);
     if (entries.length === 0) throw new Refusal('holds no numbers');
+    if (entries.some(isBlank))
+      throw new Refusal('has a blank cell among its entries; fill it, or leave blanks at the end only');
     return entries.map((cell) => read(cell, system));
   };
 }

@@ -93,6 +93,12 @@ describe('ranges', () => {
     expect(call('SEAT.FORCE', [[1000], [error]], 5, 0.15)[1]?.[0]).toBe(error);
   });
 
+  it('read as one list may end in blanks but not hold one', () => {
+    expect(one('STACK.WORST', [[0.1], [0.2], [null], [null]], undefined, 'mm')).toBeCloseTo(0.3, 12);
+    expect(refusal('STACK.WORST', [[0.1], [null], [0.2]], undefined, 'mm').message).toContain('blank cell');
+    expect(refusal('STACK.WORST', [[null], [null]]).message).toBe('tolerances holds no numbers.');
+  });
+
   it('of more cells than can be answered are refused', () => {
     const long = Array.from({ length: 300 }, () => [1]);
     const wide = [Array.from({ length: 300 }, () => 5)];
