@@ -46,7 +46,13 @@ module.exports = (env = {}, argv = {}) => {
       functions: path.join(root, 'src/excel/functions.ts'),
       taskpane: { import: path.join(root, 'src/excel/taskpane.tsx'), dependOn: 'functions' },
     },
-    output: { path: path.join(dist, 'excel'), filename: '[name].js', clean: true },
+    output: {
+      path: path.join(dist, 'excel'),
+      filename: '[name].js',
+      // Beside the panel's page. Finding it out at run time would need a page, and Excel may load the functions alone.
+      publicPath: '',
+      clean: true,
+    },
     resolve,
     module: { rules: [typescriptWithoutChecks, ...styles] },
     plugins: [

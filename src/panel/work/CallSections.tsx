@@ -28,7 +28,13 @@ const useStyles = makeStyles({
   head: { display: 'flex', gap: '8px', alignItems: 'baseline', flexWrap: 'wrap' },
   name: { flexGrow: 1, fontWeight: tokens.fontWeightSemibold, overflowWrap: 'anywhere' },
   value: { whiteSpace: 'nowrap' },
-  from: { color: tokens.colorNeutralForeground3, overflowWrap: 'anywhere', fontSize: tokens.fontSizeBase200 },
+  provided: {
+    flexGrow: 1,
+    flexBasis: 0,
+    color: tokens.colorNeutralForeground2,
+    fontSize: tokens.fontSizeBase200,
+  },
+  from: { color: tokens.colorNeutralForeground1, fontWeight: tokens.fontWeightSemibold },
   unusual: {
     display: 'block',
     color: tokens.colorPaletteDarkOrangeForeground1,
@@ -129,11 +135,16 @@ function Inputs({ inputs }: { readonly inputs: readonly ShownInput[] }) {
           <li key={i} className={styles.item}>
             <div className={styles.head}>
               {line.gives !== 'text' && <Equation tex={line.symbolTex} label="" inline />}
-              <span className={styles.name}>{from.startsWith('of ') ? '' : name}</span>
+              <span className={from === undefined ? styles.provided : styles.name}>
+                {from === undefined ? line.says : name}
+              </span>
               <span className={styles.value}>{line.valueText}</span>
             </div>
-            <span className={styles.says}>{line.says}</span>
-            <span className={styles.from}>{from}</span>
+            {from !== undefined && (
+              <span className={styles.says}>
+                {line.says} <span className={styles.from}>– {from}</span>
+              </span>
+            )}
             {unusual !== undefined && <span className={styles.unusual}>{unusual}</span>}
           </li>
         ))}

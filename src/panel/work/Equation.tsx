@@ -11,7 +11,7 @@ const useStyles = makeStyles({
     lineHeight: '1.9',
     ':focus-visible': { outline: `2px solid ${tokens.colorStrokeFocus2}` },
   },
-  inline: { display: 'inline-block', padding: 0, lineHeight: '1.2' },
+  inline: { display: 'inline', padding: 0, lineHeight: '1.2', overflowX: 'visible', overflowY: 'visible' },
 });
 
 interface Props {

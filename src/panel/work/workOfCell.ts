@@ -20,8 +20,8 @@ export interface ShownInput {
   readonly line: TypesetLine;
   /** The argument's name. */
   readonly name: string;
-  /** Where its value came from, in words. */
-  readonly from: string;
+  /** Where its value came from; absent for what another input brings along, as a metal its modulus. */
+  readonly from?: string;
   /** Said of a value outside of the range that is usual in this trade. */
   readonly unusual?: string;
 }
@@ -103,12 +103,11 @@ function shownInput(
   return {
     line,
     name: input.name,
-    from: isProvided(input, line) ? `of ${input.name}` : fromText(input, given[index], place),
+    ...(isProvided(input, line) ? {} : { from: fromText(input, given[index], place) }),
     ...(unusual === undefined ? {} : { unusual }),
   };
 }
 
-/** A property that a name such as a metal brings along. */
 const isProvided = ({ reading, name }: AnyInput, { symbol }: TypesetLine): boolean =>
   reading.as === 'named' && symbol !== name;
 
@@ -120,15 +119,15 @@ function fromText(
   const { origin } = given ?? { origin: { from: 'nothing' } as const };
   switch (origin.from) {
     case 'nothing':
-      return input.sameAs === undefined ? 'default' : `left out: as ${input.sameAs}`;
+      return input.sameAs === undefined ? 'left out: the default' : `left out: as ${input.sameAs}`;
     case 'constant':
       return 'typed in the formula';
     case 'cells':
       return input.reading.as === 'list'
-        ? `${origin.sheet === undefined ? '' : `${origin.sheet}!`}${areaAddress(origin.area)}`
-        : originAddress(origin, row, column);
+        ? `from ${origin.sheet === undefined ? '' : `${origin.sheet}!`}${areaAddress(origin.area)}`
+        : `from ${originAddress(origin, row, column)}`;
     case 'expression':
-      return origin.text;
+      return `from ${origin.text}`;
   }
 }
 

@@ -28,6 +28,11 @@ function adapt(fn: WorksheetFunction, refusals: Refusals): typeof BaseFunction {
     override minParams = 0;
     override maxParams = 255;
 
+    /** Text in quotes stays text: the engine would make a date of "1/2" and 0.75 of "75 %". */
+    override isArgumentsIgnoreNumberPattern(): boolean {
+      return true;
+    }
+
     override calculate(...values: BaseValueObject[]): BaseValueObject {
       const answer = answerOf(fn, values);
       refusals.note(
