@@ -39,21 +39,31 @@ interface Temperatures {
 }
 
 /** What is left at ejection of the difference between melt and wall; refuses temperatures in the wrong order. */
-export function ratioLeft({ meltTemp: melt, moldTemp: wall, ejectTemp: eject }: Temperatures): number {
+function ratioLeft({ meltTemp: melt, moldTemp: wall, ejectTemp: eject }: Temperatures): number {
   if (melt <= wall) refuse('meltTemp', 'must be above {moldTemp}');
   if (eject <= wall) refuse('ejectTemp', 'must be above {moldTemp}: the part never gets that cold');
   if (eject >= melt) refuse('ejectTemp', 'must be below {meltTemp}');
   return (eject - wall) / (melt - wall);
 }
 
-/** Time for a plate of this thickness, or a bar of this diameter. */
-export const coolingTime = (
+interface Cooling extends Temperatures {
+  readonly resin: number;
+  readonly at: CoolingPlace;
+}
+
+/** Time for a plate of this thickness, or a bar of this diameter, with its shown steps. */
+export function coolingTime(
   shape: CoolingShape,
-  place: CoolingPlace,
   size: number,
-  diffusivity: number,
-  left: number,
-): number => (fourierAt(shape, place, left) * size ** 2) / diffusivity;
+  x: Cooling,
+  show: (step: keyof typeof coolingSteps, value: number) => void,
+): number {
+  const left = ratioLeft(x);
+  const fourier = fourierAt(shape, x.at, left);
+  show('Y', left);
+  show('Fo', fourier);
+  return (fourier * size ** 2) / x.resin;
+}
 
 interface NativeCooling extends Readonly<Record<keyof Temperatures | 'resin', NativeInput>> {
   readonly at: NativeInput<CoolingPlace>;

@@ -10,7 +10,6 @@ import {
   meltTemp,
   moldTemp,
   nativeCoolingTime,
-  ratioLeft,
   resin,
 } from './inputs';
 
@@ -28,13 +27,7 @@ export const coolTime = procedure({
   gives: 'time',
   method: 'Full Fourier series of a plate cooled from both faces, solved for the time.',
   steps: coolingSteps,
-  run: (x, show) => {
-    const left = ratioLeft(x);
-    const time = coolingTime('plate', x.at, x.wall, x.resin, left);
-    show('Y', left);
-    show('Fo', (time * x.resin) / x.wall ** 2);
-    return time;
-  },
+  run: (x, show) => coolingTime('plate', x.wall, x, show),
   native: (x, write) => nativeCoolingTime('plate', x, x.wall.text, write),
   sources: [CARSLAW],
   notes: [...COOLING_NOTES, 'Cooled from one face only, give twice the wall.'],

@@ -10,7 +10,6 @@ import {
   meltTemp,
   moldTemp,
   nativeCoolingTime,
-  ratioLeft,
   resin,
 } from './inputs';
 
@@ -32,13 +31,7 @@ export const coolTimeRound = procedure({
   gives: 'time',
   method: 'Full Fourier-Bessel series of a long cylinder cooled from its surface, solved for the time.',
   steps: coolingSteps,
-  run: (x, show) => {
-    const left = ratioLeft(x);
-    const time = coolingTime('round', x.at, x.diameter, x.resin, left);
-    show('Y', left);
-    show('Fo', (time * x.resin) / x.diameter ** 2);
-    return time;
-  },
+  run: (x, show) => coolingTime('round', x.diameter, x, show),
   native: (x, write) => nativeCoolingTime('round', x, x.diameter.text, write),
   sources: [CARSLAW],
   notes: COOLING_NOTES,

@@ -78,7 +78,7 @@ export const ISO_286 = published(
 );
 export const AT_20 = commonPractice('Limits hold at 20 °C (ISO 1); a warm mold is another size: HEAT.GROWTH');
 
-export const deviationSteps = {
+const deviationSteps = {
   ES: {
     gives: 'length',
     says: 'Upper limit deviation',
@@ -87,5 +87,22 @@ export const deviationSteps = {
   EI: { gives: 'length', says: 'Lower limit deviation', equation: 'ES − standard tolerance' },
 } as const;
 
-export const DEVIATION_METHOD =
-  'Table of fundamental deviations by letter and size step, plus or less the standard tolerance of the grade; holes of K to ZC with the delta rule.';
+/** FIT.UPPER, FIT.LOWER and FIT.LIMITS give different parts of the same two deviations. */
+export const deviation = {
+  inputs: [size, toleranceClass],
+  method:
+    'Table of fundamental deviations by letter and size step, plus or less the standard tolerance of the grade; holes of K to ZC with the delta rule.',
+  steps: deviationSteps,
+  sources: [ISO_286, AT_20],
+} as const;
+
+/** The two deviations of a call, kept for its shown work. */
+export function shownDeviations(
+  x: { readonly size: number; readonly class: string },
+  show: (step: keyof typeof deviationSteps, value: number) => void,
+): Deviations {
+  const found = deviationsAt('class', x.size, x.class);
+  show('ES', found.upper);
+  show('EI', found.lower);
+  return found;
+}

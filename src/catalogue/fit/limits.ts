@@ -1,31 +1,18 @@
 import { procedure } from '../../core/define';
-import {
-  AT_20,
-  DEVIATION_METHOD,
-  deviationsAt,
-  deviationSteps,
-  ISO_286,
-  nativeBySize,
-  size,
-  toleranceClass,
-} from './inputs';
+import { deviation, deviationsAt, nativeBySize, shownDeviations } from './inputs';
 
 export const fitLimits = procedure({
   name: 'FIT.LIMITS',
   summary: 'The two limits of size of a tolerance class in one row: lower, upper.',
-  inputs: [size, toleranceClass],
+  ...deviation,
   gives: {
     row: [
       { gives: 'length', says: 'Lower limit of size' },
       { gives: 'length', says: 'Upper limit of size' },
     ],
   },
-  method: DEVIATION_METHOD,
-  steps: deviationSteps,
   run: (x, show) => {
-    const { upper, lower } = deviationsAt('class', x.size, x.class);
-    show('ES', upper);
-    show('EI', lower);
+    const { upper, lower } = shownDeviations(x, show);
     return [x.size + lower, x.size + upper];
   },
   native: ({ size: D, class: of }, write) => {
@@ -35,7 +22,6 @@ export const fitLimits = procedure({
       return `${D.text}+${nativeBySize(title, D.text, (at) => deviationsAt('class', at, found)[which], write)}`;
     });
   },
-  sources: [ISO_286, AT_20],
   related: ['FIT.UPPER', 'FIT.LOWER', 'FIT.GAP'],
   checks: [
     {

@@ -1,28 +1,12 @@
 import { procedure } from '../../core/define';
-import {
-  AT_20,
-  DEVIATION_METHOD,
-  deviationsAt,
-  deviationSteps,
-  ISO_286,
-  nativeBySize,
-  size,
-  toleranceClass,
-} from './inputs';
+import { deviation, deviationsAt, nativeBySize, shownDeviations } from './inputs';
 
 export const fitLower = procedure({
   name: 'FIT.LOWER',
   summary: 'Lower limit deviation of a tolerance class.',
-  inputs: [size, toleranceClass],
+  ...deviation,
   gives: 'length',
-  method: DEVIATION_METHOD,
-  steps: deviationSteps,
-  run: (x, show) => {
-    const { upper, lower } = deviationsAt('class', x.size, x.class);
-    show('ES', upper);
-    show('EI', lower);
-    return lower;
-  },
+  run: (x, show) => shownDeviations(x, show).lower,
   native: ({ size: D, class: of }, write) => {
     const found = of.fixed();
     return nativeBySize(
@@ -32,7 +16,6 @@ export const fitLower = procedure({
       write,
     );
   },
-  sources: [ISO_286, AT_20],
   related: ['FIT.UPPER', 'FIT.LIMITS', 'FIT.GAP'],
   checks: [
     {
