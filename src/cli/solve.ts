@@ -1,11 +1,11 @@
 import { numberText, withUnit } from '../core/format';
 import { readBracket } from '../workbook/whatif/values';
-import { cellText } from '../workbook/whatif/plan';
+import { cellText, readCells } from '../workbook/whatif/plan';
 import { solveSheet } from '../workbook/whatif/solve';
 import type { Heading } from '../workbook/whatif/heading';
 import type { Command } from './command';
 import { Failure } from './command';
-import { CELLS_HELP, onCopy, OVER_FORMULAS, readCells, readSetting } from './whatifCells';
+import { CELLS_HELP, onCopy, OVER_FORMULAS, readSetting } from './whatifCells';
 
 export const solve: Command = {
   name: 'solve',

@@ -1,6 +1,7 @@
 import { CellError } from '../call/cell';
 import type { CellValue } from '../call/cell';
 import { numberText } from '../core/format';
+import { readCells } from '../workbook/whatif/plan';
 import { runWhatIf } from '../workbook/whatif/run';
 import type { Outcome } from '../workbook/whatif/run';
 import { csvOf, headsOf, notesOf, plainText, tableOf } from '../workbook/whatif/table';
@@ -9,7 +10,7 @@ import type { Command } from './command';
 import { Failure } from './command';
 import { writeBytes } from './files';
 import { table } from './table';
-import { CELLS_HELP, onCopy, OVER_FORMULAS, readCells, readSetting } from './whatifCells';
+import { CELLS_HELP, onCopy, OVER_FORMULAS, readSetting } from './whatifCells';
 
 export const whatif: Command = {
   name: 'whatif',

@@ -1,5 +1,4 @@
 import { Refusal } from '../core/refusal';
-import { cellAddress, parseArea } from '../workbook/model';
 import type { Workbook } from '../workbook/model';
 import type { WorkbookCopy } from '../workbook/whatif/copy';
 import type { CellRef } from '../workbook/whatif/plan';
@@ -61,24 +60,4 @@ export function readSetting(text: string, sheet: string): [cell: CellRef, values
     throw new Failure(`--set ${text} has no values; write it as Insert!C6=3:15:1.`);
   }
   return [readCell(cell, sheet), values];
-}
-
-/** `Insert!C20,Insert!C24:C26`: cells and areas, one by one. */
-export function readCells(text: string, sheet: string): CellRef[] {
-  const parts = text.match(/(?:'(?:[^']|'')*'|[^,'])+/g) ?? [];
-  return parts.flatMap((part) => {
-    const [from = '', to, ...more] = part.split(/:(?=[^!']*$)/);
-    const first = readCell(from, sheet);
-    if (to === undefined) return [first];
-    const area = parseArea(`${cellAddress(first.row, first.column)}:${to.trim()}`);
-    if (!area || more.length > 0)
-      throw new Failure(`${part} is no area of cells; write it as Insert!C20:C24.`);
-    return Array.from({ length: area.bottom - area.top + 1 }, (_, down) =>
-      Array.from({ length: area.right - area.left + 1 }, (__, right) => ({
-        sheet: first.sheet,
-        row: area.top + down,
-        column: area.left + right,
-      })),
-    ).flat();
-  });
 }

@@ -64,11 +64,15 @@ export class ExcelHost implements Host {
       await context.sync();
       const formulas = cells.formulas.map((row) => row.map(formulaOf));
       // Its type leaves out null: some of the cells belong to a spill and some do not.
-      if ((cells.hasSpill as boolean | null) !== false) await blankSpilled(context, cells, range, formulas);
+      const isSpilled =
+        (cells.hasSpill as boolean | null) === false
+          ? () => false
+          : await blankSpilled(context, cells, range, formulas);
       return formulas.map((row, down) =>
         row.map((formula, across) => ({
           formula,
           value: cellValue(cells.values[down]?.[across], cells.valueTypes[down]?.[across]),
+          ...(isSpilled(down, across) && { spilled: true as const }),
         })),
       );
     });
@@ -153,13 +157,16 @@ const rangeOf = (context: Excel.RequestContext, { sheet, row, column, rows, colu
 const formulaOf = (content: unknown): string =>
   typeof content === 'string' && content.startsWith('=') ? typedFormula(content) : '';
 
-/** Takes the formula away from cells that another cell's formula fills: Excel repeats it in each of them. */
+/**
+ * Takes the formula away from cells that another cell's formula fills, since Excel repeats it in each of them, and
+ * tells which they are.
+ */
 const blankSpilled = async (
   context: Excel.RequestContext,
   cells: Excel.Range,
   range: Range,
   formulas: string[][],
-): Promise<void> => {
+): Promise<(down: number, across: number) => boolean> => {
   const parents = formulas.flatMap((row, down) =>
     row.flatMap((formula, across) => {
       if (formula === '') return [];
@@ -169,12 +176,16 @@ const blankSpilled = async (
     }),
   );
   await context.sync();
+  const spilled = new Set<string>();
   for (const { down, across, parent } of parents) {
     if (parent.isNullObject) continue;
     const isParent = parent.rowIndex === range.row + down && parent.columnIndex === range.column + across;
     const row = formulas[down];
-    if (row && !isParent) row[across] = '';
+    if (!row || isParent) continue;
+    row[across] = '';
+    spilled.add(`${down} ${across}`);
   }
+  return (down, across) => spilled.has(`${down} ${across}`);
 };
 
 const ERROR_CODES: ReadonlySet<string> = new Set<ErrorCode>([

@@ -17,6 +17,8 @@ export interface GridCell {
   readonly formula?: string;
   /** The cells that the formula's array fills, when more than its own. */
   readonly spill?: Area;
+  /** Part of another cell's array. */
+  readonly spilled?: true;
   /** One of the opened workbook's by its index, or one that came about since; absent = none of its own. */
   readonly style?: number | StyleDescription;
 }
@@ -62,6 +64,7 @@ export class GridCells {
     const anchor = spilled instanceof CellError ? this.spills.anchorOf(row, column) : undefined;
     return {
       value: anchor ? this.explained(spilled, row, column, anchor.row, anchor.column) : spilled,
+      ...(spilled !== null && { spilled: true }),
       ...style,
     };
   }

@@ -8,12 +8,24 @@ import {
   IEditorService,
   SetCellEditVisibleOperation,
 } from '@univerjs/preset-sheets-core';
-import type { CellInput, CellView, Host, Range } from '../panel/host';
+import type { WorksheetFunction } from '../call/worksheetFunction';
+import type { CellInput, CellView, Host, Range, WorkbookTrial, WrittenTable } from '../panel/host';
+import type { Workbook } from '../workbook/model';
+import { WorkbookCopy } from '../workbook/whatif/copy';
 import type { Grid } from './grid';
+
+/** Pixels; room for a label of several words on two lines. */
+const TABLE_COLUMN = 130;
+const TABLE_HEADING = 38;
 
 /** The page's grid, as the panel sees it. */
 export class GridHost implements Host {
-  constructor(private readonly grid: Grid) {}
+  constructor(
+    private readonly grid: Grid,
+    private readonly functions: readonly WorksheetFunction[],
+    /** The workbook as it stands. */
+    private readonly present: () => Promise<Workbook>,
+  ) {}
 
   readSelection(): Promise<Range | undefined> {
     const workbook = this.grid.api.getActiveWorkbook();
@@ -37,8 +49,8 @@ export class GridHost implements Host {
     return Promise.resolve(
       Array.from({ length: rows }, (_, down) =>
         Array.from({ length: columns }, (__, across) => {
-          const { value, formula } = cells.read(row + down, column + across);
-          return { value, formula: formula === undefined ? '' : `=${formula}` };
+          const { value, formula, spilled } = cells.read(row + down, column + across);
+          return { value, formula: formula === undefined ? '' : `=${formula}`, ...(spilled && { spilled }) };
         }),
       ),
     );
@@ -79,6 +91,23 @@ export class GridHost implements Host {
     });
     editors.getEditor(DOCS_NORMAL_EDITOR_UNIT_ID_KEY)?.replaceText(text);
     editors.getEditor(DOCS_FORMULA_BAR_EDITOR_UNIT_ID_KEY)?.replaceText(text, false);
+    return Promise.resolve();
+  }
+
+  /** What is tried never comes near the grid, so that neither a closed tab nor undo can meet with it. */
+  async copy(): Promise<WorkbookTrial> {
+    return new WorkbookCopy(await this.present(), this.functions);
+  }
+
+  dressTable({ sheet, row, column, rows, columns, headings, formats }: WrittenTable): Promise<void> {
+    const onSheet = this.grid.sheet(sheet);
+    onSheet.getRange(row, column, headings, columns).setHorizontalAlignment('center');
+    onSheet.getRange(row, column, 1, columns).setFontWeight('bold').setWrap(true);
+    onSheet.setColumnWidths(column, columns, TABLE_COLUMN);
+    onSheet.setRowHeights(row, 1, TABLE_HEADING);
+    formats.forEach((format, across) => {
+      onSheet.getRange(row + headings, column + across, rows - headings, 1).setNumberFormat(format);
+    });
     return Promise.resolve();
   }
 }

@@ -21,8 +21,8 @@ const grid = new Grid(gridElement, {
 onDarkChange((dark) => {
   grid.setDark(dark);
 });
-const host = new GridHost(grid);
 const session = new Session(grid, worksheetFunctions);
+const host = new GridHost(grid, worksheetFunctions, () => session.present());
 
 const root = document.getElementById('page');
 if (root) {

@@ -1,4 +1,5 @@
 import type { WorksheetFunction } from '../call/worksheetFunction';
+import type { WorkbookFiles } from '../panel/share/files';
 import type { Workbook } from '../workbook/model';
 import { newWorkbook, readWorkbook, UnreadableWorkbook } from '../workbook/package';
 import { DraftKeeper, type Draft } from './drafts';
@@ -32,6 +33,15 @@ const QUIET_MS = 400;
 /** The workbook on the desk: opened, changed, kept in the browser and saved to a file. */
 export class Session {
   state: SessionState = { fileName: NEW_FILE, unsaved: false, busy: true, notice: null, leftBehind: [] };
+  /** For copies of the workbook. */
+  readonly files: WorkbookFiles = {
+    name: () => this.state.fileName,
+    read: () => this.present(),
+    open: {
+      label: 'Open it here',
+      run: (fileName, bytes) => this.open(fileName, () => Promise.resolve(bytes)),
+    },
+  };
   private opened = newWorkbook();
   private readonly drafts = new DraftKeeper();
   private readonly listeners = new Set<() => void>();
@@ -103,6 +113,13 @@ export class Session {
   async discardLeftBehind(id: string): Promise<void> {
     await this.drafts.discard(id);
     this.set({ leftBehind: await this.drafts.leftBehind() });
+  }
+
+  /** The workbook as it stands, calculated. */
+  async present(): Promise<Workbook> {
+    await this.grid.finishEditing();
+    await this.grid.calculated();
+    return readWorkbook(fileOf(this.opened, this.grid, this.ids), this.ids);
   }
 
   /** Saves the workbook as it stands to a file. */

@@ -1,37 +1,35 @@
-import type { CellValue } from '../call/cell';
+import type { Range, WorkbookCells } from '../workbook/cells';
+import type { TrialCells } from '../workbook/whatif/run';
 
-/** Cells of one sheet; rows and columns count from 0. */
-export interface Range {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
-  readonly rows: number;
-  readonly columns: number;
+export type { CellInput, CellView, Range } from '../workbook/cells';
+
+/** A copy of the workbook to try values in. Dispose of it when done. */
+export interface WorkbookTrial extends TrialCells {
+  dispose(): void;
 }
 
-export interface CellView {
-  /** With its `=`; empty where the cell holds a plain value or is part of another cell's spill. */
-  readonly formula: string;
-  /** An error carries the message of the function that refused, where one did. */
-  readonly value: CellValue;
+/** A table that was written to a sheet. */
+export interface WrittenTable extends Range {
+  /** Lines of heading at its top: labels, then units. */
+  readonly headings: number;
+  /** Columns at its left that were varied; the others are results. */
+  readonly inputs: number;
+  /** Format codes, one for each column. */
+  readonly formats: readonly string[];
 }
-
-/** What is written to a cell: a value, a formula with its `=`, or null to clear it. */
-export type CellInput = number | string | boolean | null;
 
 /** The workbook that the panel stands beside, as much of it as the panel needs. */
-export interface Host {
+export interface Host extends WorkbookCells {
   /** The selected cells, the active one first in mind: `row` and `column` are its place when one cell is chosen. */
   readSelection(): Promise<Range | undefined>;
   /** Calls back when another cell is selected, and when what the selected cell shows has changed. */
   onSelectionChange(listener: () => void): () => void;
-  read(range: Range): Promise<CellView[][]>;
-  /** The range is as large as the cells given, from its first row and column. */
-  write(range: Range, cells: readonly (readonly CellInput[])[]): Promise<void>;
-  /** Calculates what depends on the cells written, and waits for it. */
-  recalculate(): Promise<void>;
   /** Adds an empty sheet in front; gives the name it got, which differs where the wanted one is taken. */
   addSheet(name: string): Promise<string>;
   /** Starts editing the selected cell with this text, the cursor at its end. */
   insertFormula(text: string): Promise<void>;
+  /** Where there is none, values are tried in the workbook itself, and put back. */
+  copy?(): Promise<WorkbookTrial>;
+  /** Gives a table its look, and a chart beside it where the workbook has charts. */
+  dressTable?(table: WrittenTable): Promise<void>;
 }

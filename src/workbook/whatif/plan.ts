@@ -1,6 +1,6 @@
 import { Refusal } from '../../core/refusal';
 import type { CellInput, CellView, Range, WorkbookCells } from '../cells';
-import { cellAddress, parseCell } from '../model';
+import { cellAddress, parseArea, parseCell } from '../model';
 
 /** One cell; row and column count from 0. */
 export interface CellRef {
@@ -37,6 +37,26 @@ export function readCell(text: string, sheet: string): CellRef {
   const place = parseCell(address.trim());
   if (!place) throw new Refusal(`"${text}" is no cell; write it as Insert!C6.`);
   return { sheet: quoted?.replaceAll("''", "'") ?? plain ?? sheet, ...place };
+}
+
+/** `Insert!C20,Insert!C24:C26`: cells and areas, one by one. */
+export function readCells(text: string, sheet: string): CellRef[] {
+  const parts = text.match(/(?:'(?:[^']|'')*'|[^,'])+/g) ?? [];
+  return parts.flatMap((part) => {
+    const [from = '', to, ...more] = part.split(/:(?=[^!']*$)/);
+    const first = readCell(from, sheet);
+    if (to === undefined) return [first];
+    const area = parseArea(`${cellAddress(first.row, first.column)}:${to.trim()}`);
+    if (!area || more.length > 0)
+      throw new Refusal(`${part} is no area of cells; write it as Insert!C20:C24.`);
+    return Array.from({ length: area.bottom - area.top + 1 }, (_, down) =>
+      Array.from({ length: area.right - area.left + 1 }, (__, right) => ({
+        sheet: first.sheet,
+        row: area.top + down,
+        column: area.left + right,
+      })),
+    ).flat();
+  });
 }
 
 /** Worksheets take no notice of the case of their names. */

@@ -6,6 +6,9 @@ import type { Heading } from './heading';
 import { cellText } from './plan';
 import type { Outcome } from './run';
 
+/** Significant digits that a person reads. */
+const DIGITS = 6;
+
 /** The outcome as text and numbers: two lines of heading, then a line for every variation. */
 export interface Table {
   readonly labels: readonly string[];
@@ -104,6 +107,20 @@ export function sheetOf(outcome: Outcome): CellInput[][] {
     [...units],
     ...rows.map((row) => row.map(asInput)),
   ];
+}
+
+/** Format codes of the columns: inputs as typed, results with six digits of the largest. */
+export function numberFormats({ inputs, results, rows }: Outcome): string[] {
+  const formatOf = (column: number): string => {
+    const sizes = rows.flatMap(({ results: row }) =>
+      typeof row[column] === 'number' ? [Math.abs(row[column])] : [],
+    );
+    const largest = sizes.reduce((most, size) => Math.max(most, size), 0);
+    if (largest === 0 || largest >= 1e9 || largest < 1e-5) return 'General';
+    const decimals = Math.max(0, DIGITS - 1 - Math.floor(Math.log10(largest)));
+    return decimals === 0 ? '0' : `0.${'0'.repeat(decimals)}`;
+  };
+  return [...inputs.map(() => 'General'), ...results.map((_, column) => formatOf(column))];
 }
 
 /** An error in a table of results is the text that a cell shows. */

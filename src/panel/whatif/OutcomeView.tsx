@@ -1,0 +1,128 @@
+import { Button, makeStyles, Spinner, tokens } from '@fluentui/react-components';
+import { lazy, Suspense } from 'react';
+import { CellError, type CellValue } from '../../call/cell';
+import { numberText } from '../../core/format';
+import type { Outcome } from '../../workbook/whatif/run';
+import { notesOf, plainText, tableOf } from '../../workbook/whatif/table';
+import type { WhatIfDesk } from './desk';
+
+/** The library of charts is large: it comes with the first outcome. */
+const Charts = lazy(() => import('./Charts'));
+
+const useStyles = makeStyles({
+  outcome: { display: 'flex', flexDirection: 'column', gap: '12px', marginTop: '20px' },
+  heading: { margin: 0, fontSize: tokens.fontSizeBase300 },
+  actions: { display: 'flex', flexWrap: 'wrap', gap: '8px' },
+  frame: {
+    maxHeight: '320px',
+    overflow: 'auto',
+    border: `1px solid ${tokens.colorNeutralStroke2}`,
+    borderRadius: tokens.borderRadiusMedium,
+    ':focus-visible': { outline: `2px solid ${tokens.colorStrokeFocus2}` },
+  },
+  table: { borderCollapse: 'collapse', width: '100%', fontSize: tokens.fontSizeBase200 },
+  head: {
+    position: 'sticky',
+    top: 0,
+    padding: '4px 8px',
+    backgroundColor: tokens.colorNeutralBackground3,
+    fontWeight: tokens.fontWeightSemibold,
+    textAlign: 'right',
+    verticalAlign: 'bottom',
+  },
+  unit: { display: 'block', color: tokens.colorNeutralForeground3, fontWeight: tokens.fontWeightRegular },
+  cell: {
+    padding: '3px 8px',
+    borderTop: `1px solid ${tokens.colorNeutralStroke3}`,
+    fontVariantNumeric: 'tabular-nums',
+    textAlign: 'right',
+  },
+  error: { color: tokens.colorPaletteRedForeground1 },
+  note: {
+    margin: '2px 0',
+    color: tokens.colorNeutralForeground2,
+    fontSize: tokens.fontSizeBase200,
+    overflowWrap: 'anywhere',
+  },
+});
+
+/** More lines are slow to draw; the sheet and the copy have them all. */
+const MOST_LINES = 500;
+
+/** What a run found, as charts and a table. */
+export function OutcomeView({ desk, outcome }: { readonly desk: WhatIfDesk; readonly outcome: Outcome }) {
+  const styles = useStyles();
+  return (
+    <section className={styles.outcome} aria-label="Outcome">
+      <h3 className={styles.heading}>
+        {outcome.rows.length < outcome.planned
+          ? `Stopped after ${outcome.rows.length} of ${outcome.planned} variations`
+          : `${outcome.rows.length} variations`}
+      </h3>
+      <div className={styles.actions}>
+        <Button onClick={() => void desk.write()}>Write to a new sheet</Button>
+        <Button onClick={() => void desk.copy()}>Copy</Button>
+      </div>
+      <Suspense fallback={<Spinner size="small" label="Drawing" />}>
+        <Charts outcome={outcome} />
+      </Suspense>
+      <OutcomeTable outcome={outcome} />
+      <div>
+        {notesOf(outcome).map((note) => (
+          <p key={note} className={styles.note}>
+            {note}
+          </p>
+        ))}
+      </div>
+    </section>
+  );
+}
+
+function OutcomeTable({ outcome }: { readonly outcome: Outcome }) {
+  const styles = useStyles();
+  const { labels, units, rows } = tableOf(outcome);
+  return (
+    <div className={styles.frame} role="region" aria-label="Table of the outcome" tabIndex={0}>
+      <table className={styles.table}>
+        <thead>
+          <tr>
+            {labels.map((label, column) => (
+              <th key={column} scope="col" className={styles.head}>
+                {label}
+                <span className={styles.unit}>{units[column]}</span>
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.slice(0, MOST_LINES).map((row, index) => (
+            <tr key={index}>
+              {row.map((value, column) => (
+                <td key={column} className={styles.cell}>
+                  <Value value={value} />
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {rows.length > MOST_LINES && (
+        <p className={styles.note}>
+          The first {MOST_LINES} lines of {rows.length}.
+        </p>
+      )}
+    </div>
+  );
+}
+
+function Value({ value }: { readonly value: CellValue }) {
+  const styles = useStyles();
+  if (value instanceof CellError) {
+    return (
+      <span className={styles.error} title={value.message}>
+        {value.code}
+      </span>
+    );
+  }
+  return <>{typeof value === 'number' ? numberText(value) : plainText(value)}</>;
+}

@@ -1,0 +1,41 @@
+import { Button, makeStyles, Text, tokens } from '@fluentui/react-components';
+import { numberText, withUnit } from '../../core/format';
+import type { Heading } from '../../workbook/whatif/heading';
+import { cellText } from '../../workbook/whatif/plan';
+import type { Solution } from '../../workbook/whatif/solve';
+import type { WhatIfDesk } from './desk';
+
+const useStyles = makeStyles({
+  solution: { display: 'flex', flexDirection: 'column', gap: '6px', marginTop: '18px' },
+  heading: { margin: 0, fontSize: tokens.fontSizeBase300 },
+  value: { fontSize: tokens.fontSizeBase500, fontWeight: tokens.fontWeightSemibold },
+  says: { color: tokens.colorNeutralForeground2, overflowWrap: 'anywhere' },
+  enter: { alignSelf: 'flex-start', marginTop: '4px' },
+});
+
+/** The value found, and a button that types it into the workbook. */
+export function SolutionView({ desk, solution }: { readonly desk: WhatIfDesk; readonly solution: Solution }) {
+  const styles = useStyles();
+  const { input, result, value, met, atEnd, runs } = solution;
+  return (
+    <section className={styles.solution} aria-label="Solution">
+      <h3 className={styles.heading}>{input.label}</h3>
+      <Text className={styles.value}>{withUnit(numberText(value), input.unit)}</Text>
+      <Text className={styles.says}>
+        {named(result)} is then {withUnit(numberText(met), result.unit)}. Found in {runs} calculations; the
+        workbook is as it was.
+      </Text>
+      {atEnd && (
+        <Text className={styles.says}>
+          That is an end of the range: nearer values may meet the target as well.
+        </Text>
+      )}
+      <Button className={styles.enter} onClick={() => void desk.enter()}>
+        Put it into {cellText(input.cell)}
+      </Button>
+    </section>
+  );
+}
+
+const named = ({ label, cell }: Heading): string =>
+  label === cellText(cell) ? label : `${label} (${cellText(cell)})`;

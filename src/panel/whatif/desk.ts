@@ -1,0 +1,372 @@
+import { CellError } from '../../call/cell';
+import { withUnit, numberText } from '../../core/format';
+import { Refusal } from '../../core/refusal';
+import type { CellView } from '../../workbook/cells';
+import { areaAddress } from '../../workbook/model';
+import type { Heading } from '../../workbook/whatif/heading';
+import { headingOf } from '../../workbook/whatif/heading';
+import type { CellRef } from '../../workbook/whatif/plan';
+import { cellText, readCell, readCells, viewOf } from '../../workbook/whatif/plan';
+import type { Held, Outcome, RunOptions, TrialCells } from '../../workbook/whatif/run';
+import { NotPutBack, putBack, runWhatIf } from '../../workbook/whatif/run';
+import type { Solution } from '../../workbook/whatif/solve';
+import { solveSheet } from '../../workbook/whatif/solve';
+import { clipboardOf, numberFormats, sheetOf, tableOf } from '../../workbook/whatif/table';
+import { readBracket, readValues } from '../../workbook/whatif/values';
+import type { Host, Range } from '../host';
+import { journal, tornOff } from './journal';
+
+export type Mode = 'table' | 'solve';
+
+/** A cell to vary, as far as it is filled in. */
+export interface InputDraft {
+  readonly address: string;
+  readonly values: string;
+  /** What the sheet says of the cell; undefined until it is a cell. */
+  readonly heading?: Heading;
+  readonly view?: CellView;
+}
+
+export interface DeskState {
+  readonly mode: Mode;
+  readonly inputs: readonly InputDraft[];
+  readonly overFormulas: boolean;
+  /** Addresses of result cells, by comma. */
+  readonly read: string;
+  readonly results: readonly Heading[];
+  readonly target: string;
+  readonly progress?: { readonly done: number; readonly of: number } | undefined;
+  readonly outcome?: Outcome | undefined;
+  readonly solution?: Solution | undefined;
+  readonly problem?: string | undefined;
+  readonly notice?: string | undefined;
+  /** What a run that was torn off had not put back. */
+  readonly torn?: readonly Held[] | undefined;
+}
+
+const EMPTY: InputDraft = { address: '', values: '' };
+const SHEET = 'Variations';
+const CANCELLED = 'Cancelled. Nothing has changed.';
+
+/** How long a person pauses in typing before the cells named are looked up, in ms. */
+const QUIET = 250;
+
+/** Progress is told at most so often, in ms. */
+const TELL = 60;
+
+/** The what-if of one workbook: it lasts while the panel shows other pages, and a run goes on meanwhile. */
+export class WhatIfDesk {
+  state: DeskState = {
+    mode: 'table',
+    inputs: [EMPTY],
+    overFormulas: false,
+    read: '',
+    results: [],
+    target: '',
+    torn: undefined,
+  };
+  private readonly listeners = new Set<() => void>();
+  private stop: AbortController | undefined;
+  private looking: ReturnType<typeof setTimeout> | undefined;
+
+  constructor(private readonly host: Host) {
+    if (!host.copy) this.state = { ...this.state, torn: tornOff() };
+  }
+
+  subscribe = (listener: () => void): (() => void) => {
+    this.listeners.add(listener);
+    return () => this.listeners.delete(listener);
+  };
+
+  setMode(mode: Mode): void {
+    this.set({ mode, problem: undefined, notice: undefined });
+  }
+
+  setAddress(index: number, address: string): void {
+    const { values } = this.state.inputs[index] ?? EMPTY;
+    this.setInput(index, { address, values });
+    this.lookSoon();
+  }
+
+  setValues(index: number, values: string): void {
+    this.setInput(index, { ...(this.state.inputs[index] ?? EMPTY), values });
+  }
+
+  setRead(read: string): void {
+    this.set({ read, results: [], problem: undefined });
+    this.lookSoon();
+  }
+
+  setTarget(target: string): void {
+    this.set({ target, problem: undefined });
+  }
+
+  setOverFormulas(overFormulas: boolean): void {
+    this.set({ overFormulas, problem: undefined });
+  }
+
+  addInput(): void {
+    this.set({ inputs: [...this.state.inputs, EMPTY] });
+  }
+
+  removeInput(index: number): void {
+    this.set({ inputs: this.state.inputs.filter((_, other) => other !== index), problem: undefined });
+  }
+
+  /** Varies the cell that is selected. */
+  async takeInput(index: number): Promise<void> {
+    const selected = await this.host.readSelection();
+    if (!selected) return;
+    this.setAddress(index, cellText(selected));
+    await this.look();
+  }
+
+  /** Reads the cells that are selected as well. */
+  async takeResults(): Promise<void> {
+    const selected = await this.host.readSelection();
+    if (!selected) return;
+    const { read } = this.state;
+    this.setRead(
+      read.trim() === '' || this.state.mode === 'solve'
+        ? rangeText(selected)
+        : `${read}, ${rangeText(selected)}`,
+    );
+    await this.look();
+  }
+
+  /** Finds out what the sheet says of the cells named so far; what is no cell yet stays without. */
+  async look(): Promise<void> {
+    clearTimeout(this.looking);
+    const sheet = await this.sheetInFront();
+    const { inputs, read } = this.state;
+    const inputsNow = await Promise.all(
+      inputs.map(async ({ address, values }): Promise<InputDraft> => {
+        const found = await this.describe(address, sheet);
+        return { address, values, ...found };
+      }),
+    );
+    const results = await Promise.all(
+      cellsIn(read, sheet).map((cell) => headingOf(this.host, cell).catch(() => undefined)),
+    );
+    // Typing goes on while the sheet is read.
+    if (read === this.state.read) this.set({ results: results.filter((one) => one !== undefined) });
+    if (inputs === this.state.inputs) this.set({ inputs: inputsNow });
+  }
+
+  async run(): Promise<void> {
+    const stop = new AbortController();
+    this.stop = stop;
+    this.set({
+      problem: undefined,
+      notice: undefined,
+      outcome: undefined,
+      solution: undefined,
+      progress: { done: 0, of: NaN },
+    });
+    let told = 0;
+    const options: RunOptions = {
+      signal: stop.signal,
+      onProgress: (done, of) => {
+        const now = performance.now();
+        if (now - told < TELL && done !== of) return;
+        told = now;
+        this.set({ progress: { done, of } });
+      },
+      ...(!this.host.copy && { journal }),
+    };
+    try {
+      const sheet = await this.sheetInFront();
+      if (this.state.mode === 'table') await this.runTable(sheet, options);
+      else await this.runSolve(sheet, options);
+    } catch (error) {
+      this.set({ problem: messageOf(error) });
+    } finally {
+      this.stop = undefined;
+      this.set({ progress: undefined });
+    }
+  }
+
+  cancel(): void {
+    this.stop?.abort();
+  }
+
+  /** Puts the table on a sheet of its own. */
+  async write(): Promise<void> {
+    const { outcome } = this.state;
+    if (!outcome) return;
+    await this.telling(async () => {
+      const cells = sheetOf(outcome);
+      const { labels, rows } = tableOf(outcome);
+      const columns = labels.length;
+      const sheet = await this.host.addSheet(SHEET);
+      await this.host.write({ sheet, row: 0, column: 0, rows: cells.length, columns }, cells);
+      const row = cells.length - rows.length - 2;
+      await this.host.dressTable?.({
+        sheet,
+        row,
+        column: 0,
+        rows: rows.length + 2,
+        columns,
+        headings: 2,
+        formats: numberFormats(outcome),
+        inputs: outcome.inputs.length,
+      });
+      return `Written to the sheet ${sheet}.`;
+    });
+  }
+
+  async copy(): Promise<void> {
+    const { outcome } = this.state;
+    if (!outcome) return;
+    await this.telling(async () => {
+      await navigator.clipboard.writeText(clipboardOf(outcome));
+      return `Copied: ${outcome.rows.length} lines, to be pasted into a worksheet.`;
+    });
+  }
+
+  /** Types the solution into the workbook. */
+  async enter(): Promise<void> {
+    const { solution } = this.state;
+    if (!solution) return;
+    await this.telling(async () => {
+      const { cell } = solution.input;
+      await this.host.write({ ...cell, rows: 1, columns: 1 }, [[solution.value]]);
+      return `${cellText(cell)} is ${withUnit(numberText(solution.value), solution.input.unit)} now.`;
+    });
+  }
+
+  /** Puts back what a run that was torn off had changed. */
+  async restore(): Promise<void> {
+    const { torn } = this.state;
+    if (!torn) return;
+    await this.telling(async () => {
+      await putBack(this.host, torn);
+      this.forget();
+      return 'The inputs are as they were.';
+    });
+  }
+
+  forget(): void {
+    journal.clear();
+    this.set({ torn: undefined });
+  }
+
+  private lookSoon(): void {
+    clearTimeout(this.looking);
+    this.looking = setTimeout(() => void this.look(), QUIET);
+  }
+
+  private async runTable(sheet: string, options: RunOptions): Promise<void> {
+    const { inputs, read, overFormulas } = this.state;
+    const plan = {
+      vary: inputs.map(({ address, values }) => ({
+        cell: readCell(address, sheet),
+        values: readValues(values),
+      })),
+      results: readCells(read, sheet),
+      overFormulas,
+    };
+    const outcome = await this.trying((cells) => runWhatIf(cells, plan, options));
+    this.set(outcome.rows.length > 0 ? { outcome } : { notice: CANCELLED });
+  }
+
+  private async runSolve(sheet: string, options: RunOptions): Promise<void> {
+    const { inputs, read, target, overFormulas } = this.state;
+    const [{ address, values } = EMPTY] = inputs;
+    const [result, ...more] = readCells(read, sheet);
+    if (!result || more.length > 0) throw new Refusal('Choose one cell that shall show the target.');
+    const wanted = Number(target);
+    if (target.trim() === '' || !Number.isFinite(wanted)) throw new Refusal('Give the target as a number.');
+    const goal = {
+      vary: readCell(address, sheet),
+      ...readBracket(values),
+      result,
+      target: wanted,
+      overFormulas,
+    };
+    const solution = await this.trying((cells) => solveSheet(cells, goal, options));
+    this.set(solution ? { solution } : { notice: CANCELLED });
+  }
+
+  private async trying<T>(part: (cells: TrialCells) => Promise<T>): Promise<T> {
+    const copy = await this.host.copy?.();
+    try {
+      return await part(copy ?? this.host);
+    } finally {
+      copy?.dispose();
+    }
+  }
+
+  private async describe(address: string, sheet: string): Promise<Pick<InputDraft, 'heading' | 'view'>> {
+    try {
+      const cell = readCell(address, sheet);
+      const view = await viewOf(this.host, cell);
+      return { heading: await headingOf(this.host, cell), view };
+    } catch {
+      return {};
+    }
+  }
+
+  private async sheetInFront(): Promise<string> {
+    return (await this.host.readSelection())?.sheet ?? '';
+  }
+
+  private async telling(part: () => Promise<string>): Promise<void> {
+    this.set({ problem: undefined, notice: undefined });
+    try {
+      this.set({ notice: await part() });
+    } catch (error) {
+      this.set({ problem: messageOf(error) });
+    }
+  }
+
+  private setInput(index: number, input: InputDraft): void {
+    this.set({
+      inputs: this.state.inputs.map((one, other) => (other === index ? input : one)),
+      problem: undefined,
+    });
+  }
+
+  private set(change: Partial<DeskState>): void {
+    this.state = { ...this.state, ...change };
+    this.listeners.forEach((heard) => {
+      heard();
+    });
+  }
+}
+
+const desks = new WeakMap<Host, WhatIfDesk>();
+
+export function deskOf(host: Host): WhatIfDesk {
+  const desk = desks.get(host) ?? new WhatIfDesk(host);
+  desks.set(host, desk);
+  return desk;
+}
+
+function cellsIn(read: string, sheet: string): CellRef[] {
+  try {
+    return readCells(read, sheet);
+  } catch {
+    return [];
+  }
+}
+
+const rangeText = ({ sheet, row, column, rows, columns }: Range): string => {
+  const area = areaAddress({ top: row, left: column, bottom: row + rows - 1, right: column + columns - 1 });
+  const [, end] = area.split(':');
+  return `${cellText({ sheet, row, column })}${end === undefined ? '' : `:${end}`}`;
+};
+
+function messageOf(error: unknown): string {
+  if (error instanceof Refusal || error instanceof NotPutBack) return error.message;
+  return error instanceof Error ? error.message : String(error);
+}
+
+/** What an input holds now, for a person to read. */
+export function nowText({ view, heading }: InputDraft): string {
+  if (!view || !heading) return '';
+  const { value } = view;
+  if (value === null) return 'blank now';
+  if (value instanceof CellError) return `${value.code} now`;
+  return `${typeof value === 'number' ? withUnit(numberText(value), heading.unit) : String(value)} now`;
+}

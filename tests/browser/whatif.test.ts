@@ -1,0 +1,270 @@
+import axe from 'axe-core';
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import type { BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { worksheetFunctions } from '../../src/call/functions';
+import { cellAddress } from '../../src/workbook/model';
+import { readWorkbook } from '../../src/workbook/package';
+import { cellOf, Desk, type Tab } from './desk';
+
+const SAMPLE = fileURLToPath(new URL('../../samples/push-out-insert.xlsx', import.meta.url));
+/** Where the pictures go, if anybody wants to look at them. */
+const PICTURES = process.env['PICTURES'];
+
+const opened = readWorkbook(
+  readFileSync(SAMPLE),
+  worksheetFunctions.map(({ id }) => id),
+);
+const [insert] = opened.sheets;
+const sheetName = insert?.name ?? '';
+
+/** The cell of the sample in a column of the row with this label. */
+function cell(label: string, column: 'B' | 'D'): string {
+  const row = insert?.cells.find((one) => one.column === 0 && one.value === label)?.row;
+  if (row === undefined) throw new Error(`The sample has no row ${label}.`);
+  return cellAddress(row, column === 'B' ? 1 : 3);
+}
+
+const DRAFT = cell('Draft per side', 'B');
+const FRICTION = cell('Friction going in', 'B');
+const PUSH = cell('Push that breaks it loose', 'D');
+const SINK = cell('Sink under injection', 'D');
+
+let desk: Desk;
+let context: BrowserContext;
+let tab: Tab;
+let page: Page;
+
+beforeAll(async () => {
+  desk = await Desk.open();
+  context = await desk.newcomer();
+  tab = await desk.tab(context);
+  page = tab.page;
+  await tab.open(SAMPLE);
+  await tab.ready();
+  await panelTab('What if').click();
+}, 120_000);
+afterAll(async () => {
+  await desk.close();
+});
+
+const panelTab = (name: string) => page.getByRole('complementary').getByRole('tab', { name });
+const whatIf = () => page.getByRole('region', { name: 'What if' });
+const outcome = () => whatIf().getByRole('region', { name: 'Outcome' });
+const run = () => whatIf().getByRole('button', { name: /^Run/ });
+
+const picture = async (name: string) => {
+  if (PICTURES !== undefined) await page.screenshot({ path: `${PICTURES}/${name}.png` });
+};
+
+/** Of the panel; the grid and the sentinels of the focus are libraries'. */
+async function violations(): Promise<string[]> {
+  await page.evaluate(axe.source);
+  return page.evaluate(async () => {
+    const { axe: checker } = window as unknown as { axe: typeof axe };
+    const { violations: found } = await checker.run({ exclude: [['main'], ['[data-tabster-dummy]']] });
+    return found.flatMap(({ id, nodes }) =>
+      nodes.map(({ html, failureSummary }) => `${id}: ${html} ${failureSummary ?? ''}`),
+    );
+  });
+}
+
+describe('what if, in the panel', () => {
+  it('takes cells from the selection and says what they are', async () => {
+    await picture('empty');
+    await tab.select(DRAFT);
+    await whatIf().getByRole('button', { name: 'Vary the selected cell' }).click();
+    await whatIf()
+      .getByText(/^Draft per side: 5 deg now$/)
+      .waitFor();
+    await tab.select(PUSH);
+    await whatIf().getByRole('button', { name: 'Add the selected cells' }).click();
+    await tab.select(SINK);
+    await whatIf().getByRole('button', { name: 'Add the selected cells' }).click();
+    await whatIf().getByRole('listitem').filter({ hasText: 'Sink under injection, in' }).waitFor();
+    expect(await whatIf().getByLabel('Cells to read').inputValue()).toBe(
+      `${sheetName}!${PUSH}, ${sheetName}!${SINK}`,
+    );
+  });
+
+  it('counts the variations, and says what is wrong with the values', async () => {
+    await whatIf().getByRole('textbox', { name: 'Values' }).fill('3:22');
+    await whatIf().getByText('has no step').waitFor();
+    await whatIf().getByRole('textbox', { name: 'Values' }).fill('3:22:1');
+    await whatIf().getByRole('button', { name: 'Run 20 variations' }).waitFor();
+  });
+
+  it('runs 200 variations of the design sheet in seconds', async () => {
+    await whatIf().getByRole('button', { name: 'Vary a second cell' }).click();
+    await whatIf().getByLabel('Cell to vary 2').fill(`${sheetName}!${FRICTION}`);
+    await whatIf().getByLabel('Values 2').fill('0.1:0.28:0.02');
+    const ready = whatIf().getByRole('button', { name: 'Run 200 variations' });
+    await ready.waitFor();
+    const start = Date.now();
+    await ready.click();
+    await outcome().getByRole('heading', { name: '200 variations' }).waitFor();
+    const took = Date.now() - start;
+    console.log(`200 variations in the page: ${took} ms`);
+    // The goal is 2 s on an idle machine.
+    expect(took).toBeLessThan(6000);
+    await expect.poll(() => outcome().locator('figcaption').count()).toBe(2);
+    expect(await outcome().locator('tbody tr').count()).toBe(200);
+    await page.waitForTimeout(300);
+    await picture('outcome');
+    await outcome().getByRole('region', { name: 'Table of the outcome' }).scrollIntoViewIfNeeded();
+    await picture('outcome-table');
+  });
+
+  it('leaves the workbook as it was, on the screen, in the file and in the draft', async () => {
+    const saved = await tab.savedWorkbook();
+    for (const address of [DRAFT, FRICTION]) {
+      expect(cellOf(saved, sheetName, address)?.value).toBe(cellOf(opened, sheetName, address)?.value);
+    }
+    expect(cellOf(saved, sheetName, SINK)?.formula).toBe(cellOf(opened, sheetName, SINK)?.formula);
+    expect(await page.title()).not.toMatch(/^•/);
+  });
+
+  it('writes the table to a sheet of its own, with headings, units and a note', async () => {
+    await outcome().getByRole('button', { name: 'Write to a new sheet' }).click();
+    await whatIf().getByText('Written to the sheet').waitFor();
+    await page.waitForTimeout(300);
+    await picture('written');
+    const saved = await tab.savedWorkbook();
+    const written = saved.sheets.at(-1);
+    const text = (row: number) =>
+      written?.cells.filter((one) => one.row === row).map(({ value }) => value) ?? [];
+    const heads =
+      Array.from({ length: 12 }, (_, row) => row).find((row) => text(row)[0] === 'Draft per side') ?? -1;
+    expect(text(heads)).toEqual([
+      'Draft per side',
+      'Friction going in',
+      'Push that breaks it loose',
+      'Sink under injection',
+    ]);
+    expect(text(heads + 1).filter((unit) => unit !== null && unit !== '')).toEqual(['deg', 'lbf', 'in']);
+    expect(text(1)[0]).toMatch(/^Varied: Draft per side, deg/);
+    expect(written?.cells.filter(({ column, row }) => column === 0 && row > heads + 1)).toHaveLength(200);
+  });
+
+  it('copies the table for another worksheet', async () => {
+    await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+    await outcome().getByRole('button', { name: 'Copy' }).click();
+    await whatIf().getByText('Copied: 200 lines').waitFor();
+    const copied = await page.evaluate(() => navigator.clipboard.readText());
+    expect(copied.split(/\r?\n/)[0]).toBe(
+      'Draft per side (deg)\tFriction going in\tPush that breaks it loose (lbf)\tSink under injection (in)',
+    );
+  });
+
+  it('stops at a cancel with what it has, and goes on while other pages are looked at', async () => {
+    await whatIf().getByLabel('Values 1').fill('3:22:0.1');
+    await whatIf().getByLabel('Values 2').fill('0.1:0.34:0.01');
+    await whatIf().getByRole('button', { name: 'Run 4775 variations' }).click();
+    await whatIf()
+      .getByText(/^[1-9]\d* of 4775 variations$/)
+      .waitFor();
+    await picture('running');
+    await panelTab('Functions').click();
+    await panelTab('What if').click();
+    await whatIf().getByRole('button', { name: 'Cancel' }).click();
+    await outcome()
+      .getByRole('heading', { name: /^Stopped after \d+ of 4775 variations$/ })
+      .waitFor();
+  });
+
+  it('leaves no varied workbook behind when the tab is closed in the middle of a run', async () => {
+    await run().click();
+    await whatIf()
+      .getByText(/^[1-9]\d* of 4775 variations$/)
+      .waitFor();
+    await page.reload();
+    await tab.ready();
+    const saved = await tab.savedWorkbook();
+    expect(cellOf(saved, sheetName, DRAFT)?.value).toBe(5);
+    expect(cellOf(saved, sheetName, SINK)?.value).toBeCloseTo(
+      Number(cellOf(opened, sheetName, SINK)?.value),
+      12,
+    );
+  }, 60_000);
+
+  it('finds the value at which a cell meets a target, and types it in when asked', async () => {
+    await panelTab('What if').click();
+    await whatIf().getByRole('tab', { name: 'Solve' }).click();
+    await whatIf().getByLabel('Cell to vary').fill(`${sheetName}!${DRAFT}`);
+    await whatIf().getByLabel('Between').fill('3..20');
+    await whatIf().getByLabel('Cell that shall show the target').fill(`${sheetName}!${PUSH}`);
+    await whatIf()
+      .getByLabel(/^Target/)
+      .fill('900');
+    await whatIf().getByRole('button', { name: 'Solve' }).click();
+    await whatIf()
+      .getByText(/^900 is not between what the ends give/)
+      .waitFor();
+    await picture('not-bracketed');
+    await whatIf()
+      .getByLabel(/^Target/)
+      .fill('100');
+    await whatIf().getByRole('button', { name: 'Solve' }).click();
+    await whatIf().getByRole('region', { name: 'Solution' }).getByText('is then 100 lbf').waitFor();
+    await picture('solution');
+    await whatIf()
+      .getByRole('button', { name: `Put it into ${sheetName}!${DRAFT}` })
+      .click();
+    await whatIf()
+      .getByText(/ is .* now\.$/)
+      .waitFor();
+    expect(cellOf(await tab.savedWorkbook(), sheetName, PUSH)?.value).toBeCloseTo(100, 6);
+  });
+
+  it('refuses to vary a formula until told that values may stand in for it', async () => {
+    await whatIf().getByRole('tab', { name: 'Table' }).click();
+    await whatIf().getByLabel('Cell to vary').fill(`${sheetName}!${PUSH}`);
+    await whatIf().getByRole('textbox', { name: 'Values' }).fill('1,2');
+    await whatIf().getByLabel('Cells to read').fill(`${sheetName}!${SINK}`);
+    await run().click();
+    await whatIf().getByText(`${sheetName}!${PUSH} holds a formula`).waitFor();
+    await whatIf().getByRole('checkbox').check();
+    await run().click();
+    await outcome().getByRole('heading', { name: '2 variations' }).waitFor();
+    await whatIf()
+      .getByText(/Nothing read changes with/)
+      .waitFor();
+  });
+
+  it('is used by keys alone', async () => {
+    await whatIf().getByRole('textbox', { name: 'Values' }).focus();
+    const seen: string[] = [];
+    for (let i = 0; i < 6; i++) {
+      await page.keyboard.press('Tab');
+      seen.push(
+        await page.evaluate(
+          () =>
+            document.activeElement?.getAttribute('aria-label') ?? document.activeElement?.textContent ?? '',
+        ),
+      );
+    }
+    expect(seen).toEqual([
+      'Vary a second cell',
+      '',
+      'Cells to read',
+      'Add the selected cells',
+      'Run 2 variations',
+      'Write to a new sheet',
+    ]);
+  });
+
+  it.each(['light', 'dark'] as const)('breaks no rule of accessibility in %s', async (colorScheme) => {
+    await page.emulateMedia({ colorScheme });
+    await page.waitForTimeout(500);
+    await picture(`axe-${colorScheme}`);
+    expect(await violations()).toEqual([]);
+    await whatIf().getByRole('tab', { name: 'Solve' }).click();
+    expect(await violations()).toEqual([]);
+    await whatIf().getByRole('tab', { name: 'Table' }).click();
+  });
+
+  it('gives the browser nothing to complain of', () => {
+    expect(desk.troubles).toEqual([]);
+  });
+});
