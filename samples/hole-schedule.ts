@@ -3,7 +3,7 @@ import { entry, even, given, typed, type Design } from './description';
 
 /** The thread of a row, or where it has none a thread whose answer is not shown. */
 const THREAD = 'IF(kind="dowel", "M6", size)';
-const TAPPED = '(kind="tapped")';
+const TAPPED = 'kind="tapped"';
 
 export const holeSchedule: Design = {
   file: 'hole-schedule',
@@ -14,7 +14,7 @@ export const holeSchedule: Design = {
     'A thread that strips drops what it holds; a drill or tap that breaks throws pieces. Read the cautions at the foot of this sheet first.',
   sheet: 'Holes',
   layout: {
-    widths: { A: 30, B: 11, C: 11, D: 11, E: 10, ...even('F', 'AB', 10) },
+    widths: { A: 30, B: 11, C: 11, D: 11, E: 10, ...even('F', 'R', 10), S: 12, T: 14, ...even('U', 'Z', 10) },
     note: ['F', 'L'],
     formula: ['M', 'U'],
   },

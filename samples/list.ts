@@ -59,7 +59,8 @@ export function putList(list: List, at: number, sheet: SheetMaker): number {
   const each = (column: string, style: string) => {
     for (let row = first; row <= last; row++) sheet.put(`${column}${row}`, { style });
   };
-  sheet.grow(at, 3, 12.5);
+  sheet.grow(at, 2, 12.5);
+  for (let row = at + 1; row <= last; row++) sheet.grow(row, 1, 13);
 
   for (const { key, head: text, values, choices, length } of typed) {
     const column = letter(key);

@@ -103,7 +103,8 @@ export class SheetMaker {
       rows: this.heights,
       cells: this.cells,
       merges: this.merges,
-      freeze: `A${HEADS_ROW + 1}`,
+      // Lists are wide: the names of their rows stay in view.
+      freeze: `${sections.some(({ list }) => list) ? 'B' : 'A'}${HEADS_ROW + 1}`,
       validations: this.validations,
       conditions: this.conditions,
       print: print(`A1:${this.last}${row}`, `${HEADS_ROW}:${HEADS_ROW}`),

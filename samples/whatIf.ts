@@ -5,7 +5,7 @@ import { linesOf, placed, print } from './layout';
 import type { SheetMaker } from './sheet';
 import { convertedStyle, numberStyle, typedStyle, WARN } from './style';
 
-export const WHAT_IF = 'What if';
+export const WHAT_IF = 'What-if tables';
 const WHAT_IF_COLUMNS = { A: 34, 'B:H': 12 } as const;
 
 /** A second sheet with the tables of a design. */
