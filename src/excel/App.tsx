@@ -12,7 +12,9 @@ import { useSyncExternalStore } from 'react';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import type { Host } from '../panel/host';
 import { Panel } from '../panel/Panel';
+import { Share } from '../panel/share/Share';
 import { DesignSheets } from './DesignSheets';
+import { excelFiles } from './files';
 import { readPanelState, setPanelState, subscribe, type Notice } from './panelState';
 
 const useStyles = makeStyles({
@@ -63,7 +65,10 @@ function Pages({ host, functions }: Omit<Props, 'theme'>) {
           setPanelState({ page: chosen, notice: undefined });
         }}
         notice={notice && <NoticeBar {...notice} />}
-        more={[{ id: 'sheets', title: 'Design sheets', body: <DesignSheets /> }]}
+        more={[
+          { id: 'share', title: 'Share', body: <Share files={excelFiles} /> },
+          { id: 'sheets', title: 'Design sheets', body: <DesignSheets /> },
+        ]}
       />
     </main>
   );

@@ -5,7 +5,9 @@ import { reenterFormulas } from './reenter';
 /** The commands of the ribbon and the context menu, by the names that the manifest gives them. */
 export const commands = {
   showWork: () => showPanel('work'),
+  startWhatIf: () => showPanel('whatif'),
   insertDesignSheet: () => showPanel('sheets'),
+  prepareForSharing: () => showPanel('share'),
 
   async reenterFormulas(): Promise<void> {
     const { count, locked } = await reenterFormulas();

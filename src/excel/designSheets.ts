@@ -1,4 +1,5 @@
 /// <reference types="office-js" />
+import { base64 } from './files';
 import { reenterFormulas } from './reenter';
 
 /** File names of the design sheets that were built with the add-in. */
@@ -42,10 +43,4 @@ const fetchFile = async (address: string): Promise<Response> => {
   const response = await fetch(address);
   if (!response.ok) throw new Error(`${address} could not be loaded (${response.status}).`);
   return response;
-};
-
-const base64 = (bytes: Uint8Array): string => {
-  let text = '';
-  for (const byte of bytes) text += String.fromCharCode(byte);
-  return btoa(text);
 };

@@ -11,6 +11,7 @@ import { useEffect, useState, useSyncExternalStore } from 'react';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import type { Host } from '../panel/host';
 import { Panel } from '../panel/Panel';
+import { Share } from '../panel/share/Share';
 import { darkTheme, lightTheme } from '../panel/theme';
 import { AppBar } from './AppBar';
 import type { Session } from './session';
@@ -110,7 +111,13 @@ function Desk({ session, host, functions, samples, gridElement }: Props) {
         <main className={styles.grid} aria-label="Workbook" ref={(element) => element?.append(gridElement)} />
         {panelOpen && (
           <aside className={styles.panel} aria-label="Functions">
-            <Panel host={host} functions={functions} page={page} onPage={setPage} />
+            <Panel
+              host={host}
+              functions={functions}
+              page={page}
+              onPage={setPage}
+              more={[{ id: 'share', title: 'Share', body: <Share files={session.files} /> }]}
+            />
           </aside>
         )}
       </div>

@@ -44,11 +44,16 @@ describe('the commands of the ribbon', () => {
   });
 
   it('open the panel where their work is done', async () => {
-    await click('insertDesignSheet');
-    expect(showAsTaskpane).toHaveBeenCalledOnce();
-    expect(readPanelState().page).toBe('sheets');
-    await click('showWork');
-    expect(readPanelState().page).toBe('work');
+    for (const [command, page] of [
+      ['insertDesignSheet', 'sheets'],
+      ['showWork', 'work'],
+      ['startWhatIf', 'whatif'],
+      ['prepareForSharing', 'share'],
+    ] as const) {
+      await click(command);
+      expect(readPanelState().page).toBe(page);
+    }
+    expect(showAsTaskpane).toHaveBeenCalledTimes(4);
   });
 
   it('recalculate everything', async () => {

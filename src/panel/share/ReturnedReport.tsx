@@ -1,0 +1,49 @@
+import { makeStyles, tokens } from '@fluentui/react-components';
+import type { ReactNode } from 'react';
+import { CellList } from './CellList';
+import type { Returned } from './desk';
+
+const useStyles = makeStyles({
+  report: { display: 'flex', flexDirection: 'column', gap: '10px', marginTop: '20px' },
+  title: { margin: 0, fontSize: tokens.fontSizeBase300, overflowWrap: 'anywhere' },
+  says: { margin: 0, color: tokens.colorNeutralForeground2, overflowWrap: 'anywhere' },
+  content: { display: 'block' },
+  kept: { display: 'block', color: tokens.colorNeutralForeground2 },
+});
+
+/** What the colleague changed; the changes stay, the formulas come back around them. */
+export function ReturnedReport({
+  returned: { fileName, restored, changed, basis },
+  children,
+}: {
+  readonly returned: Returned;
+  readonly children: ReactNode;
+}) {
+  const styles = useStyles();
+  return (
+    <section className={styles.report} aria-label="Report of what came back">
+      <h3 className={styles.title}>{fileName}</h3>
+      <p className={styles.says}>
+        {restored} MOLD {restored === 1 ? 'formula is' : 'formulas are'} back. Shared with {basis}.{' '}
+        {changed.length === 0 ? 'Nothing was changed.' : `${counted(changed.length)} changed since:`}
+      </p>
+      {children}
+      <CellList
+        lines={changed.map(({ sheet, cell, before, now, kept }) => ({
+          sheet,
+          cell,
+          says: (
+            <>
+              <span className={styles.content}>
+                {before || 'blank'} → {now || 'blank'}
+              </span>
+              {kept !== undefined && <span className={styles.kept}>Stays instead of ={kept}</span>}
+            </>
+          ),
+        }))}
+      />
+    </section>
+  );
+}
+
+const counted = (cells: number): string => (cells === 1 ? 'One cell was' : `${cells} cells were`);

@@ -1,0 +1,3 @@
+/** What sharing needs of the workbook library, in a part that is loaded when it is first used. */
+export { readWorkbook } from '../../workbook/package';
+export { restoreWorkbook, shareWorkbook } from '../../workbook/share';
