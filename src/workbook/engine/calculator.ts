@@ -39,7 +39,8 @@ import { Refusals } from './refusals';
 import { Spills } from './spills';
 import { gridValue, matrixOf } from './values';
 
-const UNIT = 'workbook';
+/** The engine's look-up caches are shared by all calculators of the process, by the name of their workbook. */
+let calculators = 0;
 
 const CIRCLE = new CellError('#REF!', 'The formula depends on its own result: break the circle.');
 const BEHIND_CIRCLE = new CellError('#REF!', 'Passed on from a formula that depends on its own result.');
@@ -63,6 +64,7 @@ export interface Edit {
  * it keeps the process alive.
  */
 export class Calculator {
+  private readonly unit = `workbook ${++calculators}`;
   private readonly univer: Univer;
   private readonly injector: Injector;
   private readonly commands: ICommandService;
@@ -84,15 +86,15 @@ export class Calculator {
     this.univer.registerPlugin(UniverFormulaEnginePlugin, {
       function: engineFunctions(functions, this.refusals),
     });
-    this.grid = this.univer.createUnit(UniverInstanceType.UNIVER_SHEET, gridData(workbook, UNIT));
+    this.grid = this.univer.createUnit(UniverInstanceType.UNIVER_SHEET, gridData(workbook, this.unit));
     this.injector = this.univer.__getInjector();
     this.commands = this.injector.get(ICommandService);
     this.formulas = this.injector.get(FormulaDataModel);
-    this.injector.get(IDefinedNamesService).registerDefinedNames(UNIT, gridNames(workbook));
+    this.injector.get(IDefinedNamesService).registerDefinedNames(this.unit, gridNames(workbook));
     const tables = this.injector.get(ISuperTableService);
     workbook.sheets.forEach((sheet, index) => {
       for (const table of sheet.tables) {
-        tables.registerTable(UNIT, table.name, {
+        tables.registerTable(this.unit, table.name, {
           sheetId: sheetId(index),
           titleMap: new Map(table.columns.map((name, column) => [name, column])),
           range: tableRange(table),
@@ -151,7 +153,7 @@ export class Calculator {
         ...(style !== null && style !== undefined && { s: style }),
       });
       this.dirty?.push({
-        unitId: UNIT,
+        unitId: this.unit,
         sheetId: sheetId(sheet),
         range: { startRow: row, endRow: row, startColumn: column, endColumn: column },
       });
@@ -162,7 +164,7 @@ export class Calculator {
   value(sheet: number, row: number, column: number): CellValue {
     const circle = this.circles.get(place(sheet, row, column));
     if (circle) return circle;
-    const spilled = this.formulas.getArrayFormulaCellData()[UNIT]?.[sheetId(sheet)]?.[row]?.[column];
+    const spilled = this.formulas.getArrayFormulaCellData()[this.unit]?.[sheetId(sheet)]?.[row]?.[column];
     const own = this.sheet(sheet).getCellMatrix().getValue(row, column);
     const value = gridValue(own?.f ? own : (spilled ?? own));
     if (!(value instanceof CellError) || value.message) return value;
@@ -185,7 +187,7 @@ export class Calculator {
     const [rows, columns] = [sheet?.getRowCount() ?? 0, sheet?.getColumnCount() ?? 0];
     this.injector
       .get(IFormulaRuntimeService)
-      .setCurrent(0, 0, rows, columns, sheet?.getSheetId() ?? '', UNIT);
+      .setCurrent(0, 0, rows, columns, sheet?.getSheetId() ?? '', this.unit);
     const service = this.injector.get(ICalculateFormulaService) as unknown as FormulaEvaluation;
     const result = await service.calculate(formula);
     if (!result) return [[new CellError('#VALUE!', 'This is not a formula the worksheet can read.')]];
@@ -205,7 +207,7 @@ export class Calculator {
 
   /** Whether there were any. */
   private forgetSpills(): boolean {
-    const any = Object.values(this.formulas.getArrayFormulaRange()[UNIT] ?? {}).some(
+    const any = Object.values(this.formulas.getArrayFormulaRange()[this.unit] ?? {}).some(
       (rows) => Object.keys(rows).length > 0,
     );
     if (any) {
@@ -232,7 +234,7 @@ export class Calculator {
 
   /** Results go into the cells, where the next partial calculation reads them. */
   private apply({ unitData }: ISetFormulaCalculationResultMutation): void {
-    for (const [id, rows] of Object.entries(unitData[UNIT] ?? {})) {
+    for (const [id, rows] of Object.entries(unitData[this.unit] ?? {})) {
       const cells = this.grid.getSheetBySheetId(id)?.getCellMatrix();
       for (const [row, columns] of Object.entries(
         rows as Record<string, Record<string, Nullable<ICellData>>>,
@@ -247,12 +249,12 @@ export class Calculator {
 
   private why(sheet: number, row: number, column: number, error: CellError): string {
     const anchor = this.spillsOf(sheet).anchorOf(row, column) ?? { row, column };
-    const cell = { unitId: UNIT, sheetId: sheetId(sheet), ...anchor };
+    const cell = { unitId: this.unit, sheetId: sheetId(sheet), ...anchor };
     return this.refusals.why(cell, error, row - anchor.row, column - anchor.column);
   }
 
   private spillsOf(sheet: number): Spills {
-    return new Spills(this.formulas, UNIT, sheetId(sheet));
+    return new Spills(this.formulas, this.unit, sheetId(sheet));
   }
 }
 
