@@ -156,6 +156,18 @@ describe('TRY.SOLVE', () => {
     );
   });
 
+  it('finds where a result is 0, though rounding misses it by a hair', () => {
+    const screw: Matrix = [
+      ['shoulderLength', 0.35],
+      ['landThickness', 0.1],
+    ];
+    fc.assert(
+      fc.property(fc.double({ min: 0.001, max: 0.2, noNaN: true }), (low) => {
+        expect(one('TRY.SOLVE', 'SHOULDER.TRAVEL', screw, 'shims', 0, low, 0.33)).toBeCloseTo(0.25, 12);
+      }),
+    );
+  });
+
   it('refuses a target that the result jumps over', () => {
     const drill: Matrix = [
       ['thread', '10-32'],

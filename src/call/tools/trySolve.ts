@@ -11,7 +11,7 @@ import { calculationOf, readAs, resultWith } from './oneCalculation';
 import { FUNCTION, INPUTS, UNITS } from './parameters';
 import { parameter, type Tool } from './tool';
 
-/** Near a jump a bracket closes without the function meeting the target. */
+/** Of the way to the ends' results. Near a jump a bracket closes without the function meeting the target. */
 const MET = 1e-6;
 
 export const trySolve: Tool = {
@@ -59,9 +59,9 @@ export const trySolve: Tool = {
     const target = naming('target', () => amountReader(gives)(args.cell('target'), units)) as number;
     const text = (si: number): string => quantityText(si, gives, units);
     try {
-      const x = solveBracketed((value) => resultWith(calculation, index, value) - target, low, high);
-      const met = resultWith(calculation, index, x);
-      if (Math.abs(met - target) > MET * Math.max(Math.abs(met), Math.abs(target))) {
+      const off = (value: number): number => resultWith(calculation, index, value) - target;
+      const x = solveBracketed(off, low, high);
+      if (Math.abs(off(x)) > MET * Math.max(Math.abs(off(low)), Math.abs(off(high)))) {
         throw new Refusal(
           `is ${text(target)}, which the result jumps over, at ${quantityText(x, reading.kind, units)}`,
           'target',
