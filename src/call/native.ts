@@ -1,6 +1,6 @@
 import { inputsOf, type Definition } from '../core/define';
 import { Refusal } from '../core/refusal';
-import type { CallArguments, Frozen, NativeArgument } from '../derive/native';
+import type { CallArguments, NativeArgument } from '../derive/native';
 import { CellError, type CellValue } from './cell';
 import { defaultValue, PassedError, readerOf, readUnits } from './readArgument';
 
@@ -12,11 +12,17 @@ export interface CallArgument {
   readonly varies: boolean;
 }
 
+/** A name or a word that the function refuses as it stands. */
+export interface RefusedCall {
+  readonly refused: string;
+  readonly code: '#VALUE!' | '#N/A';
+}
+
 /** Reads names, words and units of a call as the boundary does; numbers stay what the worksheet makes of them. */
 export function nativeArguments(
   definition: Definition,
   args: readonly (CallArgument | undefined)[],
-): CallArguments | Frozen {
+): CallArguments | RefusedCall {
   const inputs = inputsOf(definition);
   try {
     const units = args[inputs.length];
@@ -52,8 +58,8 @@ export function nativeArguments(
       }),
     };
   } catch (error) {
-    if (error instanceof Refusal || error instanceof PassedError)
-      return { frozen: `it is refused as it stands: ${error.message}` };
+    if (error instanceof Refusal) return { refused: error.message, code: error.code };
+    if (error instanceof PassedError) return { refused: 'an argument is in error', code: '#VALUE!' };
     throw error;
   }
 }

@@ -1,9 +1,11 @@
 import { parseArgs } from 'node:util';
 import { calc } from './calc';
+import { check } from './check';
 import type { Arguments, Command, Output } from './command';
 import { Failure } from './command';
 import { functionHelp, functions, nearestFunctions } from './functions';
 import { recalc } from './recalc';
+import { share } from './share';
 import { solve } from './solve';
 import { wrap } from './table';
 import { whatif } from './whatif';
@@ -13,7 +15,7 @@ declare const MOLDSHEET_VERSION: string;
 
 const PROGRAM = 'moldsheet';
 
-const commands: readonly Command[] = [calc, recalc, whatif, solve, functions];
+const commands: readonly Command[] = [calc, recalc, whatif, solve, check, share, functions];
 
 /** Runs the command line. Gives the exit status: 0 all well, 1 an error in the calculation, 2 the work cannot be done. */
 export async function main(argv: readonly string[], output: Output): Promise<number> {

@@ -25,7 +25,7 @@ function nativeLevy(ratio: string): string {
   const alpha = `({${odd.join(';')}}*PI()*${ratio}/2)`;
   const shares = `{${odd.map((m, n) => (n % 2 === 0 ? 1 : -1) / m ** 5).join(';')}}`;
   // (α tanh α + 2)/(2 cosh α) by falling exponentials, since not every program takes arrays in TANH and COSH.
-  const twice = `EXP(-(2*${alpha}))`;
+  const twice = `EXP(-(${alpha}*2))`;
   const rest = `(${alpha}*(1-${twice})/(1+${twice})+2)*EXP(-${alpha})/(1+${twice})`;
   return `(5/384-4/PI()^5*SUMPRODUCT(${shares}*${rest}))`;
 }

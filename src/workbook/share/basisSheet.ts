@@ -57,7 +57,9 @@ export function basisSheet(name: string, lines: readonly BasisLine[], date: stri
   lines.forEach((line, down) => {
     const row = 5 + down;
     const texts = COLUMNS.map(({ text }) => text(line));
-    texts.forEach((value, i) => (cells[`${columnLetters(i)}${row}`] = { value, style: 'share text' }));
+    texts.forEach((value, i) => {
+      if (value !== '') cells[`${columnLetters(i)}${row}`] = { value, style: 'share text' };
+    });
     const tallest = Math.max(...texts.map((text, i) => linesOf(text, COLUMNS[i]?.width ?? 20)));
     heights[row] = Math.min(400, 6 + tallest * LINE);
   });

@@ -12,6 +12,8 @@ export interface CellCall {
   /** The call alone, without its `=`. */
   readonly text: string;
   readonly args: readonly Argument[];
+  /** What is typed for each argument. */
+  readonly argTexts: readonly string[];
 }
 
 /** A formula with our functions, and where it stands. */
@@ -64,6 +66,7 @@ export class CalculatedWorkbook implements Values {
     const calls = outerCalls(formula).map(async ({ id, start, end, args }): Promise<CellCall> => ({
       id,
       text: formula.slice(start, end),
+      argTexts: args.map((span) => formula.slice(span.start, span.end).trim()),
       args: await Promise.all(
         args.map(async (span): Promise<Argument> => {
           const text = formula.slice(span.start, span.end).trim();

@@ -20,11 +20,12 @@ import {
   type DataTables,
   type NativeCall,
 } from '../../derive/native';
-import { cellAddress } from '../model';
+import { cellAddress, type Area } from '../model';
 import { outerCalls, type Call } from './calls';
 import { nativeConversion } from './convertUnits';
 import type { HelperSheets } from './helperSheets';
-import { Unconvertible } from './unconvertible';
+import { sliced } from './slice';
+import { RefusedNow, Unconvertible } from './unconvertible';
 import { References, single, type Place, type Reference, type Values } from './references';
 
 /** Longer inline forms are read by nobody: their working goes to a sheet of its own. Cells take 8,192 characters. */
@@ -68,17 +69,47 @@ export class Converter {
     const calls = outerCalls(formula);
     const [only] = calls;
     if (calls.length === 1 && only && isWhole(only, formula)) {
-      const { results, ...rest } = await this.call(formula, only, place, false);
-      return { ...rest, formulas: results, spills: false };
+      try {
+        const { results, ...rest } = await this.call(formula, only, place, false);
+        return { ...rest, formulas: results, spills: false };
+      } catch (error) {
+        if (!(error instanceof ArrayArgument)) throw error;
+      }
     }
+    const area = this.values.spill(place.sheet, place.row, place.column);
+    const cells = area && (await this.cellByCell(formula, place, area));
+    if (cells) return cells;
     const { text, looksUp, notes } = await this.expression(formula, place, false);
-    if (text.length > CELL_LIMIT) throw new Unconvertible('it would be longer than a cell takes');
-    return {
-      formulas: [[text]],
-      spills: this.values.spill(place.sheet, place.row, place.column) !== undefined,
-      looksUp,
-      notes,
-    };
+    return { formulas: [[fitting(text)]], spills: area !== undefined, looksUp, notes };
+  }
+
+  /** A formula that works along ranges, written for each cell of its own. */
+  private async cellByCell(
+    formula: string,
+    place: Place,
+    { top, left, bottom, right }: Area,
+  ): Promise<ConvertedFormula | undefined> {
+    const formulas: string[][] = [];
+    const notes: string[] = [];
+    let looksUp = false;
+    for (let down = 0; down <= bottom - top; down++) {
+      const line: string[] = [];
+      for (let across = 0; across <= right - left; across++) {
+        const own = sliced(formula, place, this.references, { down, right: across });
+        if (own === undefined) return undefined;
+        const at = { ...place, row: top + down, column: left + across };
+        const [only, ...more] = outerCalls(own);
+        const isCall = only !== undefined && more.length === 0 && isWhole(only, own);
+        const converted = isCall
+          ? await this.callInside(own, only, at, false)
+          : await this.expression(own, at, false);
+        line.push(fitting('text' in converted ? converted.text : (converted.results[0]?.[0] ?? '')));
+        notes.push(...converted.notes);
+        looksUp ||= converted.looksUp;
+      }
+      formulas.push(line);
+    }
+    return { formulas, spills: false, looksUp, notes };
   }
 
   /** An expression with the calls in it rewritten; `far` where it will stand on another sheet. */
@@ -95,7 +126,7 @@ export class Converter {
       far ? this.references.qualified(piece, place) : this.references.withoutAnchors(piece, place);
     for (const call of outerCalls(text)) {
       pieces.push(plain(text.slice(at, call.start)));
-      const converted = await this.call(text, call, place, far);
+      const converted = await this.callInside(text, call, place, far);
       notes.push(...converted.notes);
       looksUp ||= converted.looksUp;
       const [first = []] = converted.results;
@@ -110,6 +141,21 @@ export class Converter {
     }
     pieces.push(plain(text.slice(at)));
     return { text: pieces.join(''), looksUp, notes };
+  }
+
+  /** What is refused as it stands is an error in the copy too; the formula around it may well not ask for it. */
+  private async callInside(text: string, call: Call, place: Place, far: boolean): Promise<ConvertedCall> {
+    try {
+      return await this.call(text, call, place, far);
+    } catch (error) {
+      if (!(error instanceof RefusedNow)) throw error;
+      const says = `${NAMESPACE}.${call.id}: ${error.message}`;
+      return {
+        results: [[error.code === '#N/A' ? 'NA()' : 'VALUE("refused when shared")']],
+        looksUp: false,
+        notes: [says],
+      };
+    }
   }
 
   private async call(formula: string, call: Call, place: Place, far: boolean): Promise<ConvertedCall> {
@@ -130,7 +176,7 @@ export class Converter {
     const qualified = this.references.qualified(trimmed, place);
     const values = await this.values.evaluate(qualified);
     if (values.length !== 1 || values[0]?.length !== 1)
-      throw new Unconvertible('an argument is an array made inside the formula');
+      throw new ArrayArgument('an argument is an array made inside the formula');
     const value = values[0][0] ?? null;
     const inner = await this.expression(trimmed, place, far);
     if (inner.text.length <= SHORT_ARGUMENT) return single(`(${inner.text})`, value, true);
@@ -229,7 +275,7 @@ export class Converter {
 
   private written(definition: Definition, args: readonly (CallArgument | undefined)[]): NativeCall {
     const read = nativeArguments(definition, args);
-    if ('frozen' in read) throw new Unconvertible(read.frozen);
+    if ('refused' in read) throw new RefusedNow(`it is refused as it stands: ${read.refused}`, read.code);
     const native = nativeCall(definition, read, this.tables);
     if ('frozen' in native) throw new Unconvertible(native.frozen);
     return native;
@@ -252,11 +298,15 @@ export class Converter {
       return results.map((result) => inlineText(parts, result));
     const away = far ? native : distant();
     const put = this.helpers.placeParts(whereText(place), `${NAMESPACE}.${definition.name}`, away.parts);
-    const texts = results.map((result) => putParts(result, put));
-    if (texts.some((text) => text.length > CELL_LIMIT))
-      throw new Unconvertible('it would be longer than a cell takes');
-    return texts;
+    return results.map((result) => fitting(putParts(result, put)));
   }
+}
+
+class ArrayArgument extends Unconvertible {}
+
+function fitting(text: string): string {
+  if (text.length > CELL_LIMIT) throw new Unconvertible('it would be longer than a cell takes');
+  return text;
 }
 
 function definitionOf(id: string): Definition {

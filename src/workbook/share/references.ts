@@ -129,9 +129,11 @@ export class References {
     const [first, colon, last, ...more] = rest;
     if (first?.kind !== 'name' || more.length > 0) return undefined;
     if (colon?.kind === 'bracket' && last === undefined) return this.column(first.text, colon.text, place);
-    const area = parseArea(colon?.text === ':' ? `${first.text}:${last?.text ?? ''}` : first.text);
-    if (area && (rest.length === 1 || rest.length === 3)) return { sheet, area };
-    if (rest.length === 1 && bang < 0) return this.named(first.text, place);
+    const isRange = rest.length === 3 && colon?.text === ':';
+    if (rest.length > 1 && !isRange) return undefined;
+    const area = parseArea(isRange ? `${first.text}:${last?.text ?? ''}` : first.text);
+    if (area) return { sheet, area };
+    if (!isRange && bang < 0) return this.named(first.text, place);
     return undefined;
   }
 

@@ -1,0 +1,105 @@
+import type { RestoreReport, SharedCell, ShareOptions } from '../workbook/share';
+import type { Arguments, Command, Output } from './command';
+import { Failure } from './command';
+import { writeBytes } from './files';
+import { table } from './table';
+import { openWorkbook } from './workbookFile';
+
+const FORMS: readonly ShareOptions['as'][] = ['native', 'values', 'both'];
+
+export const share: Command = {
+  name: 'share',
+  usage: ['IN.xlsx -o OUT.xlsx [--as native|values|both] [--basis] [--let]', '--restore IN.xlsx -o OUT.xlsx'],
+  summary: 'Make a copy for somebody who has nothing installed, or turn one back.',
+  details: [
+    'A native copy has formulas that every spreadsheet program computes. What has no such formula is frozen to its value, coloured and noted.',
+    'A copy of values tells each formula, its unit and source in a note; "both" is a native copy with these notes.',
+    'The exit status is 2 if a workbook cannot be read or written, or cannot be turned back.',
+  ],
+  options: {
+    output: { type: 'string', short: 'o', value: 'OUT.xlsx', says: 'The workbook to write.' },
+    as: { type: 'string', value: 'native|values|both', says: 'What the copy holds; native unless told.' },
+    basis: { type: 'boolean', says: 'Add a sheet that tells what every number rests on.' },
+    let: { type: 'boolean', says: 'Name the parts of long formulas by LET; for programs since 2021.' },
+    restore: {
+      type: 'boolean',
+      says: 'Put the original formulas back into a copy, and say what was changed in it.',
+    },
+  },
+  takes: [1, 1],
+  async run(args, output) {
+    const [input = ''] = args.positionals;
+    const target = args.text('output');
+    if (target === undefined) throw new Failure('Name the workbook to write with -o.');
+    return args.flag('restore')
+      ? await restore(input, target, output)
+      : await copy(input, target, optionsOf(args), output);
+  },
+};
+
+function optionsOf(args: Arguments): ShareOptions {
+  const wanted = args.text('as') ?? 'native';
+  const as = FORMS.find((one) => one === wanted);
+  if (!as) throw new Failure(`--as takes native, values or both, not ${wanted}.`);
+  return { as, basis: args.flag('basis'), let: args.flag('let') };
+}
+
+async function copy(input: string, target: string, options: ShareOptions, output: Output): Promise<number> {
+  const workbook = await openWorkbook(input);
+  const [{ shareWorkbook }, { worksheetFunctions }] = await Promise.all([
+    import('../workbook/share'),
+    import('../call/functions'),
+  ]);
+  const { bytes, cells, left } = await shareWorkbook(workbook, worksheetFunctions, options);
+  await writeBytes(target, bytes);
+  if (cells.length > 0) {
+    const rows = cells.map(({ sheet, cell, how, formula, why }) => [
+      `${sheet}!${cell}`,
+      how,
+      `=${formula}`,
+      why,
+    ]);
+    output.out(table(['Cell', 'Is now', 'Formula', 'Why'], rows));
+    output.out('');
+  }
+  for (const one of left) output.out(`Left as it is: ${one}`);
+  output.out(`${summary(cells)} Written to ${target}.`);
+  return 0;
+}
+
+function summary(cells: readonly SharedCell[]): string {
+  if (cells.length === 0) return 'No formula uses our functions.';
+  const count = (how: SharedCell['how']): number => cells.filter((one) => one.how === how).length;
+  const parts = (['native', 'looked up', 'frozen', 'value'] as const).flatMap((how) =>
+    count(how) > 0 ? [`${count(how)} ${how}`] : [],
+  );
+  return `${cells.length} formulas: ${parts.join(', ')}.`;
+}
+
+async function restore(input: string, target: string, output: Output): Promise<number> {
+  const workbook = await openWorkbook(input);
+  const [{ restoreWorkbook }, { worksheetFunctions }] = await Promise.all([
+    import('../workbook/share'),
+    import('../call/functions'),
+  ]);
+  const report = await restoreWorkbook(workbook, worksheetFunctions);
+  if (!report)
+    throw new Failure(
+      `${input} carries no original formulas: it is no shared copy, or a program dropped them.`,
+    );
+  await writeBytes(target, report.bytes);
+  output.out(changes(report));
+  output.out(`${report.restored} formulas put back, of ${report.basis}. Written to ${target}.`);
+  return 0;
+}
+
+function changes({ changed }: RestoreReport): string {
+  if (changed.length === 0) return 'Nothing was changed in the copy.';
+  const rows = changed.map(({ sheet, cell, before, now, kept }) => [
+    `${sheet}!${cell}`,
+    before,
+    now,
+    kept === undefined ? '' : `not put back: =${kept}`,
+  ]);
+  return `Changed in the copy, and kept:\n\n${table(['Cell', 'Was', 'Is', ''], rows)}`;
+}

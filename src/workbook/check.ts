@@ -1,0 +1,194 @@
+import { cellAt } from '../call/broadcast';
+import type { CellValue } from '../call/cell';
+import { CellError } from '../call/cell';
+import { findDefinition } from '../call/findDefinition';
+import { NAMESPACE } from '../call/namespace';
+import { readCall, type ReadCall } from '../call/readCall';
+import type { WorksheetFunction } from '../call/worksheetFunction';
+import { amountSI } from '../core/amount';
+import { inputsOf, type AnyInput, type Definition } from '../core/define';
+import { evaluate } from '../core/evaluate';
+import { quantityText } from '../core/format';
+import { systemUnit, toSI, type System } from '../core/quantity';
+import { nearestNames } from '../tables/names';
+import { cellAddress, cellFinder, type Workbook } from './model';
+import { calledFunctions } from './package/spelling';
+import { CalculatedWorkbook, type CellCall, type OurFormula } from './share/calculated';
+
+/** A cell and what is to be said of it. */
+export interface Finding {
+  readonly sheet: string;
+  readonly cell: string;
+  readonly says: string;
+}
+
+export interface ChangedResult {
+  readonly sheet: string;
+  readonly cell: string;
+  readonly formula: string;
+  /** What the file holds. */
+  readonly before: CellValue;
+  /** What the present catalogue gives. */
+  readonly now: CellValue;
+}
+
+/** What a person should know of a sheet before saving it anew. */
+export interface CheckReport {
+  readonly formulas: number;
+  readonly changed: readonly ChangedResult[];
+  /** Functions of ours that there are not. */
+  readonly unknown: readonly Finding[];
+  /** Plain numbers that would be usual in the other system of units. */
+  readonly otherUnits: readonly Finding[];
+  /** Values for which the equation was not made. */
+  readonly outside: readonly Finding[];
+  readonly cautions: readonly Finding[];
+}
+
+/** Results that differ by less come from the last digits of a file. */
+const SAME = 1e-12;
+/** Longer spills are looked at no further: the same is said of them all. */
+const MOST_PLACES = 1000;
+
+export async function checkWorkbook(
+  workbook: Workbook,
+  functions: readonly WorksheetFunction[],
+): Promise<CheckReport> {
+  const calculated = await CalculatedWorkbook.of(workbook, functions);
+  try {
+    const formulas = calculated.ourFormulas();
+    const unknown: Finding[] = [];
+    const otherUnits: Finding[] = [];
+    const outside: Finding[] = [];
+    const cautions: Finding[] = [];
+    for (const at of formulas) {
+      const here = { sheet: at.sheet.name, cell: cellAddress(at.row, at.column) };
+      unknown.push(...unknownIn(at.formula, functions).map((says) => ({ ...here, says })));
+      for (const call of await calculated.callsIn(at)) {
+        const told = look(call);
+        otherUnits.push(...told.otherUnits.map((says) => ({ ...here, says })));
+        outside.push(...told.outside.map((says) => ({ ...here, says })));
+        cautions.push(...told.cautions.map((says) => ({ ...here, says })));
+      }
+    }
+    const changed = formulas.flatMap((at) => changedCells(at, calculated));
+    return { formulas: formulas.length, changed, unknown, otherUnits, outside, cautions };
+  } finally {
+    calculated.dispose();
+  }
+}
+
+function changedCells({ sheet, row, column, formula }: OurFormula, now: CalculatedWorkbook): ChangedResult[] {
+  const stored = cellFinder(sheet);
+  const area = now.spill(sheet, row, column) ?? { top: row, left: column, bottom: row, right: column };
+  const changed: ChangedResult[] = [];
+  for (let r = area.top; r <= area.bottom; r++) {
+    for (let c = area.left; c <= area.right; c++) {
+      const before = stored(r, c)?.value ?? null;
+      const value = now.at(sheet, r, c);
+      if (!same(before, value))
+        changed.push({ sheet: sheet.name, cell: cellAddress(r, c), formula, before, now: value });
+    }
+  }
+  return changed;
+}
+
+function same(a: CellValue, b: CellValue): boolean {
+  if (a instanceof CellError && b instanceof CellError) return a.code === b.code;
+  if (typeof a === 'number' && typeof b === 'number')
+    return Math.abs(a - b) <= SAME * Math.max(Math.abs(a), Math.abs(b));
+  return a === b;
+}
+
+function unknownIn(formula: string, functions: readonly WorksheetFunction[]): string[] {
+  const ids = functions.map(({ id }) => id);
+  return [...new Set(calledFunctions(formula))]
+    .filter((id) => !ids.includes(id))
+    .map((id) => {
+      const nearest = nearestNames(id, ids).map((one) => `${NAMESPACE}.${one}`);
+      return `There is no function ${NAMESPACE}.${id}; nearest: ${nearest.join(', ')}.`;
+    });
+}
+
+interface Told {
+  readonly otherUnits: ReadonlySet<string>;
+  readonly outside: ReadonlySet<string>;
+  readonly cautions: ReadonlySet<string>;
+}
+
+/** What there is to say of one call, once for all places of its answer. */
+function look(call: CellCall): { readonly [K in keyof Told]: readonly string[] } {
+  const outside = new Set<string>();
+  const cautions = new Set<string>();
+  const otherUnits = new Set<string>();
+  const definition = definitionIfAny(call.id);
+  const read = definition && readIfAny(definition, call);
+  if (definition && read) {
+    const { rows, columns } = read.shape;
+    for (let n = 0; n < Math.min(rows * columns, MOST_PLACES); n++) {
+      const [row, column] = [Math.floor(n / columns), n % columns];
+      for (const says of unusual(definition, call, read, row, column)) otherUnits.add(says);
+      try {
+        const { values, system } = read.at(row, column);
+        const found = evaluate(definition, values, system);
+        for (const says of found.outside) outside.add(says);
+        for (const says of found.cautions) cautions.add(says);
+      } catch {
+        // What is refused says so in its cell.
+      }
+    }
+  }
+  return { otherUnits: [...otherUnits], outside: [...outside], cautions: [...cautions] };
+}
+
+function unusual(
+  definition: Definition,
+  { args, argTexts, id }: CellCall,
+  read: ReadCall,
+  row: number,
+  column: number,
+): string[] {
+  let system: System;
+  try {
+    system = read.systemAt(row, column);
+  } catch {
+    return [];
+  }
+  return inputsOf(definition).flatMap((input, i) => {
+    const cell = args[i] ? cellAt(args[i], row, column) : undefined;
+    const says = typeof cell === 'number' ? looksLikeOther(input, cell, system) : undefined;
+    return says === undefined ? [] : [`${id}, ${input.name} (${argTexts[i] ?? ''}): ${says}`];
+  });
+}
+
+/** A number outside what is usual that would be usual in the other system. */
+function looksLikeOther({ reading }: AnyInput, value: number, system: System): string | undefined {
+  if (reading.as !== 'quantity' || reading.usual === undefined) return undefined;
+  const { kind, usual } = reading;
+  const other: System = system === 'in' ? 'mm' : 'in';
+  const [low, high] = usual.map((amount) => amountSI(amount, kind)) as [number, number];
+  const isUsual = (one: System): boolean => {
+    const si = toSI(value, systemUnit(kind, one));
+    return si >= low && si <= high;
+  };
+  if (systemUnit(kind, system) === systemUnit(kind, other) || isUsual(system) || !isUsual(other))
+    return undefined;
+  const [read, meant] = [system, other].map((one) => `${value} ${systemUnit(kind, one).symbol}`);
+  return `${read ?? ''} is unusual (${quantityText(low, kind, system)} to ${quantityText(high, kind, system)}); is ${meant ?? ''} meant?`;
+}
+
+function definitionIfAny(id: string): Definition | undefined {
+  try {
+    return findDefinition(id);
+  } catch {
+    return undefined;
+  }
+}
+
+function readIfAny(definition: Definition, { args }: CellCall): ReadCall | undefined {
+  try {
+    return readCall(definition, args);
+  } catch {
+    return undefined;
+  }
+}

@@ -1,0 +1,64 @@
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { readWorkbook } from '../../src/workbook/package';
+import type { Workbook } from '../../src/workbook/model';
+
+export const hasOffice = spawnSync('soffice', ['--version']).status === 0;
+/** A Python that knows openpyxl: Debian's package belongs to Debian's own Python. */
+const python = ['python3', '/usr/bin/python3'].find(
+  (one) => spawnSync(one, ['-c', 'import openpyxl']).status === 0,
+);
+export const hasOpenpyxl = python !== undefined;
+
+/** Without this LibreOffice shows the values stored in the file instead of its own. */
+const PROFILE = `<?xml version="1.0" encoding="UTF-8"?>
+<oor:items xmlns:oor="http://openoffice.org/2001/registry" xmlns:xs="http://www.w3.org/2001/XMLSchema" xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance">
+<item oor:path="/org.openoffice.Office.Calc/Formula/Load"><prop oor:name="OOXMLRecalcMode" oor:op="fuse"><value>0</value></prop></item>
+</oor:items>`;
+
+/** The workbook as LibreOffice calculates and saves it. */
+export function recalculatedByOffice(bytes: Uint8Array): Workbook {
+  const folder = mkdtempSync(join(tmpdir(), 'moldsheet-office-'));
+  try {
+    const profile = join(folder, 'profile');
+    mkdirSync(join(profile, 'user'), { recursive: true });
+    writeFileSync(join(profile, 'user', 'registrymodifications.xcu'), PROFILE);
+    const input = join(folder, 'in.xlsx');
+    writeFileSync(input, bytes);
+    const { status, stderr } = spawnSync(
+      'soffice',
+      [
+        `-env:UserInstallation=${pathToFileURL(profile).href}`,
+        '--headless',
+        '--norestore',
+        '--convert-to',
+        'xlsx:Calc MS Excel 2007 XML',
+        '--outdir',
+        join(folder, 'out'),
+        input,
+      ],
+      { encoding: 'utf8', timeout: 240_000 },
+    );
+    if (status !== 0) throw new Error(`LibreOffice ended with ${String(status)}: ${stderr}`);
+    return readWorkbook(readFileSync(join(folder, 'out', 'in.xlsx')), []);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+/** What openpyxl says of a file: the number of its sheets, or its complaint. */
+export function openedByOpenpyxl(bytes: Uint8Array): string {
+  const folder = mkdtempSync(join(tmpdir(), 'moldsheet-openpyxl-'));
+  try {
+    const file = join(folder, 'in.xlsx');
+    writeFileSync(file, bytes);
+    const program = 'import sys, openpyxl; print(len(openpyxl.load_workbook(sys.argv[1]).sheetnames))';
+    const { stdout, stderr } = spawnSync(python ?? 'python3', ['-c', program, file], { encoding: 'utf8' });
+    return stdout.trim() || stderr.trim();
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}

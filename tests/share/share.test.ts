@@ -1,0 +1,297 @@
+import { describe, expect, it } from 'vitest';
+import { CellError } from '../../src/call/cell';
+import { worksheetFunctions } from '../../src/call/functions';
+import type { WorkbookDescription } from '../../src/workbook/description';
+import { recalculate } from '../../src/workbook/engine/recalculate';
+import { cellAddress, parseCell, type Workbook } from '../../src/workbook/model';
+import { newWorkbook, readWorkbook, saveWorkbook } from '../../src/workbook/package';
+import type { CellChange } from '../../src/workbook/package/changes';
+import { callsOurs } from '../../src/workbook/package/spelling';
+import { restoreWorkbook, shareWorkbook, type ShareOptions } from '../../src/workbook/share';
+import { rich, unzip, zip } from '../workbook/package/packages';
+
+const ids = worksheetFunctions.map(({ id }) => id);
+
+/** A workbook with calculated values, as a person would have saved it. */
+async function made(
+  cells: WorkbookDescription['sheets'][number]['cells'],
+  names?: Record<string, string>,
+): Promise<Workbook> {
+  const workbook = newWorkbook({ sheets: [{ name: 'Sheet', cells }], ...(names && { names }) });
+  const results = await recalculate(workbook, worksheetFunctions);
+  return readWorkbook(saveWorkbook(workbook, results), ids);
+}
+
+const share = async (workbook: Workbook, options: Partial<ShareOptions> = {}) => {
+  const result = await shareWorkbook(workbook, worksheetFunctions, { as: 'native', ...options });
+  return { ...result, copy: readWorkbook(result.bytes, ids) };
+};
+
+const at = (workbook: Workbook, address: string, sheet = 'Sheet') => {
+  const place = parseCell(address);
+  return workbook.sheets
+    .find(({ name }) => name === sheet)
+    ?.cells.find(({ row, column }) => row === place?.row && column === place.column);
+};
+
+/** What a cell gives without our functions once others hold something else. */
+async function after(
+  copy: Workbook,
+  edits: Readonly<Record<string, number | string>>,
+  address: string,
+): Promise<unknown> {
+  const changes = Object.entries(edits).map(([cell, value]): CellChange => ({
+    sheet: 'Sheet',
+    value,
+    ...(parseCell(cell) ?? { row: 0, column: 0 }),
+  }));
+  const results = await recalculate(readWorkbook(saveWorkbook(copy, changes), ids), []);
+  const found = results.find((one) => one.sheet === 'Sheet' && cellAddress(one.row, one.column) === address);
+  return found?.value instanceof CellError ? found.value.code : found?.value;
+}
+
+const force = { B1: 100, B2: 10, B3: 0.15, B4: 'in', B6: { formula: 'MOLD.SEAT.FORCE(B1,B2,B3,B4)' } };
+
+describe('a native copy', () => {
+  it('follows its inputs and the choice of units', async () => {
+    const { copy } = await share(await made(force));
+    expect(at(copy, 'B6')?.formula).not.toMatch(/MOLD\./);
+    // By hand: 200/(sin 20° + 0.15 cos 20°); the force does not depend on its unit.
+    const wanted = 200 / (Math.sin(Math.PI / 9) + 0.15 * Math.cos(Math.PI / 9));
+    expect(await after(copy, { B1: 200, B2: 20 }, 'B6')).toBeCloseTo(wanted, 9);
+    expect(await after(copy, { B1: 200, B2: 20, B4: 'mm' }, 'B6')).toBeCloseTo(wanted, 9);
+  });
+
+  it.each([
+    ['a draft of 0', { B2: 0 }],
+    ['a negative push', { B1: -1 }],
+    ['text for a number', { B2: 'steep' }],
+    ['a unit system that there is not', { B4: 'cm' }],
+  ])('refuses %s with #VALUE!', async (_, edit) => {
+    const { copy } = await share(await made(force));
+    expect(await after(copy, edit, 'B6')).toBe('#VALUE!');
+  });
+
+  it('looks names up in a table of the rows in use, and is #N/A for another', async () => {
+    const workbook = await made({
+      A1: 'P20',
+      A2: '6061-T6',
+      B1: { formula: 'MOLD.HEAT.GROWTH(4,A1,60)' },
+      B2: { formula: 'MOLD.HEAT.GROWTH(4,A2,60)' },
+    });
+    const { copy, cells } = await share(workbook);
+    expect(cells.map(({ how }) => how)).toEqual(['looked up', 'looked up']);
+    const tables = copy.sheets.find(({ name }) => name === 'MoldTables');
+    expect(tables?.state).toBe('hidden');
+    expect(tables?.cells.map(({ value }) => value)).toEqual(expect.arrayContaining(['P20', '6061-T6']));
+    expect(await after(copy, { A1: '6061-T6' }, 'B1')).toBeCloseTo(Number(at(workbook, 'B2')?.value), 12);
+    expect(await after(copy, { A1: 'unobtainium' }, 'B1')).toBe('#N/A');
+  });
+
+  it('reads text with units when it is made, and takes numbers in its place', async () => {
+    const workbook = await made({ ...force, B1: '1 kN', B4: 'mm' });
+    const { copy, cells } = await share(workbook);
+    expect(cells[0]?.why).toContain('"1 kN"');
+    expect(at(copy, 'B6')?.value).toBeCloseTo(Number(at(workbook, 'B6')?.value), 9);
+    expect(await after(copy, { B1: 1000 }, 'B6')).toBeCloseTo(Number(at(workbook, 'B6')?.value), 9);
+    expect(await after(copy, { B1: '2 kN' }, 'B6')).toBe('#VALUE!');
+  });
+
+  it('gives every cell of a spill a formula of its own, and ranges for what reads the spill', async () => {
+    const workbook = await made({
+      A1: 5,
+      A2: 10,
+      A3: 15,
+      B1: { formula: 'MOLD.SEAT.FORCE(100,A1:A3,0.15)', fills: 'B1:B3' },
+      D1: { formula: 'SUM(ANCHORARRAY(B1))' },
+    });
+    const { copy } = await share(workbook);
+    expect(['B1', 'B2', 'B3'].map((cell) => at(copy, cell)?.formula)).toEqual([
+      expect.stringContaining('A1'),
+      expect.stringContaining('A2'),
+      expect.stringContaining('A3'),
+    ]);
+    expect(at(copy, 'D1')?.formula).toBe('SUM(B1:B3)');
+    expect(await after(copy, { A2: 5 }, 'B2')).toBeCloseTo(Number(at(workbook, 'B1')?.value), 9);
+  });
+
+  it('writes calls inside formulas, of names and of other calls', async () => {
+    const workbook = await made(
+      {
+        B1: 100,
+        B2: 10,
+        C1: { formula: 'IF(B1>50,2*MOLD.SEAT.FORCE(push,B2,MOLD.SEAT.FREEDRAFT(0.15)/50),0)' },
+        C2: { formula: 'SUM(MOLD.SEAT.FORCE(push,{5,10},0.15))' },
+      },
+      { push: 'Sheet!$B$1' },
+    );
+    const { copy, cells } = await share(workbook);
+    expect(cells.map(({ how }) => how)).toEqual(['native', 'native']);
+    const both = (await after(copy, { B1: 200 }, 'C2')) as number;
+    expect(both).toBeCloseTo(2 * Number(at(workbook, 'C2')?.value), 8);
+  });
+
+  it('puts long working on a hidden sheet, one value a row', async () => {
+    const workbook = await made({
+      A1: 0.1,
+      B1: { formula: 'MOLD.COOL.TIME(A1,0.0001,430,100,180)' },
+    });
+    const { copy } = await share(workbook);
+    expect(copy.sheets.find(({ name }) => name === 'MoldSteps')?.state).toBe('hidden');
+    expect(at(copy, 'B1')?.formula).toContain('MoldSteps!');
+    expect(await after(copy, { A1: 0.2 }, 'B1')).toBeCloseTo(4 * Number(at(workbook, 'B1')?.value), 9);
+    const { copy: withLet } = await share(workbook, { let: true });
+    expect(at(withLet, 'B1')?.formula).toMatch(/^LET\(/);
+    expect(withLet.sheets.map(({ name }) => name)).not.toContain('MoldSteps');
+  });
+
+  it('freezes what no formula gives, colours it and says why', async () => {
+    const { copy, cells } = await share(
+      await made({ A1: 0.01, A2: 0.02, B1: { formula: 'MOLD.STACK.TRIALS(A1:A2)', fills: 'B1:F1' } }),
+    );
+    expect(cells[0]).toMatchObject({ cell: 'B1', how: 'frozen' });
+    expect(at(copy, 'B1')?.formula).toBeUndefined();
+    expect(copy.styles[at(copy, 'F1')?.style ?? 0]?.fill).toBe('#FFF2CC');
+    expect(copy.sheets[0]?.notes[0]?.text).toContain('MOLD.STACK.TRIALS(A1:A2)');
+  });
+
+  it('says what stays ours: a function that there is not', async () => {
+    const { cells } = await share(await made({ A1: { formula: 'MOLD.NO.SUCH(1)' } }));
+    expect(cells[0]).toMatchObject({
+      how: 'frozen',
+      why: expect.stringContaining('there is no function MOLD.NO'),
+    });
+  });
+});
+
+describe('a copy of values', () => {
+  it('has no formula, and tells each in a note with unit and source', async () => {
+    const workbook = await made({ ...force, C6: { formula: 'B6*2' } });
+    const { copy } = await share(workbook, { as: 'values' });
+    expect(copy.sheets.flatMap(({ cells }) => cells).filter(({ formula }) => formula !== undefined)).toEqual(
+      [],
+    );
+    expect(at(copy, 'B6')?.value).toBe(at(workbook, 'B6')?.value);
+    const [own, plain] = copy.sheets[0]?.notes ?? [];
+    expect(own?.text).toMatch(/=MOLD\.SEAT\.FORCE\(B1,B2,B3,B4\)[\s\S]*Unit: lbf[\s\S]*Source: /);
+    expect(plain?.text).toBe('=B6*2');
+  });
+});
+
+describe('the basis sheet', () => {
+  it('tells cell, meaning, inputs, result, equation, source and version, on the width of a page', async () => {
+    const { copy } = await share(await made({ ...force, B2: 5 }), { basis: true, date: '2026-01-02' });
+    const words = copy.sheets
+      .find(({ name }) => name === 'Basis')
+      ?.cells.map(({ value }) => String(value))
+      .join('\n');
+    for (const wanted of [
+      'basis 1',
+      '2026-01-02',
+      'Sheet!B6',
+      'push = 100 lbf',
+      'friction = 0.15',
+      'N = F/',
+      'Self-locking',
+    ])
+      expect(words).toContain(wanted);
+    const xml = new TextDecoder().decode(
+      unzip((await share(await made(force), { basis: true })).bytes)['xl/worksheets/sheet2.xml'],
+    );
+    expect(xml).toMatch(/fitToWidth="1"[^>]*orientation="landscape"/);
+  });
+});
+
+describe('a copy that comes back', () => {
+  it('has its formulas again, and nothing that sharing added', async () => {
+    const workbook = await made({
+      ...force,
+      C6: { formula: 'MOLD.SEAT.SINK(B1,B2,B3,0.4,0.5,1,"P20","P20",,,B4)' },
+    });
+    const { copy } = await share(workbook, { basis: true });
+    const back = await restoreWorkbook(copy, worksheetFunctions);
+    expect(back).toMatchObject({ restored: 2, changed: [] });
+    const again = readWorkbook(back?.bytes ?? new Uint8Array(), ids);
+    expect(again.sheets.map(({ name }) => name)).toEqual(['Sheet']);
+    for (const cell of ['B6', 'C6']) {
+      expect(at(again, cell)?.formula).toBe(at(workbook, cell)?.formula);
+      expect(at(again, cell)?.value).toBeCloseTo(Number(at(workbook, cell)?.value), 9);
+    }
+    expect([...again.parts.keys()].sort()).toEqual([...workbook.parts.keys()].sort());
+  });
+
+  it('spills again, and says which cells the colleague changed', async () => {
+    const workbook = await made({
+      A1: 5,
+      A2: 10,
+      B1: { formula: 'MOLD.SEAT.FORCE(100,A1:A2,0.15)', fills: 'B1:B2' },
+      C1: { formula: 'MOLD.SEAT.FREEDRAFT(0.2)' },
+    });
+    const { copy } = await share(workbook);
+    const edited = saveWorkbook(copy, [
+      { sheet: 'Sheet', row: 0, column: 0, value: 7 },
+      { sheet: 'Sheet', row: 0, column: 2, value: 12 },
+      { sheet: 'Sheet', row: 8, column: 0, value: 'why so much?' },
+    ]);
+    const back = await restoreWorkbook(readWorkbook(edited, ids), worksheetFunctions);
+    expect(back?.changed).toEqual([
+      { sheet: 'Sheet', cell: 'A1', before: '5', now: '7' },
+      {
+        sheet: 'Sheet',
+        cell: 'C1',
+        before: expect.stringMatching(/^=/),
+        now: '12',
+        kept: 'MOLD.SEAT.FREEDRAFT(0.2)',
+      },
+      { sheet: 'Sheet', cell: 'A9', before: '', now: 'why so much?' },
+    ]);
+    const again = readWorkbook(back?.bytes ?? new Uint8Array(), ids);
+    expect(at(again, 'B1')).toMatchObject({
+      formula: 'MOLD.SEAT.FORCE(100,A1:A2,0.15)',
+      spill: { bottom: 1 },
+    });
+    expect(at(again, 'B2')?.formula).toBeUndefined();
+    expect(at(again, 'C1')?.value).toBe(12);
+  });
+
+  it('is told from a workbook that was never shared', async () => {
+    expect(await restoreWorkbook(await made(force), worksheetFunctions)).toBeUndefined();
+  });
+});
+
+describe('the rest of a package', () => {
+  it('survives: charts, names, tables, rules, widths and parts that nobody knows', async () => {
+    const before = rich();
+    const { bytes } = await share(readWorkbook(zip(before), ids));
+    const after = unzip(bytes);
+    const gone = Object.keys(before).filter((name) => !(name in after));
+    // The order of calculation is found anew.
+    expect(gone).toEqual(['xl/calcChain.xml']);
+    for (const part of [
+      'odd/unknown.bin',
+      'xl/charts/chart1.xml',
+      'xl/tables/table1.xml',
+      'xl/theme/theme1.xml',
+    ])
+      expect(new TextDecoder().decode(after[part])).toBe(before[part]);
+    const count = (xml: string, element: string): number => xml.split(`<${element}`).length - 1;
+    for (const part of ['xl/worksheets/sheet1.xml', 'xl/worksheets/sheet2.xml', 'xl/workbook.xml']) {
+      const [was, is] = [before[part] ?? '', new TextDecoder().decode(after[part])];
+      for (const element of [
+        'col ',
+        'mergeCell ',
+        'dataValidation ',
+        'cfRule ',
+        'hyperlink ',
+        'definedName ',
+        'sheetProtection',
+      ])
+        expect([part, element, count(is, element)]).toEqual([part, element, count(was, element)]);
+    }
+    expect(
+      Object.values(readWorkbook(bytes, ids).sheets)
+        .flatMap(({ cells }) => cells)
+        .some(({ formula }) => formula !== undefined && callsOurs(formula)),
+    ).toBe(false);
+  });
+});

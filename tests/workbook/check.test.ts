@@ -1,0 +1,73 @@
+import { describe, expect, it } from 'vitest';
+import { worksheetFunctions } from '../../src/call/functions';
+import { checkWorkbook } from '../../src/workbook/check';
+import type { CellDescription } from '../../src/workbook/description';
+import { recalculate } from '../../src/workbook/engine/recalculate';
+import { newWorkbook, readWorkbook, saveWorkbook } from '../../src/workbook/package';
+
+const ids = worksheetFunctions.map(({ id }) => id);
+
+async function check(
+  cells: Readonly<Record<string, CellDescription | string | number>>,
+  stored?: Readonly<Record<string, number>>,
+) {
+  const workbook = newWorkbook({ sheets: [{ name: 'Sheet', cells }] });
+  const results = (await recalculate(workbook, worksheetFunctions)).map((one) =>
+    stored && one.row === 0 ? { ...one, value: stored['row 1'] ?? one.value } : one,
+  );
+  return checkWorkbook(readWorkbook(saveWorkbook(workbook, results), ids), worksheetFunctions);
+}
+
+describe('the check of a workbook', () => {
+  it('finds nothing wrong with a sheet as it was saved', async () => {
+    const report = await check({ A1: { formula: 'MOLD.SEAT.FORCE(100,10,0.1)' } });
+    expect(report).toMatchObject({
+      formulas: 1,
+      changed: [],
+      unknown: [],
+      otherUnits: [],
+      outside: [],
+      cautions: [],
+    });
+  });
+
+  it('lists a result that is another one today, old and new', async () => {
+    const { changed } = await check({ A1: { formula: 'MOLD.SEAT.FORCE(100,30,0)' } }, { 'row 1': 199 });
+    expect(changed).toEqual([
+      {
+        sheet: 'Sheet',
+        cell: 'A1',
+        formula: 'MOLD.SEAT.FORCE(100,30,0)',
+        before: 199,
+        now: expect.closeTo(200, 9),
+      },
+    ]);
+  });
+
+  it('names a function that there is not, with the nearest', async () => {
+    const { unknown } = await check({ A1: { formula: 'MOLD.SEAT.FORSE(100,30,0)' } });
+    expect(unknown[0]).toMatchObject({
+      cell: 'A1',
+      says: expect.stringMatching(/no function MOLD\.SEAT.FORSE.*MOLD\.SEAT\.FORCE/),
+    });
+  });
+
+  it('asks for the units of a wall of 2 in, which is usual in millimetres', async () => {
+    const { otherUnits } = await check({ B1: 2, A1: { formula: 'MOLD.COOL.TIME(B1,"ABS",450,120,190)' } });
+    expect(otherUnits[0]?.says).toMatch(/wall \(B1\): 2 in is unusual .* is 2 mm meant\?/);
+    const { otherUnits: none } = await check({
+      B1: 2,
+      A1: { formula: 'MOLD.COOL.TIME(B1,"ABS",230,50,90,,"mm")' },
+    });
+    expect(none).toEqual([]);
+  });
+
+  it('tells what lies outside an equation’s range, and what to watch for', async () => {
+    const { outside, cautions } = await check({
+      A1: { formula: 'MOLD.SPRING.RATE(2,50,5,,"mm")' },
+      A2: { formula: 'MOLD.SEAT.FORCE(100,2,0.3)' },
+    });
+    expect(outside[0]).toMatchObject({ cell: 'A1', says: expect.stringContaining('between 4 and 12') });
+    expect(cautions.map(({ says }) => says).join(' ')).toContain('Self-locking');
+  });
+});
