@@ -16,6 +16,7 @@ import {
   CellAlertManagerService,
   IUIPartsService,
   SetFormulaCalculationStartMutation,
+  SetSelectionsOperation,
   UniverSheetsCorePreset,
 } from '@univerjs/preset-sheets-core';
 import enUS from '@univerjs/preset-sheets-core/locales/en-US';
@@ -221,6 +222,8 @@ export class Grid {
       if (this.refuses?.({ id, openedSheet: this.openedIndex(params) })) throw new CanceledError();
     });
     commands.onCommandExecuted(({ id, type, params }, options) => {
+      // The grid's own event leaves out the first selection after a workbook was opened.
+      if (id === SetSelectionsOperation.id) this.look();
       // Results of formulas, and what concerns only this screen, are marked local: they are no edits.
       if (type !== CommandType.MUTATION || !id.startsWith('sheet.mutation.') || options?.onlyLocal) return;
       const edit = { id, openedSheet: this.openedIndex(params) };
@@ -250,13 +253,14 @@ export class Grid {
     fitNumbers(this.injector);
     this.explainErrors();
     this.injector.get(IUIPartsService).registerComponent(BuiltInUIPart.HEADER, () => this.options.note);
-    const look = () => {
-      this.lookListeners.forEach((heard) => {
-        heard();
-      });
-    };
-    this.api.addEvent(this.api.Event.SelectionChanged, look);
-    this.api.addEvent(this.api.Event.ActiveSheetChanged, look);
-    this.api.getFormula().calculationResultApplied(look);
+    this.api.addEvent(this.api.Event.SelectionChanged, this.look);
+    this.api.addEvent(this.api.Event.ActiveSheetChanged, this.look);
+    this.api.getFormula().calculationResultApplied(this.look);
   }
+
+  private readonly look = (): void => {
+    this.lookListeners.forEach((heard) => {
+      heard();
+    });
+  };
 }

@@ -1,12 +1,14 @@
 import { makeStyles, Tab, TabList, tokens } from '@fluentui/react-components';
-import { useState, type ReactNode } from 'react';
+import { lazy, Suspense, useState, type ReactNode } from 'react';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { CellCard } from './CellCard';
 import { FunctionHelp } from './FunctionHelp';
 import { FunctionList } from './FunctionList';
 import type { Host } from './host';
-import { WhatIf } from './whatif/WhatIf';
-import { WorkView } from './work/WorkView';
+
+// Pages that not everybody opens are loaded when they are.
+const WorkView = lazy(async () => ({ default: (await import('./work/WorkView')).WorkView }));
+const WhatIf = lazy(async () => ({ default: (await import('./whatif/WhatIf')).WhatIf }));
 
 const useStyles = makeStyles({
   panel: {
@@ -64,7 +66,9 @@ export function Panel({ host, functions, page, onPage, notice, more = [] }: Prop
         ))}
       </TabList>
       {notice}
-      <div className={styles.page}>{pages.find(({ id }) => id === page)?.body}</div>
+      <div className={styles.page}>
+        <Suspense fallback={null}>{pages.find(({ id }) => id === page)?.body}</Suspense>
+      </div>
     </div>
   );
 }
