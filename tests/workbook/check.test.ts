@@ -27,7 +27,6 @@ describe('the check of a workbook', () => {
       unknown: [],
       otherUnits: [],
       outside: [],
-      cautions: [],
     });
   });
 

@@ -6,12 +6,14 @@ import { escapeXml } from './xml';
 const MAIN = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
 const SPREADSHEET = 'application/vnd.openxmlformats-officedocument.spreadsheetml.';
 
+const PLAIN = { name: 'Calibri', size: 11 };
+
 /**
  * A workbook without sheets, to which they are added. The version of the calculation is that of today's Excel
  * (value from memory): an older one, or none, makes Excel calculate everything at opening, and where the add-in is
  * missing our results would be lost.
  */
-export function emptyPackage(font = { name: 'Calibri', size: 11 }): EditableParts {
+export function emptyPackage(font = PLAIN): EditableParts {
   const parts: EditableParts = new Map();
   writeText(
     parts,
@@ -29,6 +31,12 @@ export function emptyPackage(font = { name: 'Calibri', size: 11 }): EditablePart
   );
   declareType(parts, workbook, WORKBOOK_TYPE);
   relate(parts, '', 'officeDocument', workbook);
+  addStylesPart(parts, workbook, font);
+  return parts;
+}
+
+/** The smallest list of styles, for a workbook that has none. */
+export function addStylesPart(parts: EditableParts, workbook: string, font = PLAIN): string {
   const styles = 'xl/styles.xml';
   writeText(
     parts,
@@ -43,5 +51,5 @@ export function emptyPackage(font = { name: 'Calibri', size: 11 }): EditablePart
   );
   declareType(parts, styles, `${SPREADSHEET}styles+xml`);
   relate(parts, workbook, 'styles', styles);
-  return parts;
+  return styles;
 }

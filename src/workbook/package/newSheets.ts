@@ -1,4 +1,5 @@
 import type { SheetDescription, SheetsDescription } from '../description';
+import { addStylesPart } from './emptyPackage';
 import { ensureDynamicMark } from './metadata';
 import { insertOrdered } from './metadata';
 import { changeNotes } from './notes';
@@ -30,8 +31,7 @@ const AFTER_NAMES = [
 
 export function addSheetParts(parts: EditableParts, description: SheetsDescription): void {
   const book = workbookPart(parts);
-  const stylesPart = relatedPart(parts, book, 'styles');
-  if (stylesPart === undefined) throw new Error('The workbook has no styles part to add styles to.');
+  const stylesPart = relatedPart(parts, book, 'styles') ?? addStylesPart(parts, book);
   const styles = new StyleEditor(readText(parts, stylesPart) ?? '', stylesPart);
   const style = styleFinder(styles, description);
   const present = childrenOf(child(parseXml(readText(parts, book) ?? '', book), 'sheets'), 'sheet');
