@@ -1,4 +1,5 @@
 import type { Range, WorkbookCells } from '../workbook/cells';
+import type { CellRef } from '../workbook/whatif/plan';
 import type { TrialCells } from '../workbook/whatif/run';
 
 export type { CellInput, CellView, Range } from '../workbook/cells';
@@ -28,8 +29,11 @@ export interface Host extends WorkbookCells {
   addSheet(name: string): Promise<string>;
   /** Starts editing the selected cell with this text, the cursor at its end. */
   insertFormula(text: string): Promise<void>;
-  /** Where there is none, values are tried in the workbook itself, and put back. */
-  copy?(): Promise<WorkbookTrial>;
+  /**
+   * A copy that calculates what lies between the inputs and the results as the workbook does. Where there is none,
+   * values are tried in the workbook itself, and put back.
+   */
+  copy?(inputs: readonly CellRef[], results: readonly CellRef[]): Promise<WorkbookTrial | undefined>;
   /** Gives a table its look, and a chart beside it where the workbook has charts. */
   dressTable?(table: WrittenTable): Promise<void>;
 }

@@ -1,5 +1,5 @@
 import { Button, makeStyles, Spinner, tokens } from '@fluentui/react-components';
-import { lazy, Suspense } from 'react';
+import { lazy, Suspense, useEffect, useRef, type ReactNode } from 'react';
 import { CellError, type CellValue } from '../../call/cell';
 import { numberText } from '../../core/format';
 import type { Outcome } from '../../workbook/whatif/run';
@@ -49,20 +49,32 @@ const useStyles = makeStyles({
 /** More lines are slow to draw; the sheet and the copy have them all. */
 const MOST_LINES = 500;
 
+interface Props {
+  readonly desk: WhatIfDesk;
+  readonly outcome: Outcome;
+  readonly messages: ReactNode;
+}
+
 /** What a run found, as charts and a table. */
-export function OutcomeView({ desk, outcome }: { readonly desk: WhatIfDesk; readonly outcome: Outcome }) {
+export function OutcomeView({ desk, outcome, messages }: Props) {
   const styles = useStyles();
+  const top = useRef<HTMLElement>(null);
+  // The form above may fill the panel.
+  useEffect(() => {
+    top.current?.scrollIntoView({ block: 'start' });
+  }, [outcome]);
   return (
-    <section className={styles.outcome} aria-label="Outcome">
-      <h3 className={styles.heading}>
+    <section ref={top} className={styles.outcome} aria-label="Outcome">
+      <h2 className={styles.heading}>
         {outcome.rows.length < outcome.planned
           ? `Stopped after ${outcome.rows.length} of ${outcome.planned} variations`
           : `${outcome.rows.length} variations`}
-      </h3>
+      </h2>
       <div className={styles.actions}>
         <Button onClick={() => void desk.write()}>Write to a new sheet</Button>
         <Button onClick={() => void desk.copy()}>Copy</Button>
       </div>
+      {messages}
       <Suspense fallback={<Spinner size="small" label="Drawing" />}>
         <Charts outcome={outcome} />
       </Suspense>

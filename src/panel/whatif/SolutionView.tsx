@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import { Button, makeStyles, Text, tokens } from '@fluentui/react-components';
 import { numberText, withUnit } from '../../core/format';
 import type { Heading } from '../../workbook/whatif/heading';
@@ -13,13 +14,19 @@ const useStyles = makeStyles({
   enter: { alignSelf: 'flex-start', marginTop: '4px' },
 });
 
+interface Props {
+  readonly desk: WhatIfDesk;
+  readonly solution: Solution;
+  readonly messages: ReactNode;
+}
+
 /** The value found, and a button that types it into the workbook. */
-export function SolutionView({ desk, solution }: { readonly desk: WhatIfDesk; readonly solution: Solution }) {
+export function SolutionView({ desk, solution, messages }: Props) {
   const styles = useStyles();
   const { input, result, value, met, atEnd, runs } = solution;
   return (
     <section className={styles.solution} aria-label="Solution">
-      <h3 className={styles.heading}>{input.label}</h3>
+      <h2 className={styles.heading}>{input.label}</h2>
       <Text className={styles.value}>{withUnit(numberText(value), input.unit)}</Text>
       <Text className={styles.says}>
         {named(result)} is then {withUnit(numberText(met), result.unit)}. Found in {runs} calculations; the
@@ -33,6 +40,7 @@ export function SolutionView({ desk, solution }: { readonly desk: WhatIfDesk; re
       <Button className={styles.enter} onClick={() => void desk.enter()}>
         Put it into {cellText(input.cell)}
       </Button>
+      {messages}
     </section>
   );
 }

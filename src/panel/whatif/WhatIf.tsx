@@ -17,6 +17,7 @@ import { useSyncExternalStore } from 'react';
 import { withUnit } from '../../core/format';
 import { readBracket, readValues } from '../../workbook/whatif/values';
 import type { Host } from '../host';
+import { heldText } from '../../workbook/whatif/run';
 import { deskOf, nowText, type DeskState, type InputDraft, type Mode, type WhatIfDesk } from './desk';
 import { OutcomeView } from './OutcomeView';
 import { SolutionView } from './SolutionView';
@@ -39,6 +40,8 @@ const useStyles = makeStyles({
   says: { color: tokens.colorNeutralForeground2, fontSize: tokens.fontSizeBase200, overflowWrap: 'anywhere' },
   intro: { margin: '10px 0 14px', color: tokens.colorNeutralForeground2 },
   start: { alignSelf: 'flex-start' },
+  message: { marginTop: '12px' },
+  torn: { marginBottom: '12px' },
   list: {
     margin: 0,
     paddingLeft: '16px',
@@ -57,7 +60,9 @@ export function WhatIf({ host }: { readonly host: Host }) {
   const styles = useStyles();
   const desk = deskOf(host);
   const state = useSyncExternalStore(desk.subscribe, () => desk.state);
-  const { mode, inputs, progress, problem, notice, outcome, solution } = state;
+  const { mode, inputs, progress, outcome, solution } = state;
+  // What is said of an outcome stands by its buttons.
+  const shows = mode === 'table' ? outcome : solution;
   const shownInputs = mode === 'solve' ? inputs.slice(0, 1) : inputs;
   return (
     <section className={styles.view} aria-label="What if" tabIndex={0}>
@@ -125,21 +130,32 @@ export function WhatIf({ host }: { readonly host: Host }) {
           </Button>
         )}
       </form>
-      <div aria-live="polite">
-        {problem !== undefined && (
-          <MessageBar intent="error" layout="multiline" style={{ marginTop: 12 }}>
-            <MessageBarBody>{problem}</MessageBarBody>
-          </MessageBar>
-        )}
-        {notice !== undefined && (
-          <MessageBar intent="success" layout="multiline" style={{ marginTop: 12 }}>
-            <MessageBarBody>{notice}</MessageBarBody>
-          </MessageBar>
-        )}
-      </div>
-      {mode === 'table' && outcome && <OutcomeView desk={desk} outcome={outcome} />}
-      {mode === 'solve' && solution && <SolutionView desk={desk} solution={solution} />}
+      {!shows && <Messages state={state} />}
+      {mode === 'table' && outcome && (
+        <OutcomeView desk={desk} outcome={outcome} messages={<Messages state={state} />} />
+      )}
+      {mode === 'solve' && solution && (
+        <SolutionView desk={desk} solution={solution} messages={<Messages state={state} />} />
+      )}
     </section>
+  );
+}
+
+function Messages({ state: { problem, notice } }: Pick<Part, 'state'>) {
+  const styles = useStyles();
+  return (
+    <div aria-live="polite">
+      {problem !== undefined && (
+        <MessageBar className={styles.message} intent="error" layout="multiline">
+          <MessageBarBody>{problem}</MessageBarBody>
+        </MessageBar>
+      )}
+      {notice !== undefined && (
+        <MessageBar className={styles.message} intent="success" layout="multiline">
+          <MessageBarBody>{notice}</MessageBarBody>
+        </MessageBar>
+      )}
+    </div>
   );
 }
 
@@ -276,11 +292,13 @@ function Running({
 
 /** A run of an earlier panel that could not put the inputs back. */
 function Torn({ desk, state }: Part) {
+  const styles = useStyles();
   if (!state.torn) return null;
   return (
-    <MessageBar intent="warning" layout="multiline" style={{ marginBottom: 12 }}>
+    <MessageBar className={styles.torn} intent="warning" layout="multiline">
       <MessageBarBody>
-        A what-if was cut short and may have left its last values in the workbook.
+        A what-if was cut short and may have left its last values in the workbook. Before it,{' '}
+        {heldText(state.torn)}.
       </MessageBarBody>
       <MessageBarActions>
         <Button onClick={() => void desk.restore()}>Put the inputs back</Button>

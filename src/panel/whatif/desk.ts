@@ -70,7 +70,7 @@ export class WhatIfDesk {
   private looking: ReturnType<typeof setTimeout> | undefined;
 
   constructor(private readonly host: Host) {
-    if (!host.copy) this.state = { ...this.state, torn: tornOff() };
+    this.state = { ...this.state, torn: tornOff() };
   }
 
   subscribe = (listener: () => void): (() => void) => {
@@ -172,7 +172,6 @@ export class WhatIfDesk {
         told = now;
         this.set({ progress: { done, of } });
       },
-      ...(!this.host.copy && { journal }),
     };
     try {
       const sheet = await this.sheetInFront();
@@ -266,7 +265,10 @@ export class WhatIfDesk {
       results: readCells(read, sheet),
       overFormulas,
     };
-    const outcome = await this.trying((cells) => runWhatIf(cells, plan, options));
+    const inputCells = plan.vary.map(({ cell }) => cell);
+    const outcome = await this.trying(inputCells, plan.results, (cells, journaled) =>
+      runWhatIf(cells, plan, { ...options, ...journaled }),
+    );
     this.set(outcome.rows.length > 0 ? { outcome } : { notice: CANCELLED });
   }
 
@@ -284,14 +286,21 @@ export class WhatIfDesk {
       target: wanted,
       overFormulas,
     };
-    const solution = await this.trying((cells) => solveSheet(cells, goal, options));
+    const solution = await this.trying([goal.vary], [result], (cells, journaled) =>
+      solveSheet(cells, goal, { ...options, ...journaled }),
+    );
     this.set(solution ? { solution } : { notice: CANCELLED });
   }
 
-  private async trying<T>(part: (cells: TrialCells) => Promise<T>): Promise<T> {
-    const copy = await this.host.copy?.();
+  /** Tries on a copy, else in the workbook itself, with a journal of what it held. */
+  private async trying<T>(
+    inputs: readonly CellRef[],
+    results: readonly CellRef[],
+    part: (cells: TrialCells, journaled: Pick<RunOptions, 'journal'>) => Promise<T>,
+  ): Promise<T> {
+    const copy = await this.host.copy?.(inputs, results);
     try {
-      return await part(copy ?? this.host);
+      return await part(copy ?? this.host, copy ? {} : { journal });
     } finally {
       copy?.dispose();
     }

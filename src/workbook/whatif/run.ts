@@ -40,15 +40,17 @@ export interface Outcome {
   readonly planned: number;
 }
 
+export const heldText = (held: readonly Held[]): string =>
+  held
+    .map(({ cell, content }) => `${cellText(cell)} held ${content === null ? 'nothing' : String(content)}`)
+    .join('; ');
+
 /** The inputs could not be put back: says what each one held. */
 export class NotPutBack extends Error {
   override readonly name = 'NotPutBack';
 
   constructor(readonly held: readonly Held[]) {
-    const what = held.map(
-      ({ cell, content }) => `${cellText(cell)} held ${content === null ? 'nothing' : String(content)}`,
-    );
-    super(`The inputs could not be put back. Type them again: ${what.join('; ')}.`);
+    super(`The inputs could not be put back. Type them again: ${heldText(held)}.`);
   }
 }
 
