@@ -3,8 +3,10 @@ import type { CellValue, ErrorCode } from '../call/cell';
 import { CellError } from '../call/cell';
 import { worksheetFunctions } from '../call/functions';
 import { NAMESPACE } from '../call/namespace';
-import type { CellInput, CellView, Host, Range } from '../panel/host';
+import type { CellInput, CellView, Host, Range, WorkbookTrial, WrittenTable } from '../panel/host';
+import type { CellRef } from '../workbook/whatif/plan';
 import { callLog } from './callLog';
+import { dressTable } from './dressTable';
 import { typedFormula } from './formulas';
 import { messageOf, setPanelState } from './panelState';
 import { settle } from './settle';
@@ -104,6 +106,16 @@ export class ExcelHost implements Host {
     });
     if (!settled)
       throw new Error('Excel is still calculating. Wait until no cell shows #BUSY!, then try again.');
+  }
+
+  /** The formula engine is large: it comes with the first run. */
+  async copy(inputs: readonly CellRef[], results: readonly CellRef[]): Promise<WorkbookTrial | undefined> {
+    const { copyOfOpenWorkbook } = await import('./trial');
+    return copyOfOpenWorkbook(inputs, results);
+  }
+
+  dressTable(table: WrittenTable): Promise<void> {
+    return dressTable(table, typedInput);
   }
 
   addSheet(name: string): Promise<string> {

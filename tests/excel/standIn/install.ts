@@ -11,7 +11,11 @@ export type Step =
       readonly given: unknown[];
     }
   | { readonly op: 'set'; readonly from: number; readonly name: string; readonly value: unknown }
-  | { readonly op: 'load'; readonly from: number; readonly names: readonly string[] };
+  | { readonly op: 'load'; readonly from: number; readonly names: readonly string[] }
+  /** Asks for the file of the open workbook, in base 64. */
+  | { readonly op: 'file' }
+  /** Opens a file, in base 64, as a new workbook. */
+  | { readonly op: 'create'; readonly file: string };
 
 export interface Reply {
   /** What was loaded, by object and name; `items` are numbers of objects. */
@@ -45,7 +49,7 @@ export const installStandIn = (
     'fill',
     'font',
   ];
-  OBJECTS.push('charts', 'series', 'axes', 'title', 'tables');
+  OBJECTS.push('charts', 'series', 'axes', 'title', 'tables', 'legend', 'categoryAxis', 'valueAxis');
   const METHODS = /^(get[A-Z]|add$|insert|activate$|calculate$|delete$|clear$|select$|autofit|set[A-Z])/;
   const listeners: Record<string, Set<() => unknown>> = {};
   let next = 1;
@@ -57,10 +61,11 @@ export const installStandIn = (
   class Context {
     steps: Step[] = [];
     readonly values = new Map<string, unknown>();
+    readonly ids = new WeakMap<object, number>();
     readonly workbook = this.object(0);
 
     object(id: number): unknown {
-      return new Proxy(
+      const object = new Proxy(
         {},
         {
           get: (_, name) => (typeof name === 'string' ? this.read(id, name) : undefined),
@@ -70,6 +75,14 @@ export const installStandIn = (
           },
         },
       );
+      this.ids.set(object, id);
+      return object;
+    }
+
+    /** Objects go to the workbook by their numbers. */
+    argument(given: unknown): unknown {
+      const id = typeof given === 'object' && given !== null ? this.ids.get(given) : undefined;
+      return id === undefined ? given : { objectId: id };
     }
 
     read(id: number, name: string): unknown {
@@ -90,7 +103,10 @@ export const installStandIn = (
       if (!METHODS.test(name))
         throw new NotLoaded(`The property '${name}' is not available: load it, then sync.`);
       return (...given: unknown[]) => {
-        this.steps.push({ op: 'call', from: id, to: next, name, given });
+        this.steps.push({
+          ...{ op: 'call', from: id, to: next, name },
+          given: given.map((one) => this.argument(one)),
+        });
         return this.object(next++);
       };
     }
@@ -134,7 +150,36 @@ export const installStandIn = (
     addin: {
       showAsTaskpane: () => Promise.resolve(),
     },
-    context: { requirements: { isSetSupported: () => true } },
+    FileType: { Compressed: 'compressed' },
+    AsyncResultStatus: { Succeeded: 'succeeded' },
+    context: {
+      requirements: { isSetSupported: () => true },
+      document: {
+        url: 'C:\\Sheets\\seat.xlsx',
+        getFileAsync: (
+          _type: string,
+          { sliceSize }: { sliceSize: number },
+          done: (result: unknown) => void,
+        ) => {
+          void send([{ op: 'file' }]).then(({ loaded: [answer] }) => {
+            const bytes = Uint8Array.from(atob(answer?.value as string), (letter) => letter.charCodeAt(0));
+            const give = (value: unknown, then: (result: unknown) => void) => {
+              then({ status: 'succeeded', value });
+            };
+            const file = {
+              size: bytes.length,
+              sliceCount: Math.ceil(bytes.length / sliceSize),
+              getSliceAsync: (index: number, then: (result: unknown) => void) => {
+                // Numbers in a plain list, as Excel gives them.
+                give({ data: [...bytes.slice(index * sliceSize, (index + 1) * sliceSize)] }, then);
+              },
+              closeAsync: () => undefined,
+            };
+            give(file, done);
+          });
+        },
+      },
+    },
   };
   target['Excel'] = {
     run: async (first: unknown, second?: (context: Context) => Promise<unknown>) => {
@@ -144,6 +189,10 @@ export const installStandIn = (
       if (context.steps.length > 0) await context.sync();
       return result;
     },
+    createWorkbook: (file: string) => send([{ op: 'create', file }]),
+    ChartType: { xyscatterLines: 'XYScatterLines', lineMarkers: 'LineMarkers' },
+    ChartSeriesBy: { columns: 'Columns' },
+    DeleteShiftDirection: { up: 'Up' },
     CalculationMode: { automatic: 'Automatic', manual: 'Manual' },
     CalculationType: { recalculate: 'Recalculate', full: 'Full' },
     CalculationState: { done: 'Done', pending: 'Pending' },

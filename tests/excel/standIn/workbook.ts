@@ -2,8 +2,9 @@ import { CellError, type CellValue } from '../../../src/call/cell';
 import { worksheetFunctions } from '../../../src/call/functions';
 import { recalculate } from '../../../src/workbook/engine/recalculate';
 import type { Cell, Sheet, Workbook } from '../../../src/workbook/model';
-import { parseArea } from '../../../src/workbook/model';
-import { readWorkbook } from '../../../src/workbook/package';
+import { areaAddress, cellAddress, parseArea } from '../../../src/workbook/model';
+import type { CellDescription } from '../../../src/workbook/description';
+import { newWorkbook, readWorkbook, saveWorkbook } from '../../../src/workbook/package';
 import type { Reply, Step } from './install';
 
 interface Content {
@@ -39,6 +40,8 @@ export class StandInWorkbook {
   /** How often everything was recalculated by command. */
   fullCalculations = 0;
   isStale = false;
+  /** Files that were opened as new workbooks. */
+  readonly created: Uint8Array[] = [];
   private readonly objects = new Map<number, unknown>();
   private childIds = 1_000_000;
 
@@ -74,6 +77,14 @@ export class StandInWorkbook {
     const loaded: { from: number; name: string; value: unknown }[] = [];
     try {
       for (const step of steps) {
+        if (step.op === 'file') {
+          loaded.push({ from: 0, name: 'value', value: Buffer.from(this.file()).toString('base64') });
+          continue;
+        }
+        if (step.op === 'create') {
+          this.created.push(Uint8Array.from(Buffer.from(step.file, 'base64')));
+          continue;
+        }
         const target =
           step.from === 0 ? this.root() : (this.objects.get(step.from) as Record<string, unknown>);
         if (step.op === 'set') {
@@ -85,7 +96,10 @@ export class StandInWorkbook {
           const method = target[step.name] as (...given: unknown[]) => unknown;
           if (typeof method !== 'function')
             throw new Refused('ApiNotFound', `The stand-in has no ${step.name}.`);
-          const result = await method.apply(target, step.given);
+          const result = await method.apply(
+            target,
+            step.given.map((one) => this.argument(one)),
+          );
           if (Array.isArray(result)) loaded.push({ from: step.to, name: 'value', value: result });
           else this.objects.set(step.to, result);
         } else {
@@ -125,6 +139,11 @@ export class StandInWorkbook {
       if (rest) this.load(item, id, rest, loaded);
     });
     if (!known) loaded.push({ from, name: 'items', value: ids });
+  }
+
+  private argument(given: unknown): unknown {
+    const isObject = typeof given === 'object' && given !== null && 'objectId' in given;
+    return isObject ? this.objects.get(given.objectId as number) : given;
   }
 
   private root(): Record<string, unknown> {
@@ -169,6 +188,12 @@ export class StandInWorkbook {
       this.isStale = true;
       return sheet.id;
     });
+  }
+
+  /** The workbook as Excel saves it. */
+  file(): Uint8Array {
+    const sheets = this.sheets.map((sheet) => ({ name: sheet.name, cells: sheet.describe() }));
+    return saveWorkbook(newWorkbook({ sheets }), []);
   }
 
   private async calculate(): Promise<void> {
@@ -248,6 +273,61 @@ class StandInSheet {
     return this.getRangeByIndexes(top, left, Math.max(...rows) - top + 1, Math.max(...columns) - left + 1);
   }
 
+  /** The cells with what their formulas fill, for a file. */
+  describe(): Record<string, CellDescription> {
+    const described: Record<string, CellDescription> = {};
+    for (const [key, { formula, value, spilledFrom }] of this.cells) {
+      const [row, column] = placeOf(key);
+      const filled = [...this.cells].flatMap(([other, content]) =>
+        spilledFrom === undefined && content.spilledFrom === key ? [placeOf(other)] : [],
+      );
+      const area = {
+        top: row,
+        left: column,
+        bottom: Math.max(row, ...filled.map(([r]) => r)),
+        right: Math.max(column, ...filled.map(([, c]) => c)),
+      };
+      described[cellAddress(row, column)] = {
+        value,
+        ...(formula !== undefined && { formula }),
+        ...(filled.length > 0 && { fills: areaAddress(area) }),
+      };
+    }
+    return described;
+  }
+
+  /** Takes a row out; those below move up. */
+  deleteRow(row: number): void {
+    const moved = [...this.cells].map(([key, content]): [[number, number], Content] => [
+      placeOf(key),
+      content,
+    ]);
+    this.cells.clear();
+    for (const [[r, c], content] of moved)
+      if (r !== row) this.cells.set(place(r > row ? r - 1 : r, c), content);
+  }
+
+  readonly charts = {
+    all: [] as StandInChart[],
+    add: (type: string, values: StandInRange): StandInChart => {
+      const chart = new StandInChart(type, values);
+      this.charts.all.push(chart);
+      return chart;
+    },
+  };
+
+  readonly tables = {
+    all: [] as StandInRange[],
+    add: (range: StandInRange, hasHeaders: boolean): StandInRange => {
+      const [head = []] = range.values;
+      if (!hasHeaders || new Set(head).size < head.length || head.includes('')) {
+        throw new Refused('InvalidArgument', 'Every column of a table has a name of its own.');
+      }
+      this.tables.all.push(range);
+      return range;
+    },
+  };
+
   model(): Sheet {
     const cells = [...this.cells].map(([key, { formula, value }]): Cell => {
       const [row, column] = placeOf(key);
@@ -261,7 +341,53 @@ class StandInSheet {
   }
 }
 
+class StandInSeries {
+  name = '';
+  x: StandInRange | undefined;
+
+  constructor(public values?: StandInRange) {}
+
+  setValues(range: StandInRange): void {
+    this.values = range;
+  }
+
+  setXAxisValues(range: StandInRange): void {
+    this.x = range;
+  }
+}
+
+class StandInChart {
+  readonly title = { text: '' };
+  readonly legend = { visible: true };
+  readonly axes = { categoryAxis: { title: { text: '' } }, valueAxis: { title: { text: '' } } };
+  readonly all: StandInSeries[];
+  readonly series = {
+    getItemAt: (index: number) => this.all[index],
+    add: (name: string): StandInSeries => {
+      const one = new StandInSeries();
+      one.name = name;
+      this.all.push(one);
+      return one;
+    },
+  };
+  place: readonly StandInRange[] = [];
+
+  constructor(
+    readonly type: string,
+    values: StandInRange,
+  ) {
+    this.all = [new StandInSeries(values)];
+  }
+
+  setPosition(...corners: StandInRange[]): void {
+    this.place = corners;
+  }
+}
+
 class StandInRange {
+  numberFormat: unknown;
+  readonly format = { autofitColumns: () => undefined };
+
   constructor(
     readonly worksheet: StandInSheet,
     readonly rowIndex: number,
@@ -314,6 +440,14 @@ class StandInRange {
         this.worksheet.type(this.rowIndex + down, this.columnIndex + across, input);
       });
     });
+  }
+
+  getEntireRow(): { delete: () => void } {
+    return {
+      delete: () => {
+        this.worksheet.deleteRow(this.rowIndex);
+      },
+    };
   }
 
   getCell(row: number, column: number): StandInRange {
