@@ -51,7 +51,7 @@ afterAll(async () => {
 
 const panelTab = (name: string) => page.getByRole('complementary').getByRole('tab', { name });
 const whatIf = () => page.getByRole('region', { name: 'What if' });
-const outcome = () => whatIf().getByRole('region', { name: 'Outcome' });
+const outcome = () => whatIf().getByRole('region', { name: 'Outcome', exact: true });
 const run = () => whatIf().getByRole('button', { name: /^Run/ });
 
 const picture = async (name: string) => {

@@ -1,6 +1,7 @@
 import { makeStyles, tokens } from '@fluentui/react-components';
 import * as Plot from '@observablehq/plot';
 import { useEffect, useMemo, useRef } from 'react';
+import { numberText } from '../../core/format';
 import type { Outcome } from '../../workbook/whatif/run';
 import { chartsOf, type Chart } from './chartData';
 
@@ -77,8 +78,14 @@ function drawn(chart: Chart, width: number): Element {
   });
 }
 
-/** In the colours of the panel; its own would be white in the dark. */
-const TIP = { fill: tokens.colorNeutralBackground1, stroke: tokens.colorNeutralStroke1 };
+const readable = (value: unknown): string => (typeof value === 'number' ? numberText(value) : String(value));
+
+/** In the colours of the panel, since its own would be white in the dark, and with the digits of the table. */
+const TIP = {
+  fill: tokens.colorNeutralBackground1,
+  stroke: tokens.colorNeutralStroke1,
+  format: { x: readable, y: readable, stroke: readable, fill: false, z: false },
+} as const;
 
 /** Both kinds keep away from what is too light or too dark for the page. */
 const colors = ({ isShaded }: Chart): Plot.ScaleOptions =>
