@@ -11,6 +11,7 @@ import { useEffect, useState, useSyncExternalStore } from 'react';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import type { Host } from '../panel/host';
 import { Panel } from '../panel/Panel';
+import { CheckBar } from '../panel/share/CheckBar';
 import { Share } from '../panel/share/Share';
 import { darkTheme, lightTheme } from '../panel/theme';
 import { AppBar } from './AppBar';
@@ -107,6 +108,13 @@ function Desk({ session, host, functions, samples, gridElement }: Props) {
           />
         </MessageBar>
       )}
+      <CheckBar
+        files={session.files}
+        onShow={() => {
+          setPanelOpen(true);
+          setPage('share');
+        }}
+      />
       <div className={styles.desk}>
         <main className={styles.grid} aria-label="Workbook" ref={(element) => element?.append(gridElement)} />
         {panelOpen && (

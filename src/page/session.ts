@@ -1,4 +1,5 @@
 import type { WorksheetFunction } from '../call/worksheetFunction';
+import { checkDeskOf } from '../panel/share/checkDesk';
 import type { WorkbookFiles } from '../panel/share/files';
 import type { Workbook } from '../workbook/model';
 import { newWorkbook, readWorkbook, UnreadableWorkbook } from '../workbook/package';
@@ -189,6 +190,7 @@ export class Session {
     this.opened = workbook;
     const leftBehind = await this.drafts.leftBehind().catch(() => []);
     this.set({ notice: null, busy: false, fileName, unsaved, leftBehind });
+    void checkDeskOf(this.files).look(workbook);
   }
 
   private async keep(): Promise<void> {

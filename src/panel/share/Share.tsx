@@ -11,6 +11,7 @@ import {
   tokens,
 } from '@fluentui/react-components';
 import { useSyncExternalStore } from 'react';
+import { CheckPart } from './CheckPart';
 import { deskOf, type ShareChoice, type ShareDesk, type ShareState } from './desk';
 import { chooseFile, download, type WorkbookFiles } from './files';
 import { ReturnedReport } from './ReturnedReport';
@@ -59,6 +60,8 @@ export function Share({ files }: { readonly files: WorkbookFiles }) {
   );
   return (
     <section className={styles.view} aria-label="Share" tabIndex={0}>
+      <CheckPart files={files} />
+      <hr className={styles.divide} />
       <MakeCopy desk={desk} state={state} />
       <div aria-live="polite">
         {problem !== undefined && (

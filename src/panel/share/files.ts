@@ -42,4 +42,4 @@ export function chooseFile(chosen: (file: File) => void): void {
 
 /** `seat.xlsx` → `seat native.xlsx`. */
 export const renamed = (fileName: string, word: string): string =>
-  `${fileName.replace(/\.[^.\\/]*$/, '')} ${word}.xlsx`;
+  `${fileName.replace(/\.xl\w+$/i, '')} ${word}.xlsx`;

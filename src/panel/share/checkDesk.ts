@@ -1,0 +1,86 @@
+import { worksheetFunctions } from '../../call/functions';
+import type { CheckReport } from '../../workbook/check';
+import type { Workbook } from '../../workbook/model';
+import type { WorkbookFiles } from './files';
+
+export interface CheckState {
+  readonly busy: boolean;
+  /** The file that was looked at. */
+  readonly fileName: string;
+  readonly report?: CheckReport | undefined;
+  readonly problem?: string | undefined;
+  /** The person wants no more of it for this file. */
+  readonly dismissed: boolean;
+}
+
+const NOTHING: CheckState = { busy: false, fileName: '', dismissed: false };
+
+/** Whether a workbook's numbers still hold under the present functions. */
+export class CheckDesk {
+  state = NOTHING;
+  private readonly listeners = new Set<() => void>();
+  private turn = 0;
+
+  constructor(private readonly files: WorkbookFiles) {}
+
+  subscribe = (listener: () => void): (() => void) => {
+    this.listeners.add(listener);
+    return () => this.listeners.delete(listener);
+  };
+
+  /** Looks at a workbook with the results that its file holds; without one, at the open workbook as it stands. */
+  async look(stored?: Workbook): Promise<void> {
+    const turn = ++this.turn;
+    this.set({ ...NOTHING, busy: true, fileName: this.files.name() });
+    const found = await this.report(stored);
+    // Another file was opened meanwhile.
+    if (turn === this.turn) this.set({ ...this.state, ...found, busy: false });
+  }
+
+  dismiss(): void {
+    this.set({ ...this.state, dismissed: true });
+  }
+
+  private async report(stored?: Workbook): Promise<Pick<CheckState, 'report' | 'problem'>> {
+    try {
+      const [{ checkWorkbook }, workbook] = await Promise.all([
+        import('./library'),
+        stored ?? this.files.read(),
+      ]);
+      return { report: await checkWorkbook(workbook, worksheetFunctions) };
+    } catch (error) {
+      return { problem: error instanceof Error ? error.message : String(error) };
+    }
+  }
+
+  private set(state: CheckState): void {
+    this.state = state;
+    for (const heard of this.listeners) heard();
+  }
+}
+
+const desks = new WeakMap<WorkbookFiles, CheckDesk>();
+
+export function checkDeskOf(files: WorkbookFiles): CheckDesk {
+  const desk = desks.get(files) ?? new CheckDesk(files);
+  desks.set(files, desk);
+  return desk;
+}
+
+/** What asks for a look before the file is saved, in one line; empty where nothing does. Cautions alone do not. */
+export function alarm({ changed, unknown, otherUnits, outside, cautions }: CheckReport): string {
+  const parts = [
+    changed.length > 0 &&
+      `${counted(changed.length, 'result differs', 'results differ')} from the stored one`,
+    unknown.length > 0 && counted(unknown.length, 'unknown function', 'unknown functions'),
+    otherUnits.length > 0 &&
+      counted(otherUnits.length, 'number looks like another unit', 'numbers look like another unit'),
+    outside.length > 0 &&
+      counted(outside.length, 'value outside its equation’s range', 'values outside their equations’ ranges'),
+  ].filter((part) => part !== false);
+  if (parts.length === 0) return '';
+  const also = cautions.length > 0 ? [counted(cautions.length, 'caution', 'cautions')] : [];
+  return [...parts, ...also].join('; ');
+}
+
+const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
