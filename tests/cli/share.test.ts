@@ -17,7 +17,9 @@ beforeAll(() => {
     ),
   );
 });
-afterAll(() => rmSync(folder, { recursive: true }));
+afterAll(() => {
+  rmSync(folder, { recursive: true });
+});
 
 it('shares a workbook and says what became of each formula', async () => {
   const { status, out } = await run('share', path('seat.xlsx'), '-o', path('copy.xlsx'), '--basis');

@@ -38,7 +38,7 @@ describe('the check of a workbook', () => {
         cell: 'A1',
         formula: 'MOLD.SEAT.FORCE(100,30,0)',
         before: 199,
-        now: expect.closeTo(200, 9),
+        now: expect.closeTo(200, 9) as unknown,
       },
     ]);
   });
@@ -47,7 +47,7 @@ describe('the check of a workbook', () => {
     const { unknown } = await check({ A1: { formula: 'MOLD.SEAT.FORSE(100,30,0)' } });
     expect(unknown[0]).toMatchObject({
       cell: 'A1',
-      says: expect.stringMatching(/no function MOLD\.SEAT.FORSE.*MOLD\.SEAT\.FORCE/),
+      says: expect.stringMatching(/no function MOLD\.SEAT.FORSE.*MOLD\.SEAT\.FORCE/) as unknown,
     });
   });
 
@@ -66,7 +66,10 @@ describe('the check of a workbook', () => {
       A1: { formula: 'MOLD.SPRING.RATE(2,50,5,,"mm")' },
       A2: { formula: 'MOLD.SEAT.FORCE(100,2,0.3)' },
     });
-    expect(outside[0]).toMatchObject({ cell: 'A1', says: expect.stringContaining('between 4 and 12') });
+    expect(outside[0]).toMatchObject({
+      cell: 'A1',
+      says: expect.stringContaining('between 4 and 12') as unknown,
+    });
     expect(cautions.map(({ says }) => says).join(' ')).toContain('Self-locking');
   });
 });

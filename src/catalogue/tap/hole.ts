@@ -170,10 +170,10 @@ export const holeInRange = <X>(
 type NativeChoice = NativeInputs<typeof tapDrillInputs>;
 
 /** The choice as worksheet text, for one thread, kind and series; what is told of a drill is up to the function. */
-export function nativeTapDrill<T extends number | string>(
+export function nativeTapDrill(
   { thread, percent, kind, series }: NativeChoice,
   write: NativeWriter,
-  tell: { readonly head: string; readonly of: (drill: Drill) => T },
+  tell: { readonly head: string; readonly of: (drill: Drill) => number | string },
 ): string {
   const values = { thread: thread.fixed(), kind: kind.fixed(), series: series.fixed() };
   if (!percent.given) {

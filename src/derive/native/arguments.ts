@@ -303,7 +303,7 @@ export class ArgumentTexts implements NativeInput {
   private lookedUp(symbol: string, reading: Extract<Reading, { as: 'named' }>): string {
     const { argument, input } = this;
     if (!argument) throw new CannotBeNative(`${input.name} is missing`);
-    const binds = Object.entries(reading.binds ?? {}) as [string, Binding<unknown>][];
+    const binds = Object.entries<Binding<unknown>>(reading.binds ?? {});
     const text = String(argument.content ?? '').trim();
     if (argument.exact) this.fixed();
     this.looksUp = true;

@@ -26,7 +26,7 @@ import { nativeConversion } from './convertUnits';
 import type { HelperSheets } from './helperSheets';
 import { sliced } from './slice';
 import { RefusedNow, Unconvertible } from './unconvertible';
-import { References, single, type Place, type Reference, type Values } from './references';
+import { constantText, References, single, type Place, type Reference, type Values } from './references';
 
 /** Longer inline forms are read by nobody: their working goes to a sheet of its own. Cells take 8,192 characters. */
 const READABLE = 1500;
@@ -262,7 +262,7 @@ export class Converter {
     const entries = list.cells.flat().filter(({ value }) => value !== null && value !== '');
     const texts = entries.map(({ text, value }) => [
       entryText(
-        text === '' ? entryConstant(value) : text,
+        text === '' ? constantText(value) : text,
         value instanceof CellError ? null : value,
         kind,
         asked,
@@ -349,14 +349,9 @@ function cellOf(
   const line = cells[cells.length === 1 ? 0 : row] ?? [];
   const cell = line[line.length === 1 ? 0 : column] ?? { text: '0', value: null };
   // An entry of an array that is written out in the formula has no cell of its own.
-  if (cell.text === '') return { text: entryConstant(cell.value), value: cell.value, varies: false };
+  if (cell.text === '') return { text: constantText(cell.value), value: cell.value, varies: false };
   return { ...cell, varies };
 }
-
-const entryConstant = (value: CellValue): string => {
-  if (typeof value === 'string') return `"${value.replaceAll('"', '""')}"`;
-  return value instanceof CellError ? value.code : value === null ? '0' : String(value).toUpperCase();
-};
 
 const eachPlace = (
   { rows, columns }: Shape,

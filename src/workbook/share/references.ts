@@ -1,5 +1,6 @@
 import type { CellValue, Matrix } from '../../call/cell';
 import { CellError } from '../../call/cell';
+import { nativeNumber } from '../../core/expr/native';
 import { isCall, tokenize, type Token } from '../formulaTokens';
 import {
   areaAddress,
@@ -197,6 +198,14 @@ export const single = (text: string, value: CellValue, varies: boolean): Referen
   cells: [[{ text, value }]],
 });
 
+/** A value as a formula writes it. */
+export const constantText = (value: CellValue): string => {
+  if (typeof value === 'string') return `"${value.replaceAll('"', '""')}"`;
+  if (value instanceof CellError) return value.code;
+  if (typeof value === 'number') return nativeNumber(value);
+  return value === null ? '0' : String(value).toUpperCase();
+};
+
 function constantOf(tokens: readonly Token[]): CellValue | undefined {
   const [first, second] = tokens;
   if (tokens.length === 1) {
@@ -205,8 +214,8 @@ function constantOf(tokens: readonly Token[]): CellValue | undefined {
     if (first?.kind === 'error') return new CellError(first.text as CellError['code']);
     if (first && /^(?:TRUE|FALSE)$/i.test(first.text)) return first.text.toUpperCase() === 'TRUE';
   }
-  const isSigned = tokens.length === 2 && (first?.text === '-' || first?.text === '+');
-  if (isSigned && second?.kind === 'number') return Number(second.text) * (first?.text === '-' ? -1 : 1);
+  if (first && /^[-+]$/.test(first.text) && second?.kind === 'number' && tokens.length === 2)
+    return Number(first.text + second.text);
   return undefined;
 }
 

@@ -134,6 +134,7 @@ function parsed(text: string): unknown {
 }
 
 const shown = (content: string): string => {
-  const value = content.startsWith('=') ? content : parsed(content);
-  return value === null ? '' : String(value);
+  if (content.startsWith('=')) return content;
+  const value = parsed(content);
+  return typeof value === 'string' ? value : content === 'null' ? '' : content;
 };

@@ -3,10 +3,10 @@ import { NAMESPACE } from '../../call/namespace';
 import { inputsOf } from '../../core/define';
 import { isCall, tokenize, type Token } from '../formulaTokens';
 import { RANGE_READERS } from '../package/futureFunctions';
-import type { Place, Reference, References } from './references';
+import { constantText, type Place, type Reference, type References } from './references';
 
 /**
- * One formula of a spilling one: what it says for a single cell of its area. Ranges that go along with the area are cut
+ * One formula of a spilling one: what it says for a single cell of its area. Ranges and arrays that go along with the area are cut
  * to the cell in line with it, as the worksheet itself does; ranges that a function reads whole stay.
  * Undefined where no range goes along, so that the cells have no formula of their own.
  */
@@ -48,8 +48,9 @@ const joined = (tokens: readonly Token[]): string => tokens.map(({ text }) => te
 function lineOf({ cells }: Reference, { down, right }: { down: number; right: number }): string | undefined {
   const columns = cells[0]?.length ?? 0;
   if (cells.length === 1 && columns === 1) return undefined;
-  const text = cells[cells.length === 1 ? 0 : down]?.[columns === 1 ? 0 : right]?.text;
-  return text === '' ? undefined : text;
+  const cell = cells[cells.length === 1 ? 0 : down]?.[columns === 1 ? 0 : right];
+  // An entry of an array that is written out has no cell of its own.
+  return cell?.text === '' ? constantText(cell.value) : cell?.text;
 }
 
 /** Does this bracket belong to a function that reads ranges whole? */
@@ -75,6 +76,7 @@ function referenceEnd(tokens: readonly Token[], at: number): number {
     while (end < tokens.length && text(end) !== ')') end++;
     return end + 1;
   }
+  if (text(at) === '{') return tokens.findIndex((token, i) => i > at && token.text === '}') + 1 || at;
   const first = tokens[at];
   if (first?.kind !== 'name' && first?.kind !== 'quoted') return at;
   if (text(at - 1) === '!' || text(at - 1) === ':' || isCall(tokens, at)) return at;
