@@ -94,11 +94,13 @@ function stepEquation({ symbol, step, written }: CompiledStep, known: Known, sys
   const result = step.fitted
     ? measureTex(value / factorOf(step.gives, step.fitted.out), step.fitted.out)
     : quantityTex(value, step.gives, system);
+  // In braces no line breaks between a number and its unit.
+  const unbroken = `{${result}}`;
   // A step that only passes a value on has no numbers to put in.
   const isPassedOn = taken.type === 'var' || taken.type === 'num';
   return {
     tex,
-    numbersTex: isPassedOn ? `${left} = ${result}` : `${left} = ${toTex(taken, print)} = ${result}`,
+    numbersTex: isPassedOn ? `${left} = ${unbroken}` : `${left} = ${toTex(taken, print)} = ${unbroken}`,
     ...noteOf(step),
   };
 }
@@ -196,7 +198,7 @@ function writtenEquations(lines: readonly WorkLine[], system: System): Map<strin
     found.set(symbol, {
       tex,
       ...(canPut && typeof value === 'number' && gives !== 'text'
-        ? { numbersTex: `${left} = ${toTex(expr, print)} = ${quantityTex(value, gives, system)}` }
+        ? { numbersTex: `${left} = ${toTex(expr, print)} = {${quantityTex(value, gives, system)}}` }
         : {}),
     });
   }

@@ -21,7 +21,7 @@ import { useFileDrop } from './useFileDrop';
 
 const useStyles = makeStyles({
   app: { display: 'flex', flexDirection: 'column', height: '100%' },
-  message: { flexShrink: 0 },
+  messages: { flexShrink: 0 },
   desk: { display: 'flex', flexGrow: 1, minHeight: 0 },
   grid: { flexGrow: 1, minWidth: 0 },
   panel: { flexShrink: 0, width: '340px', borderLeft: `1px solid ${tokens.colorNeutralStroke2}` },
@@ -90,31 +90,33 @@ function Desk({ session, host, functions, samples, gridElement }: Props) {
         panelOpen={panelOpen}
         onPanel={setPanelOpen}
       />
-      {state.notice && (
-        <MessageBar className={styles.message} intent={state.notice.kind} layout="singleline" shape="square">
-          <MessageBarBody>{state.notice.text}</MessageBarBody>
-          <MessageBarActions
-            containerAction={
-              <Button
-                appearance="transparent"
-                size="small"
-                onClick={() => {
-                  session.dismissNotice();
-                }}
-              >
-                Dismiss
-              </Button>
-            }
-          />
-        </MessageBar>
-      )}
-      <CheckBar
-        files={session.files}
-        onShow={() => {
-          setPanelOpen(true);
-          setPage('share');
-        }}
-      />
+      <section className={styles.messages} aria-label="Messages">
+        {state.notice && (
+          <MessageBar intent={state.notice.kind} layout="singleline" shape="square">
+            <MessageBarBody>{state.notice.text}</MessageBarBody>
+            <MessageBarActions
+              containerAction={
+                <Button
+                  appearance="transparent"
+                  size="small"
+                  onClick={() => {
+                    session.dismissNotice();
+                  }}
+                >
+                  Dismiss
+                </Button>
+              }
+            />
+          </MessageBar>
+        )}
+        <CheckBar
+          files={session.files}
+          onShow={() => {
+            setPanelOpen(true);
+            setPage('share');
+          }}
+        />
+      </section>
       <div className={styles.desk}>
         <main className={styles.grid} aria-label="Workbook" ref={(element) => element?.append(gridElement)} />
         {panelOpen && (

@@ -66,10 +66,10 @@ describe.each(catalogue.map((definition) => [definition.name, definition] as con
 describe('numbers put into an equation', () => {
   it('carry their units, and take the branch that the values take', () => {
     const lines = linesOf(seatSink);
-    expect(line(lines, 'phi').numbersTex).toBe('\\phi = \\arctan\\left(0.15\\right) = 8.53077^{\\circ}');
+    expect(line(lines, 'phi').numbersTex).toBe('\\phi = \\arctan\\left(0.15\\right) = {8.53077^{\\circ}}');
     // Without a stop the sink is that of the seat alone.
     expect(line(lines, 'z').tex).toBe('z = z_{0}');
-    expect(line(lines, 'z').numbersTex).toMatch(/^z = 0\.0516\d*\\,\\mathrm\{mm\}$/);
+    expect(line(lines, 'z').numbersTex).toMatch(/^z = \{0\.0516\d*\\,\\mathrm\{mm\}\}$/);
   });
 
   it('are bracketed where a power or a sign needs it', () => {
@@ -83,7 +83,7 @@ describe('numbers put into an equation', () => {
   it('stand without units in a rule of thumb, which says which ones it means', () => {
     const { numbersTex, note } = line(linesOf(fillRunner), 'd');
     expect(numbersTex).toMatch(
-      /^d = \\frac\{\\sqrt\{12\} \\cdot 60\^\{0\.25\}\}\{3\.7\} = [\d.]+\\,\\mathrm\{mm\}$/,
+      /^d = \\frac\{\\sqrt\{12\} \\cdot 60\^\{0\.25\}\}\{3\.7\} = \{[\d.]+\\,\\mathrm\{mm\}\}$/,
     );
     expect(note).toBe('Numbers without units: m in g, L in mm, the result in mm.');
   });

@@ -27,15 +27,24 @@ export function Equation({ tex, label, inline = false }: Props) {
   const ref = useRef<HTMLSpanElement>(null);
   const [scrolls, setScrolls] = useState(false);
   useEffect(() => {
-    let isWanted = true;
     const { current: element } = ref;
-    void import('./katex').then(({ typeset }) => {
-      if (!isWanted || !element) return;
+    if (!element) return;
+    const look = () => {
+      setScrolls(element.scrollWidth > element.clientWidth);
+    };
+    const observer = new ResizeObserver(look);
+    let isWanted = true;
+    void import('./katex').then(async ({ typeset }) => {
+      if (!isWanted) return;
       typeset(tex, element);
-      setScrolls(element.scrollWidth > element.clientWidth + 1);
+      observer.observe(element);
+      // Its fonts, asked for by now, are wider or narrower than what stood in for them.
+      await document.fonts.ready;
+      look();
     });
     return () => {
       isWanted = false;
+      observer.disconnect();
     };
   }, [tex]);
   return (
