@@ -6,6 +6,7 @@ import { nativeNumber, toNative } from '../../src/core/expr/native';
 import { calculateFormulas } from '../../src/workbook/engine/calculateFormulas';
 import { recalculate } from '../../src/workbook/engine/recalculate';
 import { newWorkbook, readWorkbook } from '../../src/workbook/package';
+import { tokenize } from '../../src/workbook/formulaTokens';
 import { callsOurs } from '../../src/workbook/package/spelling';
 import { cellFinder, parseCell } from '../../src/workbook/model';
 import { agrees, shareWorkbook, type ShareResult } from '../../src/workbook/share';
@@ -79,6 +80,21 @@ describe('the catalogue in native formulas', () => {
       });
     }
   }, 120_000);
+
+  it('keeps to what old programs take: 8,192 characters, 64 levels, 255 letters of text, 30 arguments', () => {
+    for (const { formula = '' } of readWorkbook(shared.bytes, []).sheets.flatMap(({ cells }) => cells)) {
+      let deepest = 0;
+      const commas: number[] = [];
+      for (const { kind, text } of tokenize(formula)) {
+        if (kind === 'open') deepest = Math.max(deepest, commas.push(0));
+        else if (kind === 'close') expect(commas.pop() ?? 0).toBeLessThan(30);
+        else if (text === ',') commas.push((commas.pop() ?? 0) + 1);
+        else if (kind === 'string') expect(text.length).toBeLessThanOrEqual(257);
+      }
+      expect(formula.length).toBeLessThanOrEqual(8192);
+      expect(deepest).toBeLessThanOrEqual(64);
+    }
+  });
 
   it('has the forms of the golden table, at least 85 % of them alive', async () => {
     const forms = new Map<string, (typeof ORDER)[number]>();

@@ -47,7 +47,10 @@ export const constantText = (value: Content): string => {
   return value === null ? '0' : String(value).toUpperCase();
 };
 
-export const valueError = (says: string): string => `VALUE(${textOf(says)})`;
+/** Spreadsheets take no longer text inside a formula. */
+const LONGEST_TEXT = 255;
+
+export const valueError = (says: string): string => `VALUE(${textOf(says.slice(0, LONGEST_TEXT))})`;
 
 /** Native texts of units: one factor, or a choice where a cell decides the system. */
 export class UnitTexts {

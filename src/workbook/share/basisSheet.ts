@@ -84,6 +84,6 @@ export function basisSheet(name: string, lines: readonly BasisLine[], date: stri
   };
 }
 
-/** Small text sets about a fifth more letters than the width counts. */
+/** Small text sets about a quarter more letters than the width counts. */
 const linesOf = (text: string, width: number): number =>
-  text.split('\n').reduce((sum, line) => sum + Math.max(1, Math.ceil(line.length / (width * 1.15))), 0);
+  text.split('\n').reduce((sum, line) => sum + Math.max(1, Math.ceil(line.length / (width * 1.25))), 0);

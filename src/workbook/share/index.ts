@@ -17,7 +17,7 @@ import { Converter } from './convert';
 import { describeCall, withItsUnit } from './describe';
 import { HelperSheets } from './helperSheets';
 import { cellsAsShared, ORIGINAL_NAMESPACE, originalXml } from './original';
-import { References } from './references';
+import { placeKey, References } from './references';
 import { Unconvertible } from './unconvertible';
 
 export { restoreWorkbook, type RestoreReport } from './restore';
@@ -52,6 +52,8 @@ export interface ShareResult {
   /** Where our functions stay: rules and names, which hold no result. */
   readonly left: readonly string[];
 }
+
+const FORMULA_TEXT = /^\s*FORMULATEXT\(([^()]+)\)\s*$/i;
 
 const FROZEN_FILL = '#FFF2CC';
 /** Native forms agree with the core to this, relatively; one that does not is frozen. */
@@ -258,6 +260,12 @@ class Sharing {
             value: this.calculated.at(sheet, r, c),
           }));
         }
+        const shown = FORMULA_TEXT.exec(formula)?.[1];
+        const told = shown === undefined ? undefined : this.references.read(shown, place, false)?.place;
+        if (told && ours.has(told)) {
+          // The formula that a sheet shows beside a number is the one its author typed.
+          return [{ sheet: sheet.name, row, column, value: this.calculated.at(sheet, row, column) }];
+        }
         const text = this.references.withoutAnchors(formula, place, (other, r, c) =>
           ours.has(placeKey(other.name, r, c)),
         );
@@ -443,8 +451,6 @@ class Sharing {
     }
   }
 }
-
-const placeKey = (sheet: string, row: number, column: number): string => `${sheet}\n${row}\n${column}`;
 
 const cellsOf = ({ top, left, bottom, right }: Area): [number, number][] =>
   Array.from({ length: bottom - top + 1 }, (_, down) =>

@@ -34,7 +34,11 @@ export interface Reference {
   readonly text: string;
   readonly varies: boolean;
   readonly cells: readonly (readonly { readonly text: string; readonly value: CellValue }[])[];
+  /** Of a single cell, its place. */
+  readonly place?: string;
 }
+
+export const placeKey = (sheet: string, row: number, column: number): string => `${sheet}\n${row}\n${column}`;
 
 export const sheetText = (name: string): string =>
   /^[A-Za-z_][\w.]*$/.test(name) && !parseCell(name) && !/^(?:R|C|R?\d*C\d*)$/i.test(name)
@@ -69,7 +73,10 @@ export class References {
     const last = tokens.at(-1)?.text ?? '';
     if (isOne && parseCell(last)) {
       // As typed, with its dollar signs, so that the copy can be filled down as the original could.
-      return single(prefix + last, this.values.at(sheet, area.top, area.left), true);
+      return {
+        ...single(prefix + last, this.values.at(sheet, area.top, area.left), true),
+        place: placeKey(sheet.name, area.top, area.left),
+      };
     }
     const rows = Array.from({ length: area.bottom - area.top + 1 }, (_, down) =>
       Array.from({ length: area.right - area.left + 1 }, (__, right) => ({
