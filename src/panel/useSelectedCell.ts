@@ -18,8 +18,10 @@ export function useSelectedCell(host: Host): SelectedCell | undefined {
       // An answer that was overtaken by a later question is old.
       if (turn === asked) setCell(range && view && { ...view, range });
     };
-    void look();
-    const stop = host.onSelectionChange(() => void look());
+    // The sheet may go while it is read, when another workbook is opened: that calls back as well.
+    const lookAgain = () => void look().catch(() => undefined);
+    lookAgain();
+    const stop = host.onSelectionChange(lookAgain);
     return () => {
       asked = -1;
       stop();

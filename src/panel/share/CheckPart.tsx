@@ -15,7 +15,7 @@ import { CellError, type CellValue } from '../../call/cell';
 import { numberText } from '../../core/format';
 import type { CheckReport } from '../../workbook/check';
 import { CellList, type CellLine } from './CellList';
-import { checkDeskOf } from './checkDesk';
+import { checkDeskOf, counted } from './checkDesk';
 import type { WorkbookFiles } from './files';
 
 const useStyles = makeStyles({
@@ -69,10 +69,10 @@ function Found({ report, fileName }: { readonly report: CheckReport; readonly fi
         {groups.length === 0 ? ', nothing to look at.' : '.'}
       </p>
       <Accordion multiple collapsible defaultOpenItems={['changed', 'unknown', 'otherUnits']}>
-        {groups.map(({ id, title, lines }) => (
+        {groups.map(({ id, lines }) => (
           <AccordionItem key={id} value={id}>
             <AccordionHeader size="small" as="h3">
-              {lines.length} {title}
+              {counted(lines.length, TITLES[id][0], TITLES[id][1])}
             </AccordionHeader>
             <AccordionPanel>
               <CellList lines={lines} />
@@ -85,22 +85,21 @@ function Found({ report, fileName }: { readonly report: CheckReport; readonly fi
 }
 
 interface Group {
-  readonly id: keyof CheckReport;
-  readonly title: string;
+  readonly id: keyof typeof TITLES;
   readonly lines: readonly CellLine[];
 }
 
 const TITLES = {
-  unknown: 'unknown functions',
-  otherUnits: 'numbers that look like another unit',
-  outside: 'values outside the range of their equation',
-  cautions: 'cautions',
+  changed: ['result that is not as stored', 'results that are not as stored'],
+  unknown: ['unknown function', 'unknown functions'],
+  otherUnits: ['number that looks like another unit', 'numbers that look like another unit'],
+  outside: ['value outside the range of its equation', 'values outside the ranges of their equations'],
+  cautions: ['caution', 'cautions'],
 } as const;
 
 function groupsOf(report: CheckReport, styles: Readonly<Record<'content' | 'formula', string>>): Group[] {
   const changed: Group = {
     id: 'changed',
-    title: 'results that are not as stored',
     lines: report.changed.map(({ sheet, cell, formula, before, now }) => ({
       sheet,
       cell,
@@ -116,7 +115,6 @@ function groupsOf(report: CheckReport, styles: Readonly<Record<'content' | 'form
   };
   const others = (['unknown', 'otherUnits', 'outside', 'cautions'] as const).map((id): Group => ({
     id,
-    title: TITLES[id],
     lines: report[id].map(({ sheet, cell, says }) => ({
       sheet,
       cell,

@@ -35,7 +35,7 @@ export function ReturnedReport({
           says: (
             <>
               <span className={styles.content}>
-                {before || 'blank'} → {now || 'blank'}
+                {contentText(before)} → {contentText(now)}
               </span>
               {kept !== undefined && <span className={styles.kept}>Stays instead of ={kept}</span>}
             </>
@@ -47,3 +47,10 @@ export function ReturnedReport({
 }
 
 const counted = (cells: number): string => (cells === 1 ? 'One cell was' : `${cells} cells were`);
+
+/** Numbers without the last digits of a file, which say nothing; twelve still show any change. */
+function contentText(content: string): string {
+  if (content === '') return 'blank';
+  const number = Number(content);
+  return Number.isFinite(number) && content.trim() !== '' ? String(Number(number.toPrecision(12))) : content;
+}

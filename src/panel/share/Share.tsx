@@ -10,7 +10,7 @@ import {
   Spinner,
   tokens,
 } from '@fluentui/react-components';
-import { useSyncExternalStore } from 'react';
+import { useState, useSyncExternalStore } from 'react';
 import { CheckPart } from './CheckPart';
 import { deskOf, type ShareChoice, type ShareDesk, type ShareState } from './desk';
 import { chooseFile, download, type WorkbookFiles } from './files';
@@ -45,6 +45,7 @@ export function Share({ files }: { readonly files: WorkbookFiles }) {
   const desk = deskOf(files);
   const state = useSyncExternalStore(desk.subscribe, () => desk.state);
   const { shared, returned, problem } = state;
+  const place = useScrollTo([shared, returned]);
   const takes = (copy: NonNullable<typeof shared | typeof returned>) => (
     <div className={styles.actions}>
       <Button
@@ -69,15 +70,33 @@ export function Share({ files }: { readonly files: WorkbookFiles }) {
             <MessageBarBody>{problem}</MessageBarBody>
           </MessageBar>
         )}
-        {shared && <SharedReport shared={shared}>{takes(shared)}</SharedReport>}
+        {shared && (
+          <div ref={place(shared)}>
+            <SharedReport shared={shared}>{takes(shared)}</SharedReport>
+          </div>
+        )}
       </div>
       <hr className={styles.divide} />
       <BringBack desk={desk} state={state} />
       <div aria-live="polite">
-        {returned && <ReturnedReport returned={returned}>{takes(returned)}</ReturnedReport>}
+        {returned && (
+          <div ref={place(returned)}>
+            <ReturnedReport returned={returned}>{takes(returned)}</ReturnedReport>
+          </div>
+        )}
       </div>
     </section>
   );
+}
+
+/** Brings a report into view when it comes, not when the person comes back to it. */
+function useScrollTo(present: readonly (object | undefined)[]) {
+  const [seen] = useState(() => new Set(present));
+  return (report: object) => (element: HTMLElement | null) => {
+    if (!element || seen.has(report)) return;
+    seen.add(report);
+    element.scrollIntoView({ block: 'start' });
+  };
 }
 
 interface Part {

@@ -71,7 +71,7 @@ export function checkDeskOf(files: WorkbookFiles): CheckDesk {
 export function alarm({ changed, unknown, otherUnits, outside, cautions }: CheckReport): string {
   const parts = [
     changed.length > 0 &&
-      `${counted(changed.length, 'result differs', 'results differ')} from the stored one`,
+      counted(changed.length, 'result differs from the stored one', 'results differ from the stored ones'),
     unknown.length > 0 && counted(unknown.length, 'unknown function', 'unknown functions'),
     otherUnits.length > 0 &&
       counted(otherUnits.length, 'number looks like another unit', 'numbers look like another unit'),
@@ -83,4 +83,5 @@ export function alarm({ changed, unknown, otherUnits, outside, cautions }: Check
   return [...parts, ...also].join('; ');
 }
 
-const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+export const counted = (count: number, one: string, many: string): string =>
+  `${count} ${count === 1 ? one : many}`;
