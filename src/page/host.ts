@@ -30,7 +30,8 @@ export class GridHost implements Host {
   readSelection(): Promise<Range | undefined> {
     const workbook = this.grid.api.getActiveWorkbook();
     const range = workbook?.getActiveRange();
-    if (!workbook || !range) return Promise.resolve(undefined);
+    // While one workbook takes the place of another, the selection is still that of the old one.
+    if (!workbook || !range || workbook.getId() !== this.grid.unitId) return Promise.resolve(undefined);
     return Promise.resolve({
       sheet: workbook.getActiveSheet().getSheetName(),
       row: range.getRow(),

@@ -19,7 +19,7 @@ const useStyles = makeStyles({
     backgroundColor: tokens.colorNeutralBackground1,
     color: tokens.colorNeutralForeground1,
   },
-  tabs: { flexShrink: 0, borderBottom: `1px solid ${tokens.colorNeutralStroke2}` },
+  tabs: { flexShrink: 0, flexWrap: 'wrap', borderBottom: `1px solid ${tokens.colorNeutralStroke2}` },
   page: { display: 'flex', flexDirection: 'column', flexGrow: 1, minHeight: 0 },
 });
 
