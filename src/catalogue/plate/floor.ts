@@ -1,4 +1,4 @@
-import { derived, fromMemory, input, procedure } from '../../core/define';
+import { derived, fromMemory, input, procedure, type NativeWriter } from '../../core/define';
 import { plateMetal, pressure, PRESSED_PLATE } from './inputs';
 
 /**
@@ -17,17 +17,19 @@ function levy(ratio: number): number {
 }
 
 /**
- * The same as worksheet text. The part of Lévy's terms that does not know the ratio sums to 5π⁵/1536; of the rest eight
- * terms leave less than 1e-14.
+ * The same as worksheet text. The part of Lévy's terms that does not know the ratio sums to 5π⁵/1536; of the rest, by
+ * falling exponentials, eight terms leave less than 1e-14.
  */
-function nativeLevy(ratio: string): string {
-  const odd = Array.from({ length: 8 }, (_, n) => 2 * n + 1);
-  const alpha = `({${odd.join(';')}}*PI()*${ratio}/2)`;
-  const shares = `{${odd.map((m, n) => (n % 2 === 0 ? 1 : -1) / m ** 5).join(';')}}`;
-  // (α tanh α + 2)/(2 cosh α) by falling exponentials, since not every program takes arrays in TANH and COSH.
-  const twice = `EXP(-(${alpha}*2))`;
-  const rest = `(${alpha}*(1-${twice})/(1+${twice})+2)*EXP(-${alpha})/(1+${twice})`;
-  return `(5/384-4/PI()^5*SUMPRODUCT(${shares}*${rest}))`;
+function nativeLevy(ratio: string, write: NativeWriter): string {
+  const alpha = write.step('alpha', `PI()*${ratio}/2`);
+  const fall = write.step('q', `EXP(-${alpha})`);
+  const terms = Array.from({ length: 8 }, (_, n) => {
+    const m = 2 * n + 1;
+    const twice = `${fall}^${2 * m}`;
+    const sign = n % 2 === 0 ? '+' : '-';
+    return `${sign}(${m}*${alpha}*(1-${twice})/(1+${twice})+2)*${fall}^${m}/(1+${twice})/${m ** 5}`;
+  });
+  return `(5/384-4/PI()^5*(0${terms.join('')}))`;
 }
 
 export const plateFloor = procedure({
@@ -78,7 +80,7 @@ export const plateFloor = procedure({
     const shorter = write.step('a', `MIN(${length.text},${width.text})`);
     const ratio = write.step('r', `MAX(${length.text},${width.text})/${shorter}`);
     const D = write.step('D', `${metal.bound('E')}*${thickness.text}^3/(12*(1-${metal.bound('nu')}^2))`);
-    return `${nativeLevy(ratio)}*${p.text}*${shorter}^4/${D}`;
+    return `${nativeLevy(ratio, write)}*${p.text}*${shorter}^4/${D}`;
   },
   valid: [
     {
