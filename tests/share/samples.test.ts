@@ -20,7 +20,7 @@ describe.each(samples)('the sample %s', (name) => {
     const { cells } = await shareWorkbook(open(name), worksheetFunctions, { as: 'native' });
     const frozen = cells.filter(({ how, formula }) => how === 'frozen' && !MAY_FREEZE.test(formula));
     expect(frozen).toEqual([]);
-  }, 60_000);
+  }, 180_000);
 
   it('comes back with all its formulas', async () => {
     const workbook = open(name);
@@ -34,7 +34,7 @@ describe.each(samples)('the sample %s', (name) => {
         ),
       );
     expect(formulas(readWorkbook(back?.bytes ?? new Uint8Array(), ids))).toEqual(formulas(workbook));
-  }, 60_000);
+  }, 180_000);
 
   it.skipIf(!hasOffice)(
     'gives in LibreOffice what it gave here (needs libreoffice-calc)',
