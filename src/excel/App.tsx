@@ -12,7 +12,7 @@ import { useSyncExternalStore } from 'react';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import type { Host } from '../panel/host';
 import { Panel } from '../panel/Panel';
-import { Share } from '../panel/share/Share';
+import { ShareTab } from '../panel/share/ShareTab';
 import { DesignSheets } from './DesignSheets';
 import { excelFiles } from './files';
 import { readPanelState, setPanelState, subscribe, type Notice } from './panelState';
@@ -66,7 +66,7 @@ function Pages({ host, functions }: Omit<Props, 'theme'>) {
         }}
         notice={notice && <NoticeBar {...notice} />}
         more={[
-          { id: 'share', title: 'Share', body: <Share files={excelFiles} /> },
+          { id: 'share', title: 'Share', body: <ShareTab files={excelFiles} /> },
           { id: 'sheets', title: 'Design sheets', body: <DesignSheets /> },
         ]}
       />

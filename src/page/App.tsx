@@ -12,7 +12,7 @@ import type { WorksheetFunction } from '../call/worksheetFunction';
 import type { Host } from '../panel/host';
 import { Panel } from '../panel/Panel';
 import { CheckBar } from '../panel/share/CheckBar';
-import { Share } from '../panel/share/Share';
+import { ShareTab } from '../panel/share/ShareTab';
 import { darkTheme, lightTheme } from '../panel/theme';
 import { AppBar } from './AppBar';
 import type { Session } from './session';
@@ -126,7 +126,7 @@ function Desk({ session, host, functions, samples, gridElement }: Props) {
               functions={functions}
               page={page}
               onPage={setPage}
-              more={[{ id: 'share', title: 'Share', body: <Share files={session.files} /> }]}
+              more={[{ id: 'share', title: 'Share', body: <ShareTab files={session.files} /> }]}
             />
           </aside>
         )}

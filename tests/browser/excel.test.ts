@@ -1,6 +1,6 @@
 import axe from 'axe-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { newWorkbook, saveWorkbook } from '../../src/workbook/package';
+import { newWorkbook, readWorkbook, saveWorkbook } from '../../src/workbook/package';
 import { ExcelDesk } from './excelDesk';
 
 /** A design sheet of the test's own: the force on a seat for two drafts, from a push in B1. */
@@ -79,6 +79,58 @@ describe.each([320, 450])('the panel in Excel, %i pixels wide', (width) => {
     expect(await desk.show('Seat', 'B2')).toBeCloseTo(422.681, 3);
     await desk.type('Seat', 'B1', 200);
     expect(await desk.show('Seat', 'B2')).toBeCloseTo(845.362, 3);
+  });
+
+  it('shows the work of the selected cell from the ribbon', async () => {
+    await desk.select('Seat', 'B2');
+    await desk.click('showWork');
+    const work = desk.page.getByRole('region', { name: 'Work', exact: true });
+    await work.getByRole('heading', { name: /SEAT\.FORCE/ }).waitFor();
+    await desk.page.screenshot({ path: `reports/excel-work-${width}.png` });
+    expect(await work.textContent()).toMatch(/845\.36/);
+  });
+
+  it('runs a what-if from the ribbon on a copy, leaving the input as it was', async () => {
+    await desk.click('startWhatIf');
+    const whatIf = desk.page.getByRole('region', { name: 'What if' });
+    await whatIf.getByLabel('Cell to vary').fill('Seat!B1');
+    await whatIf.getByLabel('Values').fill('100, 200, 300');
+    await whatIf.getByLabel('Cells to read').fill('Seat!B2');
+    await whatIf.getByRole('button', { name: /^Run/ }).click();
+    const outcome = whatIf.getByRole('region', { name: 'Outcome', exact: true });
+    await outcome.waitFor();
+    await desk.page.screenshot({ path: `reports/excel-whatif-${width}.png` });
+    // Three times the force by hand for a push of 100.
+    expect(await outcome.getByRole('table').textContent()).toMatch(/422\.681.*845\.362.*1268\.04/);
+    expect(await desk.show('Seat', 'B1')).toBe(200);
+  });
+
+  it('writes the outcome as a table and a chart of Excel’s own', async () => {
+    await desk.page.getByRole('button', { name: 'Write to a new sheet' }).click();
+    await desk.page.getByText('Written to the sheet Variations.').waitFor();
+    const { tables, charts } = desk.workbook.sheet('Variations');
+    expect(tables.all[0]?.values.slice(1).map(([push]) => push)).toEqual([100, 200, 300]);
+    expect(charts.all).toHaveLength(1);
+    expect(charts.all[0]?.all[0]?.values?.values.flat()[2]).toBeCloseTo(3 * 422.681, 2);
+  });
+
+  it('makes a native copy from Excel’s own file and opens it as a new workbook', async () => {
+    await desk.click('prepareForSharing');
+    await button('Make the copy').click();
+    const report = desk.page.getByRole('region', { name: 'Report of the copy' });
+    await report.waitFor();
+    expect(await report.getByRole('heading', { level: 3 }).textContent()).toBe('seat native.xlsx');
+    expect(await report.getByRole('heading', { level: 4 }).allTextContents()).toEqual([
+      expect.stringMatching(/frozen/) as string,
+      expect.stringMatching(/^1 native/) as string,
+    ]);
+    await desk.page.screenshot({ path: `reports/excel-share-${width}.png` });
+    await report.getByRole('button', { name: 'Open as a new workbook' }).click();
+    await expect.poll(() => desk.workbook.created.length).toBe(1);
+    const copy = readWorkbook(desk.workbook.created[0] ?? new Uint8Array(), []);
+    const seat = copy.sheets.find(({ name }) => name === 'Seat');
+    expect(seat?.cells.some(({ formula }) => formula?.includes('MOLD'))).toBe(false);
+    expect(seat?.cells.find(({ row, column }) => row === 1 && column === 1)?.formula).toMatch(/SIN/);
   });
 
   it('leads from a cell of the sheet to the help of its function', async () => {

@@ -1,0 +1,14 @@
+import { Spinner } from '@fluentui/react-components';
+import { lazy, Suspense } from 'react';
+import type { WorkbookFiles } from './files';
+
+/** Few of those who open the panel share: its controls come when the tab is first shown. */
+const Share = lazy(() => import('./Share').then((module) => ({ default: module.Share })));
+
+export function ShareTab({ files }: { readonly files: WorkbookFiles }) {
+  return (
+    <Suspense fallback={<Spinner size="small" label="Loading" />}>
+      <Share files={files} />
+    </Suspense>
+  );
+}
