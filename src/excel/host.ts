@@ -13,6 +13,10 @@ import { settle } from './settle';
 
 /** Excel's workbook, as the panel sees it. */
 export class ExcelHost implements Host {
+  get address(): string {
+    return Office.context.document.url;
+  }
+
   readSelection(): Promise<Range | undefined> {
     return Excel.run(async (context) => {
       const range = context.workbook.getSelectedRange();

@@ -21,6 +21,8 @@ export interface WrittenTable extends Range {
 
 /** The workbook that the panel stands beside, as much of it as the panel needs. */
 export interface Host extends WorkbookCells {
+  /** Where the workbook lies, to tell it from others; needed where values may be tried in the workbook itself. */
+  readonly address?: string;
   /** The selected cells, the active one first in mind: `row` and `column` are its place when one cell is chosen. */
   readSelection(): Promise<Range | undefined>;
   /** Calls back when another cell is selected, and when what the selected cell shows has changed. */

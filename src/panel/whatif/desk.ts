@@ -14,7 +14,7 @@ import { solveSheet } from '../../workbook/whatif/solve';
 import { clipboardOf, numberFormats, sheetOf, tableOf } from '../../workbook/whatif/table';
 import { readBracket, readValues } from '../../workbook/whatif/values';
 import type { Host, Range } from '../host';
-import { journal, tornOff } from './journal';
+import { journalOf, type KeptJournal } from './journal';
 
 export type Mode = 'table' | 'solve';
 
@@ -65,12 +65,14 @@ export class WhatIfDesk {
     target: '',
     torn: undefined,
   };
+  private readonly journal: KeptJournal;
   private readonly listeners = new Set<() => void>();
   private stop: AbortController | undefined;
   private looking: ReturnType<typeof setTimeout> | undefined;
 
   constructor(private readonly host: Host) {
-    this.state = { ...this.state, torn: tornOff() };
+    this.journal = journalOf(host.address ?? '');
+    this.state = { ...this.state, torn: this.journal.tornOff() };
   }
 
   subscribe = (listener: () => void): (() => void) => {
@@ -246,7 +248,7 @@ export class WhatIfDesk {
   }
 
   forget(): void {
-    journal.clear();
+    this.journal.clear();
     this.set({ torn: undefined });
   }
 
@@ -300,7 +302,7 @@ export class WhatIfDesk {
   ): Promise<T> {
     const copy = await this.host.copy?.(inputs, results);
     try {
-      return await part(copy ?? this.host, copy ? {} : { journal });
+      return await part(copy ?? this.host, copy ? {} : { journal: this.journal });
     } finally {
       copy?.dispose();
     }
