@@ -67,7 +67,7 @@ function Pages({ host, functions }: Omit<Props, 'theme'>) {
         notice={notice && <NoticeBar {...notice} />}
         more={[
           { id: 'share', title: 'Share', body: <ShareTab files={excelFiles} /> },
-          { id: 'sheets', title: 'Design sheets', body: <DesignSheets /> },
+          { id: 'sheets', title: 'Sheets', body: <DesignSheets /> },
         ]}
       />
     </main>

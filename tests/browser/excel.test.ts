@@ -100,6 +100,7 @@ describe.each([320, 450])('the panel in Excel, %i pixels wide', (width) => {
     const outcome = whatIf.getByRole('region', { name: 'Outcome', exact: true });
     await outcome.waitFor();
     await desk.page.screenshot({ path: `reports/excel-whatif-${width}.png` });
+    expect(await whatIf.evaluate((element) => element.scrollWidth - element.clientWidth)).toBe(0);
     // Three times the force by hand for a push of 100.
     expect(await outcome.getByRole('table').textContent()).toMatch(/422\.681.*845\.362.*1268\.04/);
     expect(await desk.show('Seat', 'B1')).toBe(200);
@@ -125,6 +126,7 @@ describe.each([320, 450])('the panel in Excel, %i pixels wide', (width) => {
       expect.stringMatching(/^1 native/) as string,
     ]);
     await desk.page.screenshot({ path: `reports/excel-share-${width}.png` });
+    expect(await faultsIn(desk)).toEqual([]);
     await report.getByRole('button', { name: 'Open as a new workbook' }).click();
     await expect.poll(() => desk.workbook.created.length).toBe(1);
     const copy = readWorkbook(desk.workbook.created[0] ?? new Uint8Array(), []);

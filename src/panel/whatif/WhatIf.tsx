@@ -36,7 +36,8 @@ const useStyles = makeStyles({
   },
   legend: { padding: 0, marginBottom: '6px', fontWeight: tokens.fontWeightSemibold },
   line: { display: 'flex', gap: '6px' },
-  grow: { flexGrow: 1, minWidth: 0 },
+  // No width of its own: an input is as wide as twenty letters otherwise, too wide for a narrow panel.
+  grow: { flexGrow: 1, width: 0, minWidth: 0 },
   says: { color: tokens.colorNeutralForeground2, fontSize: tokens.fontSizeBase200, overflowWrap: 'anywhere' },
   intro: { margin: '10px 0 14px', color: tokens.colorNeutralForeground2 },
   start: { alignSelf: 'flex-start' },
