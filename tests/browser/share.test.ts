@@ -165,8 +165,8 @@ describe('a file whose results are not those of the present functions', () => {
     expect(await faults()).toEqual([]);
   });
 
-  it('is left in peace when the bar is dismissed, and holds nothing new', async () => {
-    await page.getByRole('button', { name: 'Dismiss' }).first().click();
+  it('is left in peace when the bar is hidden, and holds nothing new', async () => {
+    await page.getByRole('button', { name: 'Hide' }).click();
     await page.getByText('older.xlsx: 2 results').waitFor({ state: 'detached' });
     const saved = await tab.savedWorkbook();
     expect(cellOf(saved, 'Seat', 'B2')?.formula).toBe('MOLD.SEAT.FORCE(B1,5,0.15)');

@@ -33,7 +33,7 @@ export function CheckBar({ files, onShow }: { readonly files: WorkbookFiles; rea
               desk.dismiss();
             }}
           >
-            Dismiss
+            Hide
           </Button>
         }
       />
