@@ -43,8 +43,14 @@ function cellValue(value: Nullable<BaseValueObject>): CellValue {
     const { code, message } = errorOf(value.getErrorType()) ?? new CellError('#VALUE!');
     return new CellError(code, value.getErrorContent() || message);
   }
-  if (value.isNumber() || value.isBoolean() || value.isString()) return value.getValue();
+  if (value.isNumber() || value.isBoolean()) return value.getValue();
+  if (value.isString()) return numberOf(String(value.getValue()));
   return new CellError('#VALUE!');
+}
+
+/** As numbers in quotes must stay text, the engine leaves one typed with an exponent, `1E-7`, as text as well. */
+function numberOf(text: string): number | string {
+  return /^[+-]?(?:\d+\.?\d*|\.\d+)E[+-]?\d+$/i.test(text) ? Number(text) : text;
 }
 
 /** An engine's value as rows of cells. */
