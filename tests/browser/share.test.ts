@@ -166,7 +166,7 @@ describe('a file whose results are not those of the present functions', () => {
   });
 
   it('is left in peace when the bar is hidden, and holds nothing new', async () => {
-    await page.getByRole('button', { name: 'Hide' }).click();
+    await page.getByRole('region', { name: 'Messages' }).getByRole('button', { name: 'Hide' }).click();
     await page.getByText('older.xlsx: 2 results').waitFor({ state: 'detached' });
     const saved = await tab.savedWorkbook();
     expect(cellOf(saved, 'Seat', 'B2')?.formula).toBe('MOLD.SEAT.FORCE(B1,5,0.15)');
