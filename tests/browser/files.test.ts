@@ -50,7 +50,7 @@ describe('a workbook from disk', () => {
   beforeAll(async () => {
     tab = await desk.tab(await desk.newcomer());
     await tab.open(file('seat.xlsx', seatSheet));
-    await tab.page.getByText('seat.xlsx').waitFor();
+    await tab.page.getByText('seat.xlsx', { exact: true }).waitFor();
     await tab.ready();
   });
 
@@ -106,7 +106,7 @@ describe('unsaved work', () => {
     const person = await desk.newcomer();
     const first = await desk.tab(person);
     await first.open(file('seat.xlsx', seatSheet));
-    await first.page.getByText('seat.xlsx').waitFor();
+    await first.page.getByText('seat.xlsx', { exact: true }).waitFor();
     await first.ready();
     await first.type('B2', '7');
     await first.page.getByText('not saved to a file').waitFor();
@@ -133,7 +133,7 @@ describe('unsaved work', () => {
     const person = await desk.newcomer();
     const tab = await desk.tab(person);
     await tab.open(file('seat.xlsx', seatSheet));
-    await tab.page.getByText('seat.xlsx').waitFor();
+    await tab.page.getByText('seat.xlsx', { exact: true }).waitFor();
     await tab.ready();
     await tab.type('B2', '8');
     await tab.page.getByText('not saved to a file').waitFor();

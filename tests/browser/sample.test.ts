@@ -50,7 +50,7 @@ const valuesOf = (workbook: Workbook): [string, CellValue][] =>
 
 describe('the first design sheet', () => {
   it('is what a newcomer sees, without an error in it', async () => {
-    await tab.page.getByText('push-out-insert.xlsx').waitFor();
+    await tab.page.getByText('push-out-insert.xlsx', { exact: true }).waitFor();
     const errors = valuesOf(await tab.savedWorkbook()).filter(([, value]) => value instanceof CellError);
     expect(errors).toEqual([]);
   });

@@ -67,7 +67,10 @@ export function checkDeskOf(files: WorkbookFiles): CheckDesk {
   return desk;
 }
 
-/** What asks for a look before the file is saved, in one line; empty where nothing does. Cautions alone do not. */
+/**
+ * What asks for a look before the file is saved, in one line; empty where nothing does. Cautions, and values outside the
+ * range of an equation, are the sheet's own business: they stand in the Share tab and where the work is shown.
+ */
 export function alarm({ changed, unknown, otherUnits, outside, cautions }: CheckReport): string {
   const parts = [
     changed.length > 0 &&
@@ -75,11 +78,13 @@ export function alarm({ changed, unknown, otherUnits, outside, cautions }: Check
     unknown.length > 0 && counted(unknown.length, 'unknown function', 'unknown functions'),
     otherUnits.length > 0 &&
       counted(otherUnits.length, 'number looks like another unit', 'numbers look like another unit'),
-    outside.length > 0 &&
-      counted(outside.length, 'value outside its equation’s range', 'values outside their equations’ ranges'),
   ].filter((part) => part !== false);
   if (parts.length === 0) return '';
-  const also = cautions.length > 0 ? [counted(cautions.length, 'caution', 'cautions')] : [];
+  const also = [
+    outside.length > 0 &&
+      counted(outside.length, 'value outside its equation’s range', 'values outside their equations’ ranges'),
+    cautions.length > 0 && counted(cautions.length, 'caution', 'cautions'),
+  ].filter((part) => part !== false);
   return [...parts, ...also].join('; ');
 }
 
