@@ -1,6 +1,6 @@
 import type { Answer, Column, Definition, Formula, Gives, Lookup, Procedure } from './define';
 import { toText } from './expr/text';
-import { programFor, type Gate } from './program';
+import { programFor, type CompiledStep, type Gate } from './program';
 import type { Kind, System } from './quantity';
 import { Refusal } from './refusal';
 
@@ -37,22 +37,28 @@ function passGates(gates: readonly Gate[], slots: Float64Array): string | undefi
 /** Runs a formula's steps in order; the slots then hold every value. */
 function runFormula(formula: Formula, values: InputValues): number | string {
   const program = programFor(formula, values);
-  const { slots } = program;
+  const { slots, steps, start } = program;
   program.load(values);
-  const atOnce = passGates(program.start, slots);
-  if (atOnce !== undefined) return atOnce;
-  for (const { run, slot, symbol, written, gates } of program.steps) {
-    const value = run(slots);
-    if (!Number.isFinite(value)) {
-      throw new Refusal(`The step ${symbol} = ${toText(written)} has no finite value with these inputs.`);
-    }
-    slots[slot] = value;
-    if (gates.length > 0) {
-      const words = passGates(gates, slots);
+  if (start.length > 0) {
+    const words = passGates(start, slots);
+    if (words !== undefined) return words;
+  }
+  // Indexed: this loop is the cost of a call.
+  for (let i = 0; i < steps.length; i++) {
+    const step = steps[i] as CompiledStep;
+    const value = step.run(slots);
+    if (!Number.isFinite(value)) return noValue(step);
+    slots[step.slot] = value;
+    if (step.gates.length > 0) {
+      const words = passGates(step.gates, slots);
       if (words !== undefined) return words;
     }
   }
   return slots[program.result] as number;
+}
+
+function noValue({ symbol, written }: CompiledStep): never {
+  throw new Refusal(`The step ${symbol} = ${toText(written)} has no finite value with these inputs.`);
 }
 
 function formulaEvaluation(formula: Formula, values: InputValues): Evaluation {

@@ -159,7 +159,11 @@ function build(formula: Formula, values: readonly unknown[]): Program {
   });
 
   const slots = new Float64Array(slotOf.size);
-  const loads = symbols.map(({ input, pick }) => ({ input, pick: pick as (value: unknown) => number }));
+  // Quantities go into their slots as they are; of one that is left out, `undefined` becomes NaN there.
+  const from = Int32Array.from(symbols, ({ input }) => input);
+  const picks = symbols.map(({ input, pick }) =>
+    formula.inputs[input]?.reading.as === 'named' ? (pick as (row: unknown) => number) : undefined,
+  );
   return {
     symbols,
     slots,
@@ -167,10 +171,10 @@ function build(formula: Formula, values: readonly unknown[]): Program {
     start: gatesAfter(-1),
     result: slot(formula.result),
     load: (given) => {
-      for (let i = 0; i < loads.length; i++) {
-        const { input, pick } = loads[i] as (typeof loads)[number];
-        const value = given[input];
-        slots[i] = value === undefined ? NaN : pick(value);
+      for (let i = 0; i < from.length; i++) {
+        const value = given[from[i] as number];
+        const pick = picks[i];
+        slots[i] = pick === undefined || value === undefined ? (value as number) : pick(value);
       }
     },
     valid: (formula.valid ?? []).map(({ holds, says }) => ({ holds: ready(holds), says })),
@@ -184,29 +188,47 @@ function build(formula: Formula, values: readonly unknown[]): Program {
 const chosen = (formula: Formula, by: string, values: readonly unknown[]): string =>
   String(values[formula.inputs.findIndex(({ name }) => name === by)]);
 
-const variants = new WeakMap<
-  Formula,
-  { readonly keyed: readonly number[]; readonly programs: Map<string, Program> }
->();
+/** What a variant depends on of one input: the word of a choice, else whether it is given. */
+const markOf = (value: unknown): string | boolean =>
+  typeof value === 'string' ? value : value !== undefined;
+
+interface Variant {
+  readonly marks: readonly (string | boolean)[];
+  readonly program: Program;
+}
+
+interface Variants {
+  /** Inputs on which the variant depends. */
+  readonly keyed: readonly number[];
+  /** The one used last stands first: a column of calls asks for the same again and again. */
+  readonly known: Variant[];
+}
+
+const variants = new WeakMap<Formula, Variants>();
+
+function variantsOf(formula: Formula): Variants {
+  const first = { keyed: variantInputs(formula), known: [] };
+  variants.set(formula, first);
+  return first;
+}
+
+const fits = ({ marks }: Variant, keyed: readonly number[], values: readonly unknown[]): boolean => {
+  for (let k = 0; k < keyed.length; k++) {
+    if (marks[k] !== markOf(values[keyed[k] as number])) return false;
+  }
+  return true;
+};
 
 /** The program for these values; each variant is built once. */
 export function programFor(formula: Formula, values: readonly unknown[]): Program {
-  let known = variants.get(formula);
-  if (!known) {
-    known = { keyed: variantInputs(formula), programs: new Map() };
-    variants.set(formula, known);
-  }
-  let key = '';
-  for (const i of known.keyed) {
-    const value = values[i];
-    key += typeof value === 'string' ? `${value}|` : value === undefined ? '-|' : '+|';
-  }
-  let program = known.programs.get(key);
-  if (!program) {
-    program = build(formula, values);
-    known.programs.set(key, program);
-  }
-  return program;
+  const { keyed, known } = variants.get(formula) ?? variantsOf(formula);
+  const [last] = known;
+  if (last && fits(last, keyed, values)) return last.program;
+  const at = known.findIndex((variant) => fits(variant, keyed, values));
+  const [found] = at < 0 ? [] : known.splice(at, 1);
+  const used = found ?? { marks: keyed.map((i) => markOf(values[i])), program: build(formula, values) };
+  known.unshift(used);
+  return used.program;
 }
 
 /** The dimension of every symbol of a program, for the check of its equations. */

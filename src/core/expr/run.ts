@@ -8,6 +8,16 @@ type Slot = number;
 // Every slot index is handed out by the compiler, so it is inside the array.
 const at = (s: Float64Array, i: Slot): number => s[i] as number;
 
+/** Named outright, so that an engine can put the operation in place of the call. */
+const UNARY: Partial<Record<OperatorName, (x: Runner) => Runner>> = {
+  neg: (x) => (s) => -x(s),
+  sin: (x) => (s) => Math.sin(x(s)),
+  cos: (x) => (s) => Math.cos(x(s)),
+  tan: (x) => (s) => Math.tan(x(s)),
+  atan: (x) => (s) => Math.atan(x(s)),
+  sqrt: (x) => (s) => Math.sqrt(x(s)),
+};
+
 /** Specialised by what the two sides are: a slot or a constant saves a call each. */
 function binary(name: OperatorName, a: Expr, b: Expr, slotOf: (name: string) => Slot): Runner | undefined {
   const ia = a.type === 'var' ? slotOf(a.name) : -1;
@@ -25,6 +35,7 @@ function binary(name: OperatorName, a: Expr, b: Expr, slotOf: (name: string) => 
     case 'sub':
       if (ia >= 0 && ib >= 0) return (s) => at(s, ia) - at(s, ib);
       if (a.type === 'num') return (s) => ka - fb(s);
+      if (ia >= 0) return (s) => at(s, ia) - fb(s);
       if (ib >= 0) return (s) => fa(s) - at(s, ib);
       return (s) => fa(s) - fb(s);
     case 'mul':
@@ -37,8 +48,10 @@ function binary(name: OperatorName, a: Expr, b: Expr, slotOf: (name: string) => 
       if (ia >= 0 && ib >= 0) return (s) => at(s, ia) / at(s, ib);
       if (b.type === 'num') return ia >= 0 ? (s) => at(s, ia) / kb : (s) => fa(s) / kb;
       if (ia >= 0) return (s) => at(s, ia) / fb(s);
+      if (ib >= 0) return (s) => fa(s) / at(s, ib);
       return (s) => fa(s) / fb(s);
     case 'pow':
+      if (kb === 2 && ia >= 0) return (s) => at(s, ia) * at(s, ia);
       if (kb === 2) {
         return (s) => {
           const x = fa(s);
@@ -52,13 +65,21 @@ function binary(name: OperatorName, a: Expr, b: Expr, slotOf: (name: string) => 
         };
       }
       return (s) => Math.pow(fa(s), fb(s));
+    case 'max':
+      return (s) => Math.max(fa(s), fb(s));
+    case 'min':
+      return (s) => Math.min(fa(s), fb(s));
     case 'lt':
+      if (ia >= 0 && ib >= 0) return (s) => (at(s, ia) < at(s, ib) ? 1 : 0);
       return (s) => (fa(s) < fb(s) ? 1 : 0);
     case 'le':
+      if (ia >= 0 && ib >= 0) return (s) => (at(s, ia) <= at(s, ib) ? 1 : 0);
       return (s) => (fa(s) <= fb(s) ? 1 : 0);
     case 'gt':
+      if (ia >= 0 && ib >= 0) return (s) => (at(s, ia) > at(s, ib) ? 1 : 0);
       return (s) => (fa(s) > fb(s) ? 1 : 0);
     case 'ge':
+      if (ia >= 0 && ib >= 0) return (s) => (at(s, ia) >= at(s, ib) ? 1 : 0);
       return (s) => (fa(s) >= fb(s) ? 1 : 0);
     case 'and':
       return (s) => (fa(s) !== 0 && fb(s) !== 0 ? 1 : 0);
@@ -103,6 +124,5 @@ function compileOp(e: Extract<Expr, { type: 'op' }>, slotOf: (name: string) => S
   }
   if (!a) throw new Error(`${e.op} without arguments`);
   const fa = compile(a, slotOf);
-  if (e.op === 'neg') return (s) => -fa(s);
-  return (s) => run(fa(s));
+  return UNARY[e.op]?.(fa) ?? ((s) => run(fa(s)));
 }
