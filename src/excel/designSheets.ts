@@ -1,6 +1,8 @@
 /// <reference types="office-js" />
+import { worksheetFunctions } from '../call/functions';
 import { base64 } from './files';
 import { reenterFormulas } from './reenter';
+import { writeDesignSheets } from './writeDesignSheets';
 
 /** File names of the design sheets that were built with the add-in. */
 export const designSheetNames = async (): Promise<readonly string[]> =>
@@ -14,15 +16,20 @@ export const designSheetTitle = (fileName: string): string => {
 
 /**
  * Puts the sheets of a design workbook behind those of the open one and shows the first. Gives their names.
- * @throws Error with a message for the person where this Excel cannot do it.
+ * @throws Error with a message for the person where that cannot be done.
  */
 export const insertDesignSheet = async (fileName: string): Promise<readonly string[]> => {
+  const bytes = new Uint8Array(await (await fetchFile(`samples/${fileName}`)).arrayBuffer());
   if (!Office.context.requirements.isSetSupported('ExcelApi', '1.13')) {
-    throw new Error(
-      'This version of Excel cannot insert sheets from a file. Open the design sheet as a workbook of its own: the link beside it downloads it.',
+    const { readWorkbook } = await import('../panel/share/library');
+    return writeDesignSheets(
+      readWorkbook(
+        bytes,
+        worksheetFunctions.map(({ id }) => id),
+      ),
     );
   }
-  const file = base64(new Uint8Array(await (await fetchFile(`samples/${fileName}`)).arrayBuffer()));
+  const file = base64(bytes);
   const { ids, names } = await Excel.run(async (context) => {
     const { worksheets } = context.workbook;
     const inserted = context.workbook.insertWorksheetsFromBase64(file, {

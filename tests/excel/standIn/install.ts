@@ -50,7 +50,8 @@ export const installStandIn = (
     'font',
   ];
   OBJECTS.push('charts', 'series', 'axes', 'title', 'tables', 'legend', 'categoryAxis', 'valueAxis');
-  const METHODS = /^(get[A-Z]|add$|insert|activate$|calculate$|delete$|clear$|select$|autofit|set[A-Z])/;
+  const METHODS =
+    /^(get[A-Z]|add$|insert|activate$|calculate$|delete$|clear$|merge$|select$|autofit|set[A-Z])/;
   const listeners: Record<string, Set<() => unknown>> = {};
   let next = 1;
 

@@ -386,7 +386,7 @@ class StandInChart {
 
 class StandInRange {
   numberFormat: unknown;
-  readonly format = { autofitColumns: () => undefined };
+  readonly format = { autofitColumns: () => undefined, font: {}, fill: {} };
 
   constructor(
     readonly worksheet: StandInSheet,
@@ -440,6 +440,10 @@ class StandInRange {
         this.worksheet.type(this.rowIndex + down, this.columnIndex + across, input);
       });
     });
+  }
+
+  merge(): void {
+    // How cells look is not kept here.
   }
 
   getEntireRow(): { delete: () => void } {
