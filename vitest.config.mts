@@ -5,5 +5,6 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/browser/**'],
     testTimeout: 30_000,
+    setupFiles: ['tests/support/chance.ts'],
   },
 });

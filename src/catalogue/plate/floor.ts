@@ -22,12 +22,13 @@ function levy(ratio: number): number {
  */
 function nativeLevy(ratio: string, write: NativeWriter): string {
   const alpha = write.step('alpha', `PI()*${ratio}/2`);
-  const fall = write.step('q', `EXP(-${alpha})`);
+  // Held above the smallest number that a worksheet knows: some refuse what falls below it.
+  const fall = (m: number): string => `EXP(-MIN(${m}*${alpha},600))`;
   const terms = Array.from({ length: 8 }, (_, n) => {
     const m = 2 * n + 1;
-    const twice = `${fall}^${2 * m}`;
+    const twice = fall(2 * m);
     const sign = n % 2 === 0 ? '+' : '-';
-    return `${sign}(${m}*${alpha}*(1-${twice})/(1+${twice})+2)*${fall}^${m}/(1+${twice})/${m ** 5}`;
+    return `${sign}(${m}*${alpha}*(1-${twice})/(1+${twice})+2)*${fall(m)}/(1+${twice})/${m ** 5}`;
   });
   return `(5/384-4/PI()^5*(0${terms.join('')}))`;
 }
