@@ -1,6 +1,6 @@
 import type { Amount, Limits } from './define';
-import { fromSI, KINDS, systemUnit, toSI, type Kind } from './quantity';
-import { findUnit, readQuantity, splitNumber } from './readQuantity';
+import { KINDS, toSI, type Kind } from './quantity';
+import { readQuantity } from './readQuantity';
 
 /** The SI value of a limit, default or check value written in a definition. */
 export function amountSI(amount: Amount, kind: Kind): number {
@@ -36,10 +36,3 @@ export function boundsOf({ min, above, max, below }: Limits, kind: Kind): Bounds
 
 export const inBounds = (x: number, { low, lowIncluded, high, highIncluded }: Bounds): boolean =>
   (lowIncluded ? x >= low : x > low) && (highIncluded ? x <= high : x < high);
-
-/** The value of an amount in the unit that it is written with, to compare at that scale. */
-export function inUnitOf(si: number, amount: Amount, kind: Kind): number {
-  const unitText = typeof amount === 'string' ? (splitNumber(amount)?.rest ?? '') : '';
-  const unit = unitText === '' ? systemUnit(kind, 'mm') : findUnit(kind, unitText);
-  return unit ? fromSI(si, unit) : si;
-}

@@ -38,7 +38,7 @@ const scale = (symbol: string, factor: number, offset: number, ...aliases: strin
 const INCHES = unit('in', INCH, '"', '″', 'inch', 'inches');
 const SECONDS = unit('s', 1, 'sec');
 
-/** Grouped by kind of quantity; the first two of each group are not special: `quantity.ts` chooses a system's unit. */
+/** Grouped by kind of quantity; `quantity.ts` says which of a group a system takes. */
 export const UNITS = {
   length: [
     INCHES,

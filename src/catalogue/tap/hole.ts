@@ -8,7 +8,7 @@ import {
 } from '../../core/define';
 import { Refusal } from '../../core/refusal';
 import { drillSteps, type Drill, type DrillChoice } from '../../tables/drills';
-import { isoTapDrill } from '../../tables/tapDrillsMetric';
+import { isoTapDrill, TAP_DRILLS_SOURCE } from '../../tables/tapDrillsMetric';
 import { threadLimits } from '../../tables/threadLimits';
 import { FULL_THREAD, type Thread } from '../../tables/threads';
 import { nearestIn } from '../drills';
@@ -201,7 +201,8 @@ export const tapDrillParts = {
   steps,
   sources: [
     PERCENT_OF_THREAD,
-    fromMemory('ISO 2306 drills before tapping; drill sizes of ASME B94.11M and ISO 235'),
+    TAP_DRILLS_SOURCE,
+    fromMemory('Drill sizes of ASME B94.11M and ISO 235'),
     FORMING_RULE,
   ],
   notes: [PERCENT_NOTE],

@@ -18,10 +18,6 @@ export const putParts = (text: string, part: (name: string) => string): string =
 export const putColumns = (text: string, column: (table: string, at: number) => string): string =>
   text.replace(COLUMN_MARK, (_, table: string, at: string) => column(table, Number(at)));
 
-/** The parts that a text names, once each. */
-export const partsIn = (text: string): Set<string> =>
-  new Set(Array.from(text.matchAll(PART_MARK), (found) => found[1] ?? ''));
-
 /** The tables whose columns a text reads. */
 export const tablesIn = (text: string): Set<string> =>
   new Set(Array.from(text.matchAll(COLUMN_MARK), (found) => found[1] ?? ''));
