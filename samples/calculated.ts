@@ -1,9 +1,9 @@
-import { CellError } from '../src/call/cell';
+import { CellError } from '../src/cells/value';
 import { worksheetFunctions } from '../src/call/functions';
 import type { System } from '../src/core/quantity';
 import { recalculate } from '../src/workbook/engine/recalculate';
-import { cellAddress } from '../src/workbook/model';
-import { newWorkbook, saveWorkbook } from '../src/workbook/package';
+import { cellAddress } from '../src/cells/address';
+import { newWorkbook, saveWorkbook } from '../src/package';
 import type { Design } from './description';
 import { workbookOf } from './sheet';
 

@@ -2,7 +2,7 @@
 import { findDefinition } from '../src/call/findDefinition';
 import type { Definition, Gives } from '../src/core/define';
 import type { Kind } from '../src/core/quantity';
-import { columnLetters, parseCell } from '../src/workbook/model';
+import { columnLetters, parseCell } from '../src/cells/address';
 
 export interface Entry {
   readonly type: 'entry';

@@ -1,5 +1,5 @@
-import type { SheetDescription } from '../src/workbook/description';
-import { tokenize } from '../src/workbook/formulaTokens';
+import type { SheetDescription } from '../src/package/description';
+import { tokenize } from '../src/cells/formulaTokens';
 
 /** A formula with the keys in it replaced by cells. */
 export function placed(formula: string, place: (key: string) => string | undefined): string {

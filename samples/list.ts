@@ -1,8 +1,8 @@
 import type { Kind } from '../src/core/quantity';
-import { columnLetters } from '../src/workbook/model';
+import { columnLetters } from '../src/cells/address';
 import type { GivenColumn, List, TypedColumn } from './description';
 import { placed } from './layout';
-import type { SheetMaker } from './sheet';
+import type { Pen } from './pen';
 import { convertedStyle, formatOf, GOOD, numberStyle, typedStyle, WARN } from './style';
 
 /** Rows above the first thing: names of the columns, and their units. */
@@ -45,7 +45,7 @@ export function placeList(list: List, at: number, ranges: Map<string, string>): 
 }
 
 /** The list itself, and under it what each column means; gives the row after it. */
-export function putList(list: List, at: number, sheet: SheetMaker): number {
+export function putList(list: List, at: number, sheet: Pen): number {
   const { typed, given, lengths, count, letter, converted } = arranged(list);
   const first = at + HEADS;
   const last = first + count - 1;

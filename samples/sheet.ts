@@ -13,11 +13,12 @@ import type {
   StyleDescription,
   ValidationDescription,
   WorkbookDescription,
-} from '../src/workbook/description';
-import { columnLetters } from '../src/workbook/model';
+} from '../src/package/description';
+import { columnLetters } from '../src/cells/address';
 import type { Design, Entry, Layout, Result, Row, Says, Section, Verdict } from './description';
 import { linesOf, placed, print } from './layout';
 import { placeList, putList } from './list';
+import type { Pen } from './pen';
 import { convertedStyle, FONT, formatOf, GOOD, INFO, numberStyle, STYLES, typedStyle, WARN } from './style';
 import { WHAT_IF, whatIfSheet } from './whatIf';
 
@@ -46,7 +47,7 @@ export function workbookOf(design: Design, units: System): WorkbookDescription {
   };
 }
 
-export class SheetMaker {
+export class SheetMaker implements Pen {
   readonly styles: Record<string, StyleDescription> = { ...STYLES };
   private readonly cells: Record<string, CellDescription> = {};
   private readonly heights: Record<number, number> = {};
@@ -111,7 +112,6 @@ export class SheetMaker {
     };
   }
 
-  /** The cell of a row's value, as the sheet itself or another one names it. */
   place(key: string, from = ''): string | undefined {
     const range = this.ranges.get(key);
     if (range !== undefined) return from + range;
@@ -279,7 +279,6 @@ export class SheetMaker {
     this.put(`C${row}`, { style: 'blank' });
   }
 
-  /** The formula of the row's value, or of another cell, or a text that stands for it. */
   formulaText(row: number, text?: string, of = `D${row}`): void {
     const shown: CellDescription = text === undefined ? { formula: `FORMULATEXT(${of})` } : { value: text };
     this.across(this.layout.formula, row, { ...shown, style: 'formula' });

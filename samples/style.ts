@@ -1,4 +1,4 @@
-import type { StyleDescription } from '../src/workbook/description';
+import type { StyleDescription } from '../src/package/description';
 import type { Kind } from '../src/core/quantity';
 
 /** How the design sheets look: ink, what a person types, what the sheet answers, what to watch for. */

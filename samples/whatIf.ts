@@ -1,15 +1,15 @@
-import type { CellDescription, ConditionDescription, SheetDescription } from '../src/workbook/description';
-import { columnLetters } from '../src/workbook/model';
+import type { CellDescription, ConditionDescription, SheetDescription } from '../src/package/description';
+import { columnLetters } from '../src/cells/address';
 import type { Design, Heads } from './description';
 import { linesOf, placed, print } from './layout';
-import type { SheetMaker } from './sheet';
+import type { Pen } from './pen';
 import { convertedStyle, numberStyle, typedStyle, WARN } from './style';
 
 export const WHAT_IF = 'What-if tables';
 const WHAT_IF_COLUMNS = { A: 34, 'B:H': 12 } as const;
 
 /** A second sheet with the tables of a design. */
-export function whatIfSheet(design: Design, maker: SheetMaker): SheetDescription {
+export function whatIfSheet(design: Design, maker: Pen): SheetDescription {
   const cells: Record<string, CellDescription> = {};
   const heights: Record<number, number> = { 1: 26 };
   const conditions: ConditionDescription[] = [];

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { catalogue } from '../src/catalogue';
 import { parametersOf } from '../src/call/describe';
-import { CellError, type Argument, type CellValue, type Matrix } from '../src/call/cell';
+import { CellError, type Argument, type CellValue, type Matrix } from '../src/cells/value';
 import { worksheetFunction } from '../src/call/worksheet';
 import { amountSI } from '../src/core/amount';
 import { inputsOf, type Check, type Definition, type Formula } from '../src/core/define';

@@ -5,17 +5,27 @@ import { describe, expect, it } from 'vitest';
 const SRC = resolve(import.meta.dirname, '../src');
 
 /** What each part may import, besides itself. */
+const BELOW_CALL = ['cells', 'core', 'tables', 'catalogue', 'derive'];
+const BELOW_WORKBOOK = [...BELOW_CALL, 'call', 'sheet', 'package'];
+const BELOW_HOSTS = [...BELOW_WORKBOOK, 'workbook', 'render', 'whatif', 'forms', 'share'];
 const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
+  cells: [],
   core: [],
   tables: ['core'],
   catalogue: ['core', 'tables'],
   derive: ['core', 'tables', 'catalogue'],
-  call: ['core', 'tables', 'catalogue', 'derive'],
-  workbook: ['core', 'tables', 'catalogue', 'derive', 'call'],
-  panel: ['core', 'tables', 'catalogue', 'derive', 'call', 'workbook'],
-  page: ['core', 'tables', 'catalogue', 'derive', 'call', 'workbook', 'panel'],
-  excel: ['core', 'tables', 'catalogue', 'derive', 'call', 'workbook', 'panel'],
-  cli: ['core', 'tables', 'catalogue', 'derive', 'call', 'workbook'],
+  call: BELOW_CALL,
+  sheet: [...BELOW_CALL, 'call'],
+  package: ['cells'],
+  workbook: BELOW_WORKBOOK,
+  render: [...BELOW_WORKBOOK, 'workbook'],
+  whatif: [...BELOW_WORKBOOK, 'workbook', 'render'],
+  forms: [...BELOW_WORKBOOK, 'workbook', 'render'],
+  share: [...BELOW_WORKBOOK, 'workbook', 'render'],
+  panel: BELOW_HOSTS,
+  page: [...BELOW_HOSTS, 'panel'],
+  excel: [...BELOW_HOSTS, 'panel'],
+  cli: BELOW_HOSTS,
 };
 
 interface SourceFile {

@@ -2,13 +2,14 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { calculated } from '../samples/calculated';
 import { designs } from '../samples/designs';
-import { CellError, type CellValue } from '../src/call/cell';
+import { CellError, type CellValue } from '../src/cells/value';
 import { worksheetFunctions } from '../src/call/functions';
 import { KINDS, toSI, type Kind } from '../src/core/quantity';
 import { findUnit } from '../src/core/readQuantity';
-import { tokenize } from '../src/workbook/formulaTokens';
-import { cellAddress, cellFinder, parseArea, type Sheet, type Workbook } from '../src/workbook/model';
-import { readWorkbook } from '../src/workbook/package';
+import { tokenize } from '../src/cells/formulaTokens';
+import { cellAddress, parseArea } from '../src/cells/address';
+import { cellFinder, type Sheet, type Workbook } from '../src/package/model';
+import { readWorkbook } from '../src/package';
 
 const folder = new URL('../samples/', import.meta.url);
 const ids = worksheetFunctions.map(({ id }) => id);

@@ -5,18 +5,18 @@
 import { existsSync, readFileSync, readdirSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { gzipSync } from 'node:zlib';
-import type { Argument } from '../../src/call/cell';
+import type { Argument } from '../../src/cells/value';
 import { findDefinition } from '../../src/call/findDefinition';
 import { worksheetFunctions } from '../../src/call/functions';
-import { NAMESPACE } from '../../src/call/namespace';
+import { NAMESPACE } from '../../src/cells/namespace';
 import { readCall } from '../../src/call/readCall';
 import { worksheetFunction } from '../../src/call/worksheet';
 import { table } from '../../src/cli/table';
 import { inputsOf } from '../../src/core/define';
 import { answer } from '../../src/core/evaluate';
 import { Calculator } from '../../src/workbook/engine/calculator';
-import type { Cell, Workbook } from '../../src/workbook/model';
-import { newWorkbook } from '../../src/workbook/package';
+import type { Cell, Workbook } from '../../src/package/model';
+import { newWorkbook } from '../../src/package';
 import { nanoseconds } from './measure';
 import { RIVALS, type Rival } from './rivals';
 

@@ -1,4 +1,4 @@
-import type { CellValue } from '../../src/call/cell';
+import type { CellValue } from '../../src/cells/value';
 import { DRILLS, type Drill } from '../../src/tables/drills';
 import { FULL_THREAD, type Thread } from '../../src/tables/threads';
 

@@ -1,8 +1,8 @@
 import { argumentText, signature } from '../../src/panel/argumentText';
 import { catalogue } from '../../src/catalogue';
-import { CellError, type Matrix } from '../../src/call/cell';
+import { CellError, type Matrix } from '../../src/cells/value';
 import { worksheetFunctions } from '../../src/call/functions';
-import { NAMESPACE } from '../../src/call/namespace';
+import { NAMESPACE } from '../../src/cells/namespace';
 import { tools } from '../../src/call/tools';
 import type { Tool } from '../../src/call/tools/tool';
 import type { WorksheetFunction } from '../../src/call/worksheetFunction';

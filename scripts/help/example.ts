@@ -1,6 +1,6 @@
-import { NAMESPACE } from '../../src/call/namespace';
+import { NAMESPACE } from '../../src/cells/namespace';
 import { readCall } from '../../src/call/readCall';
-import type { Argument } from '../../src/call/cell';
+import type { Argument } from '../../src/cells/value';
 import { inputsOf, type Amount, type Check, type Definition } from '../../src/core/define';
 import { KINDS, type Kind, type System } from '../../src/core/quantity';
 import { readQuantity } from '../../src/core/readQuantity';

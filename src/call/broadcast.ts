@@ -1,5 +1,5 @@
 import { Refusal } from '../core/refusal';
-import type { CellValue, Matrix } from './cell';
+import type { CellValue, Matrix } from '../cells/value';
 
 export interface Shape {
   readonly rows: number;

@@ -2,7 +2,7 @@ import { catalogue } from '../catalogue';
 import { inputsOf, type Definition } from '../core/define';
 import { Refusal } from '../core/refusal';
 import { nameFinder } from '../tables/names';
-import { NAMESPACE } from './namespace';
+import { NAMESPACE } from '../cells/namespace';
 
 const find = nameFinder('function', catalogue);
 const PREFIX = new RegExp(`^=?${NAMESPACE}\\.`, 'i');

@@ -1,7 +1,7 @@
 import { inputsOf, type Definition } from '../core/define';
 import { Refusal } from '../core/refusal';
 import type { CallArguments, NativeArgument } from '../derive/native';
-import { CellError, type CellValue } from './cell';
+import { CellError, type CellValue } from '../cells/value';
 import { defaultValue, PassedError, readerOf, readUnits } from './readArgument';
 
 /** An argument of a call in a worksheet: its text there, and what its cells hold. */

@@ -5,7 +5,7 @@ import { foldWord } from '../core/names';
 import { KINDS, SYSTEMS, systemUnit, toSI, type Kind, type System } from '../core/quantity';
 import { kindsWithUnit, readQuantity } from '../core/readQuantity';
 import { Refusal } from '../core/refusal';
-import { CellError, type CellValue } from './cell';
+import { CellError, type CellValue } from '../cells/value';
 
 /** An error in an argument's cell: it passes through to the result as a worksheet's own functions let it. */
 export class PassedError extends Error {

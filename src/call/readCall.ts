@@ -3,7 +3,7 @@ import { quantityText } from '../core/format';
 import type { System } from '../core/quantity';
 import { naming, Refusal } from '../core/refusal';
 import { cellAt, commonShape, shapeOf, type Shape } from './broadcast';
-import type { Argument, CellValue, Matrix } from './cell';
+import type { Argument, CellValue, Matrix } from '../cells/value';
 import { defaultValue, readerOf, readUnits, type CellReader } from './readArgument';
 
 /** Above this a worksheet is better served by several smaller calls; Excel itself struggles with larger arguments. */

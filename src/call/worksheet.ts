@@ -2,7 +2,7 @@ import type { Answer, Definition } from '../core/define';
 import { answer, givesOf } from '../core/evaluate';
 import { fromSI, systemUnit, type Kind, type System } from '../core/quantity';
 import { Refusal } from '../core/refusal';
-import { CellError, type Argument, type CellValue, type Matrix } from './cell';
+import { CellError, type Argument, type CellValue, type Matrix } from '../cells/value';
 import { familyOf, parametersOf } from './describe';
 import { PassedError } from './readArgument';
 import { readCall, type Place, type ReadCall } from './readCall';

@@ -1,4 +1,4 @@
-import type { Argument, Matrix } from './cell';
+import type { Argument, Matrix } from '../cells/value';
 
 /** One parameter as the hosts show it in autocomplete and argument help. */
 export interface WorksheetParameter {

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { CellError } from '../call/cell';
-import type { Matrix } from '../call/cell';
+import { CellError } from '../cells/value';
+import type { Matrix } from '../cells/value';
 import { cellJson, cellText } from './cellText';
 import type { Command, Output } from './command';
 import { Failure } from './command';

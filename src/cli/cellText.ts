@@ -1,5 +1,5 @@
-import { CellError } from '../call/cell';
-import type { CellValue } from '../call/cell';
+import { CellError } from '../cells/value';
+import type { CellValue } from '../cells/value';
 
 /** A value as a worksheet would show it, with all its digits. */
 export function cellText(value: CellValue): string {

@@ -1,4 +1,4 @@
-import { NAMESPACE } from '../call/namespace';
+import { NAMESPACE } from '../cells/namespace';
 import type { WorksheetFunction, WorksheetParameter } from '../call/worksheetFunction';
 import type { Command } from './command';
 import { Failure } from './command';

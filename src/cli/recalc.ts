@@ -1,7 +1,7 @@
-import { CellError } from '../call/cell';
+import { CellError } from '../cells/value';
 import type { FormulaResult } from '../workbook/engine/recalculate';
-import { cellAddress } from '../workbook/model';
-import type { Workbook } from '../workbook/model';
+import { cellAddress } from '../cells/address';
+import type { Workbook } from '../package/model';
 import { cellText } from './cellText';
 import type { Command } from './command';
 import { table } from './table';

@@ -1,4 +1,4 @@
-import type { RestoreReport, SharedCell, ShareOptions } from '../workbook/share';
+import type { RestoreReport, SharedCell, ShareOptions } from '../share';
 import type { Arguments, Command, Output } from './command';
 import { Failure } from './command';
 import { writeBytes } from './files';
@@ -47,7 +47,7 @@ function optionsOf(args: Arguments): ShareOptions {
 async function copy(input: string, target: string, options: ShareOptions, output: Output): Promise<number> {
   const workbook = await openWorkbook(input);
   const [{ shareWorkbook }, { worksheetFunctions }] = await Promise.all([
-    import('../workbook/share'),
+    import('../share'),
     import('../call/functions'),
   ]);
   const { bytes, cells, left } = await shareWorkbook(workbook, worksheetFunctions, options);
@@ -79,7 +79,7 @@ function summary(cells: readonly SharedCell[]): string {
 async function restore(input: string, target: string, output: Output): Promise<number> {
   const workbook = await openWorkbook(input);
   const [{ restoreWorkbook }, { worksheetFunctions }] = await Promise.all([
-    import('../workbook/share'),
+    import('../share'),
     import('../call/functions'),
   ]);
   const report = await restoreWorkbook(workbook, worksheetFunctions);

@@ -1,8 +1,8 @@
 import { numberText, withUnit } from '../core/format';
-import { readBracket } from '../workbook/whatif/values';
-import { cellText, readCells } from '../workbook/whatif/plan';
-import { solveSheet } from '../workbook/whatif/solve';
-import type { Heading } from '../workbook/whatif/heading';
+import { readBracket } from '../whatif/values';
+import { cellText, readCells } from '../whatif/plan';
+import { solveSheet } from '../whatif/solve';
+import type { Heading } from '../whatif/heading';
 import type { Command } from './command';
 import { Failure } from './command';
 import { CELLS_HELP, onCopy, OVER_FORMULAS, readSetting } from './whatifCells';

@@ -1,11 +1,11 @@
-import { CellError } from '../call/cell';
-import type { CellValue } from '../call/cell';
+import { CellError } from '../cells/value';
+import type { CellValue } from '../cells/value';
 import { numberText } from '../core/format';
-import { readCells } from '../workbook/whatif/plan';
-import { runWhatIf } from '../workbook/whatif/run';
-import type { Outcome } from '../workbook/whatif/run';
-import { csvOf, headsOf, notesOf, plainText, tableOf } from '../workbook/whatif/table';
-import { readValues } from '../workbook/whatif/values';
+import { readCells } from '../whatif/plan';
+import { runWhatIf } from '../whatif/run';
+import type { Outcome } from '../whatif/run';
+import { csvOf, headsOf, notesOf, plainText, tableOf } from '../whatif/table';
+import { readValues } from '../whatif/values';
 import type { Command } from './command';
 import { Failure } from './command';
 import { writeBytes } from './files';

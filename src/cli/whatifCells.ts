@@ -1,8 +1,8 @@
 import { Refusal } from '../core/refusal';
-import type { Workbook } from '../workbook/model';
-import type { WorkbookCopy } from '../workbook/whatif/copy';
-import type { CellRef } from '../workbook/whatif/plan';
-import { readCell } from '../workbook/whatif/plan';
+import type { Workbook } from '../package/model';
+import type { WorkbookCopy } from '../whatif/copy';
+import type { CellRef } from '../whatif/plan';
+import { readCell } from '../whatif/plan';
 import type { Option } from './command';
 import { Failure } from './command';
 import { openWorkbook } from './workbookFile';
@@ -22,7 +22,7 @@ export async function onCopy<T>(
 ): Promise<T> {
   const workbook = await calculated(await openWorkbook(path));
   const [{ WorkbookCopy: Copy }, { worksheetFunctions }] = await Promise.all([
-    import('../workbook/whatif/copy'),
+    import('../whatif/copy'),
     import('../call/functions'),
   ]);
   const copy = new Copy(workbook, worksheetFunctions);
@@ -40,7 +40,7 @@ export async function onCopy<T>(
 async function calculated(workbook: Workbook): Promise<Workbook> {
   const [{ recalculate }, { readWorkbook, saveWorkbook }, { worksheetFunctions }] = await Promise.all([
     import('../workbook/engine/recalculate'),
-    import('../workbook/package'),
+    import('../package'),
     import('../call/functions'),
   ]);
   const results = await recalculate(workbook, worksheetFunctions);

@@ -1,12 +1,12 @@
-import type { Workbook } from '../workbook/model';
-import type { Changes } from '../workbook/package/changes';
+import type { Workbook } from '../package/model';
+import type { Changes } from '../package/changes';
 import { Failure } from './command';
 import { readBytes, writeBytes } from './files';
 
 export async function openWorkbook(path: string): Promise<Workbook> {
   const bytes = await readBytes(path);
   const [{ readWorkbook, UnreadableWorkbook }, { worksheetFunctions }] = await Promise.all([
-    import('../workbook/package'),
+    import('../package'),
     import('../call/functions'),
   ]);
   try {
@@ -21,6 +21,6 @@ export async function openWorkbook(path: string): Promise<Workbook> {
 }
 
 export async function writeWorkbook(path: string, workbook: Workbook, changes: Changes): Promise<void> {
-  const { saveWorkbook } = await import('../workbook/package');
+  const { saveWorkbook } = await import('../package');
   await writeBytes(path, saveWorkbook(workbook, changes));
 }

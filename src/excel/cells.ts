@@ -1,6 +1,6 @@
 /// <reference types="custom-functions-runtime" />
-import type { Argument, CellValue, ErrorCode, Matrix } from '../call/cell';
-import { CellError } from '../call/cell';
+import type { Argument, CellValue, ErrorCode, Matrix } from '../cells/value';
+import { CellError } from '../cells/value';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 
 /** What Excel's functions runtime takes back: a matrix, or one error for the whole answer. */

@@ -1,7 +1,7 @@
 /// <reference types="office-js" />
 import { worksheetFunctions } from '../call/functions';
 import type { WorkbookFiles } from '../panel/share/files';
-import type { Workbook } from '../workbook/model';
+import type { Workbook } from '../package/model';
 
 /** The most that Excel hands over at once. */
 const SLICE = 4 * 1024 * 1024;
@@ -32,7 +32,7 @@ export async function readFile(): Promise<Uint8Array> {
 /** The open workbook with the values that Excel shows. The library that reads it comes when it is first needed. */
 export async function readOpenWorkbook(): Promise<Workbook> {
   const [{ readWorkbook }, bytes] = await Promise.all([
-    import(/* webpackChunkName: "workbook" */ '../workbook/package'),
+    import(/* webpackChunkName: "workbook" */ '../package'),
     readFile(),
   ]);
   return readWorkbook(

@@ -1,7 +1,7 @@
 import { worksheetFunctions } from '../call/functions';
-import { callsOurs, fromFileSpelling, knownFunctions } from '../workbook/package/spelling';
-import { isCall, tokenize } from '../workbook/formulaTokens';
-import { NAMESPACE } from '../call/namespace';
+import { callsOurs, fromFileSpelling, knownFunctions } from '../package/spelling';
+import { isCall, tokenize } from '../cells/formulaTokens';
+import { NAMESPACE } from '../cells/namespace';
 
 const known = knownFunctions(worksheetFunctions.map(({ id }) => id));
 

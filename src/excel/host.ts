@@ -1,10 +1,10 @@
 /// <reference types="office-js" />
-import type { CellValue, ErrorCode } from '../call/cell';
-import { CellError } from '../call/cell';
+import type { CellValue, ErrorCode } from '../cells/value';
+import { CellError } from '../cells/value';
 import { worksheetFunctions } from '../call/functions';
-import { NAMESPACE } from '../call/namespace';
+import { NAMESPACE } from '../cells/namespace';
 import type { CellInput, CellView, Host, Range, WorkbookTrial, WrittenTable } from '../panel/host';
-import type { CellRef } from '../workbook/whatif/plan';
+import type { CellRef } from '../whatif/plan';
 import { callLog } from './callLog';
 import { dressTable } from './dressTable';
 import { typedFormula } from './formulas';

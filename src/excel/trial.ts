@@ -1,8 +1,8 @@
 import { worksheetFunctions } from '../call/functions';
 import type { WorkbookTrial } from '../panel/host';
-import { WorkbookCopy } from '../workbook/whatif/copy';
-import { isFaithful } from '../workbook/whatif/faithful';
-import type { CellRef } from '../workbook/whatif/plan';
+import { WorkbookCopy } from '../whatif/copy';
+import { isFaithful } from '../whatif/faithful';
+import type { CellRef } from '../whatif/plan';
 import { readOpenWorkbook } from './files';
 
 /**

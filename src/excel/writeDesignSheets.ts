@@ -1,5 +1,5 @@
 /// <reference types="office-js" />
-import type { Cell, CellStyle, Sheet, Workbook } from '../workbook/model';
+import type { Cell, CellStyle, Sheet, Workbook } from '../package/model';
 
 /** Points of one character of the default font, near enough for a column's width. */
 const POINTS_PER_CHARACTER = 5.6;

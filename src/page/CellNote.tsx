@@ -1,4 +1,4 @@
-import { CellError } from '../call/cell';
+import { CellError } from '../cells/value';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import type { Host } from '../panel/host';
 import { functionsIn } from '../panel/mentioned';

@@ -1,8 +1,9 @@
-import type { CellValue, Matrix } from '../call/cell';
-import { CellError } from '../call/cell';
-import { cellFinder } from '../workbook/model';
-import type { Area, Cell, Sheet, Workbook } from '../workbook/model';
-import type { CellChange } from '../workbook/package/changes';
+import type { CellValue, Matrix } from '../cells/value';
+import { CellError } from '../cells/value';
+import { cellFinder } from '../package/model';
+import type { Area } from '../cells/address';
+import type { Cell, Sheet, Workbook } from '../package/model';
+import type { CellChange } from '../package/changes';
 import type { GridCell } from './gridCells';
 
 /** A sheet as it stands now, for comparing with the one that was opened. */

@@ -1,6 +1,6 @@
-import { addSheets, renameSheets } from '../workbook/author';
-import type { Workbook } from '../workbook/model';
-import { readWorkbook, saveWorkbook } from '../workbook/package';
+import { addSheets, renameSheets } from '../package/author';
+import type { Workbook } from '../package/model';
+import { readWorkbook, saveWorkbook } from '../package';
 import { changesOf } from './changes';
 import type { Grid } from './grid';
 import { describeSheets } from './newSheets';

@@ -1,7 +1,7 @@
 import { BooleanNumber } from '@univerjs/core';
 import { FunctionType, type IFunctionInfo } from '@univerjs/engine-formula';
 
-import { NAMESPACE } from '../call/namespace';
+import { NAMESPACE } from '../cells/namespace';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { argumentText } from '../panel/argumentText';
 

@@ -1,14 +1,14 @@
 import { extractPureTextFromCell } from '@univerjs/core';
-import type { ICellData, Nullable, Styles, Worksheet } from '@univerjs/core';
+import type { ICellData, Injector, Nullable, Styles, Worksheet } from '@univerjs/core';
 import { FormulaDataModel } from '@univerjs/engine-formula';
-import type { CellValue } from '../call/cell';
-import { CellError } from '../call/cell';
+import type { CellValue } from '../cells/value';
+import { CellError } from '../cells/value';
 import { Spills } from '../workbook/engine/spills';
 import { styleOfGrid } from '../workbook/engine/gridStyles';
+import type { Refusals } from '../workbook/engine/refusals';
 import { gridValue } from '../workbook/engine/values';
-import type { Area } from '../workbook/model';
-import type { StyleDescription } from '../workbook/package/styleEditor';
-import type { Grid } from './grid';
+import type { Area } from '../cells/address';
+import type { StyleDescription } from '../package/styleEditor';
 
 /** What one cell of the grid holds, in the terms of the workbook model. */
 export interface GridCell {
@@ -23,6 +23,12 @@ export interface GridCell {
   readonly style?: number | StyleDescription;
 }
 
+/** What the grid keeps beside its cells. */
+interface GridParts {
+  readonly injector: Injector;
+  readonly refusals: Refusals;
+}
+
 /** Reads one sheet of the workbook on show, as it stands at this moment. */
 export class GridCells {
   private readonly formulas: FormulaDataModel;
@@ -32,7 +38,7 @@ export class GridCells {
   private readonly sheetId: string;
 
   constructor(
-    private readonly grid: Grid,
+    private readonly grid: GridParts,
     private readonly sheet: Worksheet,
     styles: Styles,
   ) {

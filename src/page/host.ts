@@ -10,8 +10,8 @@ import {
 } from '@univerjs/preset-sheets-core';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import type { CellInput, CellView, Host, Range, WorkbookTrial, WrittenTable } from '../panel/host';
-import type { Workbook } from '../workbook/model';
-import { WorkbookCopy } from '../workbook/whatif/copy';
+import type { Workbook } from '../package/model';
+import { WorkbookCopy } from '../whatif/copy';
 import type { Grid } from './grid';
 
 /** Pixels; room for a label of several words on two lines. */

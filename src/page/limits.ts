@@ -1,4 +1,4 @@
-import type { Sheet, Workbook } from '../workbook/model';
+import type { Sheet, Workbook } from '../package/model';
 
 /** What a command of the grid is about, as far as it says. */
 export interface GridCommand {

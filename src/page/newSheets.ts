@@ -1,9 +1,9 @@
 import type { IColumnData, IRange, IRowData, Nullable, Worksheet } from '@univerjs/core';
 import { BooleanNumber } from '@univerjs/core';
 import { columnCharacters, rowPoints } from '../workbook/engine/gridData';
-import { areaAddress, cellAddress, columnLetters } from '../workbook/model';
-import type { CellDescription, SheetDescription, SheetsDescription } from '../workbook/description';
-import type { StyleDescription } from '../workbook/package/styleEditor';
+import { areaAddress, cellAddress, columnLetters } from '../cells/address';
+import type { CellDescription, SheetDescription, SheetsDescription } from '../package/description';
+import type { StyleDescription } from '../package/styleEditor';
 import type { GridCells } from './gridCells';
 
 /** A sheet that was added in the grid. */

@@ -12,7 +12,7 @@ import {
   type IConditionFormattingRule,
 } from '@univerjs/sheets-conditional-formatting';
 import { gridRange, sheetId } from '../workbook/engine/gridData';
-import { cellAddress } from '../workbook/model';
+import { cellAddress } from '../cells/address';
 import type {
   ConditionalFormat,
   Sheet,
@@ -20,7 +20,7 @@ import type {
   Validation,
   ValidationKind,
   Workbook,
-} from '../workbook/model';
+} from '../package/model';
 
 /** The workbook's rules for entries and for looks, as the grid's plugins load them. */
 export function ruleResources(workbook: Workbook): { name: string; data: string }[] {

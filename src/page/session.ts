@@ -1,8 +1,8 @@
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { checkDeskOf } from '../panel/share/checkDesk';
 import type { WorkbookFiles } from '../panel/share/files';
-import type { Workbook } from '../workbook/model';
-import { newWorkbook, readWorkbook, UnreadableWorkbook } from '../workbook/package';
+import type { Workbook } from '../package/model';
+import { newWorkbook, readWorkbook, UnreadableWorkbook } from '../package';
 import { DraftKeeper, type Draft } from './drafts';
 import { fileOf } from './fileOf';
 import { download } from './files';

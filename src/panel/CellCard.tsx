@@ -1,6 +1,6 @@
 import { Link, makeStyles, Text, tokens } from '@fluentui/react-components';
-import { CellError } from '../call/cell';
-import { NAMESPACE } from '../call/namespace';
+import { CellError } from '../cells/value';
+import { NAMESPACE } from '../cells/namespace';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import type { Host } from './host';
 import { functionsIn } from './mentioned';

@@ -1,7 +1,7 @@
 import { Button, Link, makeStyles, Text, tokens } from '@fluentui/react-components';
 
 import { helpPage } from '../call/helpPage';
-import { NAMESPACE } from '../call/namespace';
+import { NAMESPACE } from '../cells/namespace';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { argumentText, signature } from './argumentText';
 

@@ -1,4 +1,4 @@
-import { NAMESPACE } from '../call/namespace';
+import { NAMESPACE } from '../cells/namespace';
 import type { WorksheetFunction, WorksheetParameter } from '../call/worksheetFunction';
 
 /** What an argument means, with the words it takes where the meaning does not name them already. */

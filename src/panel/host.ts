@@ -1,6 +1,6 @@
 import type { Range, WorkbookCells } from '../workbook/cells';
-import type { CellRef } from '../workbook/whatif/plan';
-import type { TrialCells } from '../workbook/whatif/run';
+import type { CellRef } from '../whatif/plan';
+import type { TrialCells } from '../whatif/run';
 
 export type { CellInput, CellView, Range } from '../workbook/cells';
 

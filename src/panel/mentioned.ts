@@ -1,4 +1,4 @@
-import { NAMESPACE } from '../call/namespace';
+import { NAMESPACE } from '../cells/namespace';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 
 /** The functions that a formula calls, in the order it names them; what stands in quotes is no call. */

@@ -1,4 +1,4 @@
-import type { CellValue } from '../call/cell';
+import type { CellValue } from '../cells/value';
 
 /** Cells of one sheet; rows and columns count from 0. */
 export interface Range {

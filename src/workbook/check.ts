@@ -1,8 +1,8 @@
 import { cellAt } from '../call/broadcast';
-import type { CellValue } from '../call/cell';
-import { CellError } from '../call/cell';
+import type { CellValue } from '../cells/value';
+import { CellError } from '../cells/value';
 import { findDefinition } from '../call/findDefinition';
-import { NAMESPACE } from '../call/namespace';
+import { NAMESPACE } from '../cells/namespace';
 import { readCall, type ReadCall } from '../call/readCall';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { amountSI } from '../core/amount';
@@ -11,9 +11,10 @@ import { evaluate } from '../core/evaluate';
 import { quantityText } from '../core/format';
 import { systemUnit, toSI, type System } from '../core/quantity';
 import { nearestNames } from '../tables/names';
-import { cellAddress, cellFinder, type Workbook } from './model';
-import { calledFunctions } from './package/spelling';
-import { CalculatedWorkbook, type CellCall, type OurFormula } from './share/calculated';
+import { cellAddress } from '../cells/address';
+import { cellFinder, type Workbook } from '../package/model';
+import { calledFunctions } from '../package/spelling';
+import { CalculatedWorkbook, type CellCall, type OurFormula } from './calculated';
 
 /** A cell and what is to be said of it. */
 export interface Finding {

@@ -10,8 +10,9 @@ import {
 } from 'playwright-core';
 import { staticServer } from '../../scripts/serve.mjs';
 import { worksheetFunctions } from '../../src/call/functions';
-import { cellFinder, parseCell, type Cell, type Workbook } from '../../src/workbook/model';
-import { readWorkbook } from '../../src/workbook/package';
+import { parseCell } from '../../src/cells/address';
+import { cellFinder, type Cell, type Workbook } from '../../src/package/model';
+import { readWorkbook } from '../../src/package';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const ids = worksheetFunctions.map(({ id }) => id);

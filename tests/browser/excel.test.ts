@@ -1,6 +1,6 @@
 import axe from 'axe-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { newWorkbook, readWorkbook, saveWorkbook } from '../../src/workbook/package';
+import { newWorkbook, readWorkbook, saveWorkbook } from '../../src/package';
 import { ExcelDesk } from './excelDesk';
 
 /** A design sheet of the test's own: the force on a seat for two drafts, from a push in B1. */

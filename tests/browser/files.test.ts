@@ -1,6 +1,6 @@
 import { zipSync, strToU8 } from 'fflate';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { newWorkbook, saveWorkbook } from '../../src/workbook/package';
+import { newWorkbook, saveWorkbook } from '../../src/package';
 import { cellOf, Desk, type Tab } from './desk';
 
 const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';

@@ -5,10 +5,11 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { CellError, type CellValue } from '../../src/call/cell';
+import { CellError, type CellValue } from '../../src/cells/value';
 import { worksheetFunctions } from '../../src/call/functions';
-import { cellAddress, type Workbook } from '../../src/workbook/model';
-import { readWorkbook } from '../../src/workbook/package';
+import { cellAddress } from '../../src/cells/address';
+import { type Workbook } from '../../src/package/model';
+import { readWorkbook } from '../../src/package';
 import { cellOf, Desk, type Tab } from './desk';
 
 const run = promisify(execFile);

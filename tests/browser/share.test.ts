@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { worksheetFunctions } from '../../src/call/functions';
-import { newWorkbook, readWorkbook, saveWorkbook } from '../../src/workbook/package';
+import { newWorkbook, readWorkbook, saveWorkbook } from '../../src/package';
 import { cellOf, Desk, type Tab } from './desk';
 
 const SAMPLE = fileURLToPath(new URL('../../samples/push-out-insert.xlsx', import.meta.url));

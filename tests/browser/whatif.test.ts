@@ -4,8 +4,8 @@ import { fileURLToPath } from 'node:url';
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { worksheetFunctions } from '../../src/call/functions';
-import { cellAddress } from '../../src/workbook/model';
-import { readWorkbook } from '../../src/workbook/package';
+import { cellAddress } from '../../src/cells/address';
+import { readWorkbook } from '../../src/package';
 import { cellOf, Desk, type Tab } from './desk';
 
 const SAMPLE = fileURLToPath(new URL('../../samples/push-out-insert.xlsx', import.meta.url));

@@ -5,8 +5,9 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { worksheetFunctions } from '../../src/call/functions';
 import { FIRST_SAMPLE } from '../../src/page/samples';
-import { cellAddress, type Cell } from '../../src/workbook/model';
-import { readWorkbook } from '../../src/workbook/package';
+import { cellAddress } from '../../src/cells/address';
+import { type Cell } from '../../src/package/model';
+import { readWorkbook } from '../../src/package';
 import { Desk, type Tab } from './desk';
 
 /** The sheet that a newcomer sees first; its cells are found by what they hold, as rows come and go. */

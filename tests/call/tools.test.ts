@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { catalogue } from '../../src/catalogue';
-import { CellError, type Argument, type CellValue, type Matrix } from '../../src/call/cell';
+import { CellError, type Argument, type CellValue, type Matrix } from '../../src/cells/value';
 import { worksheetFunctions } from '../../src/call/functions';
 import { inputsOf, type Check } from '../../src/core/define';
 import { argumentsOf } from '../support/runCheck';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { CellError, type Argument, type CellValue, type Matrix } from '../../src/call/cell';
+import { CellError, type Argument, type CellValue, type Matrix } from '../../src/cells/value';
 import { worksheetFunctions } from '../../src/call/functions';
 
 const call = (id: string, ...args: (CellValue | Matrix | undefined)[]): Matrix => {

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeEach, describe, expect, it } from 'vitest';
 import { worksheetFunctions } from '../../src/call/functions';
-import { readWorkbook } from '../../src/workbook/package';
+import { readWorkbook } from '../../src/package';
 import { run } from './run';
 import { xlsx } from './xlsx';
 

@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { helpEntries } from '../../scripts/help/entries';
 import { exampleOf } from '../../scripts/help/example';
 import { helpPages } from '../../scripts/help/pages';
-import { CellError, type CellValue, type Matrix } from '../../src/call/cell';
+import { CellError, type CellValue, type Matrix } from '../../src/cells/value';
 import { worksheetFunctions } from '../../src/call/functions';
 import { helpPage } from '../../src/call/helpPage';
 import { catalogue } from '../../src/catalogue';

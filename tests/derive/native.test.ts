@@ -5,11 +5,13 @@ import { parseEquation } from '../../src/core/expr/parse';
 import { nativeNumber, toNative } from '../../src/core/expr/native';
 import { calculateFormulas } from '../../src/workbook/engine/calculateFormulas';
 import { recalculate } from '../../src/workbook/engine/recalculate';
-import { newWorkbook, readWorkbook } from '../../src/workbook/package';
-import { tokenize } from '../../src/workbook/formulaTokens';
-import { callsOurs } from '../../src/workbook/package/spelling';
-import { cellFinder, parseCell } from '../../src/workbook/model';
-import { agrees, shareWorkbook, type ShareResult } from '../../src/workbook/share';
+import { newWorkbook, readWorkbook } from '../../src/package';
+import { tokenize } from '../../src/cells/formulaTokens';
+import { callsOurs } from '../../src/package/spelling';
+import { parseCell } from '../../src/cells/address';
+import { cellFinder } from '../../src/package/model';
+import { agrees } from '../../src/workbook/agrees';
+import { shareWorkbook, type ShareResult } from '../../src/share';
 import { callsOfChecks, workbookOf } from '../share/generated';
 
 const native = (text: string): string =>

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it, vi } from 'vitest';
-import { CellError } from '../../src/call/cell';
+import { CellError } from '../../src/cells/value';
 import type { WorksheetFunction, WorksheetParameter } from '../../src/call/worksheetFunction';
 import { readArguments, writeAnswer } from '../../src/excel/cells';
 

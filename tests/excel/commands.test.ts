@@ -1,6 +1,6 @@
 import { OfficeMockObject } from 'office-addin-mock';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
-import { CellError, type CellValue } from '../../src/call/cell';
+import { CellError, type CellValue } from '../../src/cells/value';
 import { associateCommands, commands } from '../../src/excel/commands';
 import { readPanelState, setPanelState } from '../../src/excel/panelState';
 import { installStandIn } from './standIn/install';

@@ -2,9 +2,9 @@ import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { excelFiles, readFile } from '../../src/excel/files';
 import { ExcelHost } from '../../src/excel/host';
 import { copyOfOpenWorkbook } from '../../src/excel/trial';
-import { runWhatIf } from '../../src/workbook/whatif/run';
-import { readCell } from '../../src/workbook/whatif/plan';
-import { sheetOf } from '../../src/workbook/whatif/table';
+import { runWhatIf } from '../../src/whatif/run';
+import { readCell } from '../../src/whatif/plan';
+import { sheetOf } from '../../src/whatif/table';
 import { installStandIn } from './standIn/install';
 import { StandInWorkbook } from './standIn/workbook';
 

@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
-import { CellError } from '../../src/call/cell';
+import { CellError } from '../../src/cells/value';
 import { ExcelHost, wholeCall } from '../../src/excel/host';
 import { readPanelState } from '../../src/excel/panelState';
 import { reenterFormulas } from '../../src/excel/reenter';

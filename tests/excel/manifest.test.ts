@@ -3,7 +3,7 @@ import { resolve } from 'node:path';
 import { OfficeAddinManifest } from 'office-addin-manifest';
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../src/excel/commands';
-import { NAMESPACE } from '../../src/call/namespace';
+import { NAMESPACE } from '../../src/cells/namespace';
 import { version } from '../../package.json';
 import { drawIcon, ICONS, type IconName } from '../../scripts/excel/icons';
 import { DEVELOPMENT_ORIGIN, manifestFor, readOrigin } from '../../scripts/excel/manifest';

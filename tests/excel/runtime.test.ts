@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { CellError, type Argument, type CellValue, type Matrix } from '../../src/call/cell';
+import { CellError, type Argument, type CellValue, type Matrix } from '../../src/cells/value';
 import { worksheetFunctions } from '../../src/call/functions';
 import type { WorksheetFunction } from '../../src/call/worksheetFunction';
 import type { FunctionsJson } from '../../src/excel/functionsJson';

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { worksheetFunctions } from '../../src/call/functions';
 import { writeDesignSheets } from '../../src/excel/writeDesignSheets';
-import { readWorkbook } from '../../src/workbook/package';
+import { readWorkbook } from '../../src/package';
 import { installStandIn } from './standIn/install';
 import { StandInWorkbook } from './standIn/workbook';
 

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { CellError, type CellValue } from '../../src/call/cell';
+import { CellError, type CellValue } from '../../src/cells/value';
 import { changesOf, type SheetNow } from '../../src/page/changes';
 import type { GridCell } from '../../src/page/gridCells';
-import { parseArea, parseCell, type Cell, type Sheet, type Workbook } from '../../src/workbook/model';
+import { parseArea, parseCell } from '../../src/cells/address';
+import { type Cell, type Sheet, type Workbook } from '../../src/package/model';
 
 type Content = { value?: CellValue; formula?: string; spill?: string; style?: GridCell['style'] };
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { refusalOf, unkeptBy } from '../../src/page/limits';
-import type { Sheet, Workbook } from '../../src/workbook/model';
-import { newWorkbook } from '../../src/workbook/package';
+import type { Sheet, Workbook } from '../../src/package/model';
+import { newWorkbook } from '../../src/package';
 
 const plain = newWorkbook();
 const withSheet = (change: Partial<Sheet>): Workbook => ({

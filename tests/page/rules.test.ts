@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { ruleResources } from '../../src/page/rules';
-import type { ConditionalFormat, Validation } from '../../src/workbook/model';
-import { newWorkbook } from '../../src/workbook/package';
+import type { ConditionalFormat, Validation } from '../../src/package/model';
+import { newWorkbook } from '../../src/package';
 
 const C4 = { top: 3, left: 2, bottom: 8, right: 2 };
 

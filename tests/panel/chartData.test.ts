@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { CellError, type CellValue } from '../../src/call/cell';
+import { CellError, type CellValue } from '../../src/cells/value';
 import { chartsOf } from '../../src/panel/whatif/chartData';
 import type { CellInput } from '../../src/workbook/cells';
-import type { Outcome } from '../../src/workbook/whatif/run';
+import type { Outcome } from '../../src/whatif/run';
 
 const at = (row: number) => ({ sheet: 'Insert', row, column: 1 });
 

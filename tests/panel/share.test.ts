@@ -4,8 +4,9 @@ import { CheckDesk, alarm } from '../../src/panel/share/checkDesk';
 import { groupsOf, ShareDesk } from '../../src/panel/share/desk';
 import { renamed, type WorkbookFiles } from '../../src/panel/share/files';
 import { recalculate } from '../../src/workbook/engine/recalculate';
-import { cellFinder, parseCell, type Workbook } from '../../src/workbook/model';
-import { newWorkbook, readWorkbook, saveWorkbook } from '../../src/workbook/package';
+import { parseCell } from '../../src/cells/address';
+import { cellFinder, type Workbook } from '../../src/package/model';
+import { newWorkbook, readWorkbook, saveWorkbook } from '../../src/package';
 
 const ids = worksheetFunctions.map(({ id }) => id);
 

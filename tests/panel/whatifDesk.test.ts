@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import type { CellInput, Host, Range } from '../../src/panel/host';
 import { WhatIfDesk } from '../../src/panel/whatif/desk';
-import { cellText } from '../../src/workbook/whatif/plan';
+import { cellText } from '../../src/whatif/plan';
 
 const kept = new Map<string, string>();
 vi.stubGlobal('localStorage', {

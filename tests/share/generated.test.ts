@@ -1,8 +1,10 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { worksheetFunctions } from '../../src/call/functions';
-import { cellFinder, parseCell, type Workbook } from '../../src/workbook/model';
-import { newWorkbook, readWorkbook } from '../../src/workbook/package';
-import { agrees, shareWorkbook, type ShareResult } from '../../src/workbook/share';
+import { parseCell } from '../../src/cells/address';
+import { cellFinder, type Workbook } from '../../src/package/model';
+import { newWorkbook, readWorkbook } from '../../src/package';
+import { agrees } from '../../src/workbook/agrees';
+import { shareWorkbook, type ShareResult } from '../../src/share';
 import { callsOfChecks, randomCalls, workbookOf } from './generated';
 import { CI_SEED } from '../support/chance';
 import { hasOffice, hasOpenpyxl, openedByOpenpyxl, recalculatedByOffice } from './office';

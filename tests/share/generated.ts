@@ -1,13 +1,13 @@
 import fc from 'fast-check';
-import type { CellValue } from '../../src/call/cell';
+import type { CellValue } from '../../src/cells/value';
 import { worksheetFunction } from '../../src/call/worksheet';
-import { NAMESPACE } from '../../src/call/namespace';
+import { NAMESPACE } from '../../src/cells/namespace';
 import { catalogue } from '../../src/catalogue';
 import { boundsOf, amountSI } from '../../src/core/amount';
 import { inputsOf, type AnyInput, type Check, type Definition } from '../../src/core/define';
 import { fromSI, systemUnit, SYSTEMS, type System } from '../../src/core/quantity';
-import type { CellDescription, WorkbookDescription } from '../../src/workbook/description';
-import { columnLetters } from '../../src/workbook/model';
+import type { CellDescription, WorkbookDescription } from '../../src/package/description';
+import { columnLetters } from '../../src/cells/address';
 import { argumentsOf } from '../support/runCheck';
 
 /** One call with its arguments in cells of their own. */

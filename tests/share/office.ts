@@ -3,8 +3,8 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { readWorkbook } from '../../src/workbook/package';
-import type { Workbook } from '../../src/workbook/model';
+import { readWorkbook } from '../../src/package';
+import type { Workbook } from '../../src/package/model';
 
 export const hasOffice = spawnSync('soffice', ['--version']).status === 0;
 /** A Python that knows openpyxl: Debian's package belongs to Debian's own Python. */

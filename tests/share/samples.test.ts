@@ -2,9 +2,11 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { worksheetFunctions } from '../../src/call/functions';
-import { cellAddress, cellFinder } from '../../src/workbook/model';
-import { readWorkbook } from '../../src/workbook/package';
-import { agrees, restoreWorkbook, shareWorkbook } from '../../src/workbook/share';
+import { cellAddress } from '../../src/cells/address';
+import { cellFinder } from '../../src/package/model';
+import { readWorkbook } from '../../src/package';
+import { agrees } from '../../src/workbook/agrees';
+import { restoreWorkbook, shareWorkbook } from '../../src/share';
 import { hasOffice, hasOpenpyxl, openedByOpenpyxl, recalculatedByOffice } from './office';
 
 const FOLDER = join(import.meta.dirname, '../../samples');

@@ -1,14 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { CellError } from '../../src/call/cell';
+import { CellError } from '../../src/cells/value';
 import { worksheetFunctions } from '../../src/call/functions';
-import type { WorkbookDescription } from '../../src/workbook/description';
+import type { WorkbookDescription } from '../../src/package/description';
 import { recalculate } from '../../src/workbook/engine/recalculate';
-import { cellAddress, parseCell, type Workbook } from '../../src/workbook/model';
-import { newWorkbook, readWorkbook, saveWorkbook } from '../../src/workbook/package';
-import type { CellChange } from '../../src/workbook/package/changes';
-import { callsOurs } from '../../src/workbook/package/spelling';
-import { restoreWorkbook, shareWorkbook, type ShareOptions } from '../../src/workbook/share';
-import { rich, unzip, zip } from '../workbook/package/packages';
+import { cellAddress, parseCell } from '../../src/cells/address';
+import { type Workbook } from '../../src/package/model';
+import { newWorkbook, readWorkbook, saveWorkbook } from '../../src/package';
+import type { CellChange } from '../../src/package/changes';
+import { callsOurs } from '../../src/package/spelling';
+import { restoreWorkbook, shareWorkbook, type ShareOptions } from '../../src/share';
+import { rich, unzip, zip } from '../package/packages';
 
 const ids = worksheetFunctions.map(({ id }) => id);
 

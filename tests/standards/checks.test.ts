@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { CellError } from '../../src/call/cell';
-import type { CellValue, Matrix } from '../../src/call/cell';
+import { CellError } from '../../src/cells/value';
+import type { CellValue, Matrix } from '../../src/cells/value';
 import { worksheetFunctions } from '../../src/call/functions';
 import { calculateFormulas } from '../../src/workbook/engine/calculateFormulas';
 import checks from './checks.json';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { CellError, type CellValue } from '../../src/call/cell';
+import { CellError, type CellValue } from '../../src/cells/value';
 import { screwBore } from '../../src/catalogue/screw/bore';
 import { screwBreak } from '../../src/catalogue/screw/break';
 import { screwClassLoad } from '../../src/catalogue/screw/classLoad';

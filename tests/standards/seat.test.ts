@@ -16,7 +16,7 @@ import { seatStiffness } from '../../src/catalogue/seat/stiffness';
 import { seatWedgeSink } from '../../src/catalogue/seat/wedgeSink';
 import { SEAT_CHART_CASE, seatChart } from '../../src/derive/seatChart';
 import { evaluate } from '../../src/core/evaluate';
-import { CellError } from '../../src/call/cell';
+import { CellError } from '../../src/cells/value';
 import { ask, askNumber } from '../support/ask';
 import { integrate } from '../support/numeric';
 import { valuesOf } from '../support/runCheck';

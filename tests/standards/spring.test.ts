@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { Matrix, solve } from 'ml-matrix';
 import { describe, expect, it } from 'vitest';
-import { CellError } from '../../src/call/cell';
+import { CellError } from '../../src/cells/value';
 import { springBuckle } from '../../src/catalogue/spring/buckle';
 import { springDiscForce } from '../../src/catalogue/spring/discForce';
 import { springDiscStack } from '../../src/catalogue/spring/discStack';

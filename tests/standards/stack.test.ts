@@ -1,7 +1,7 @@
 import jstat from 'jstat';
 import { describe, expect, it } from 'vitest';
 import { worksheetFunction } from '../../src/call/worksheet';
-import type { CellValue } from '../../src/call/cell';
+import type { CellValue } from '../../src/cells/value';
 import { stackCpk } from '../../src/catalogue/stack/cpk';
 import { stackRss } from '../../src/catalogue/stack/rss';
 import { stackTrials } from '../../src/catalogue/stack/trials';

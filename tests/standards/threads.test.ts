@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { CellError, type CellValue } from '../../src/call/cell';
+import { CellError, type CellValue } from '../../src/cells/value';
 import { drillNearest } from '../../src/catalogue/drill/nearest';
 import { drillPointLength } from '../../src/catalogue/drill/point';
 import { drillSize } from '../../src/catalogue/drill/size';

@@ -1,4 +1,4 @@
-import { CellError, type CellValue } from '../../src/call/cell';
+import { CellError, type CellValue } from '../../src/cells/value';
 import { worksheetFunction } from '../../src/call/worksheet';
 import type { Definition } from '../../src/core/define';
 

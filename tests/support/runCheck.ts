@@ -3,7 +3,7 @@ import { inputsOf, type Amount, type Check, type Definition } from '../../src/co
 import { givesOf } from '../../src/core/evaluate';
 import { fromSI, systemUnit, type Kind, type System } from '../../src/core/quantity';
 import { splitNumber } from '../../src/core/readQuantity';
-import { CellError, type Argument, type CellValue } from '../../src/call/cell';
+import { CellError, type Argument, type CellValue } from '../../src/cells/value';
 import { defaultValue, readerOf } from '../../src/call/readArgument';
 import { worksheetFunction } from '../../src/call/worksheet';
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { worksheetFunctions } from '../../src/call/functions';
 import { checkWorkbook } from '../../src/workbook/check';
-import type { CellDescription } from '../../src/workbook/description';
+import type { CellDescription } from '../../src/package/description';
 import { recalculate } from '../../src/workbook/engine/recalculate';
-import { newWorkbook, readWorkbook, saveWorkbook } from '../../src/workbook/package';
+import { newWorkbook, readWorkbook, saveWorkbook } from '../../src/package';
 
 const ids = worksheetFunctions.map(({ id }) => id);
 

@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { Calculator } from '../../src/workbook/engine/calculator';
 import { recalculate } from '../../src/workbook/engine/recalculate';
 import type { FormulaResult } from '../../src/workbook/engine/recalculate';
-import { CellError } from '../../src/call/cell';
-import { cellAddress } from '../../src/workbook/model';
-import { fakes, sheet, values, workbook } from './fakes';
+import { CellError } from '../../src/cells/value';
+import { cellAddress } from '../../src/cells/address';
+import { fakes, sheet, values, workbook } from '../whatif/fakes';
 
 async function run(...args: Parameters<typeof workbook>): Promise<FormulaResult[]> {
   return recalculate(workbook(...args), fakes);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { gridStyle, styleOfGrid } from '../../src/workbook/engine/gridStyles';
-import type { CellStyle } from '../../src/workbook/model';
+import type { CellStyle } from '../../src/package/model';
 
 const plain: CellStyle = {
   font: { name: 'Calibri', size: 11, bold: false, italic: false, strike: false, underline: 'none' },

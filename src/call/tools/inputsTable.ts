@@ -1,6 +1,6 @@
 import { inputsOf, type AnyInput, type Definition } from '../../core/define';
 import { naming, Refusal } from '../../core/refusal';
-import type { Argument, CellValue, Matrix } from '../cell';
+import type { Argument, CellValue, Matrix } from '../../cells/value';
 import { inputIndex } from '../findDefinition';
 
 /** One row of a tool's `inputs`: an argument of the function, and what stands beside its name. */

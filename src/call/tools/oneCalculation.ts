@@ -2,7 +2,7 @@ import { inputsOf, type Definition } from '../../core/define';
 import { answer, givesOf } from '../../core/evaluate';
 import type { Kind, System } from '../../core/quantity';
 import { naming, Refusal } from '../../core/refusal';
-import type { CellValue } from '../cell';
+import type { CellValue } from '../../cells/value';
 import { readerOf } from '../readArgument';
 import { readCall } from '../readCall';
 import { argumentsFrom, type InputRow } from './inputsTable';

@@ -3,7 +3,7 @@ import { evaluate } from '../../core/evaluate';
 import { systemUnit } from '../../core/quantity';
 import { naming, Refusal } from '../../core/refusal';
 import { workOf, type GivenText, type WorkLine } from '../../derive/work';
-import type { Argument, CellValue, Matrix } from '../cell';
+import type { Argument, CellValue, Matrix } from '../../cells/value';
 import { findDefinition } from '../findDefinition';
 import { readCall, type Place } from '../readCall';
 import { BASIS_TEXT } from '../version';

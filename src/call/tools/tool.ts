@@ -1,6 +1,6 @@
 import type { Source } from '../../core/define';
 import { naming, Refusal } from '../../core/refusal';
-import { CellError, type Argument, type CellValue, type Matrix } from '../cell';
+import { CellError, type Argument, type CellValue, type Matrix } from '../../cells/value';
 import { familyOf } from '../describe';
 import { PassedError, readUnits } from '../readArgument';
 import { errorCell } from '../worksheet';

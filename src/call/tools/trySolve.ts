@@ -3,7 +3,7 @@ import { derived, inputsOf, published } from '../../core/define';
 import { quantityText } from '../../core/format';
 import { naming, Refusal } from '../../core/refusal';
 import { NotBracketed, solveBracketed } from '../../core/solve';
-import type { Matrix } from '../cell';
+import type { Matrix } from '../../cells/value';
 import { findDefinition, inputIndex } from '../findDefinition';
 import { present } from '../worksheet';
 import { readInputs } from './inputsTable';

@@ -6,7 +6,7 @@ import { seededDeviates, SPREADS, summarize, type Spread } from '../../core/rand
 import { naming, Refusal } from '../../core/refusal';
 import { foldWord } from '../../core/names';
 import { answer } from '../../core/evaluate';
-import type { CellValue, Matrix } from '../cell';
+import type { CellValue, Matrix } from '../../cells/value';
 import { findDefinition } from '../findDefinition';
 import { amountReader } from '../readArgument';
 import { present } from '../worksheet';

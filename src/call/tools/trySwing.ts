@@ -3,7 +3,7 @@ import { derived, type Formula } from '../../core/define';
 import { NoDerivative } from '../../core/expr/diff';
 import { fromSI, systemUnit, type Kind } from '../../core/quantity';
 import { slopeBy } from '../../derive/sensitivity';
-import type { CellValue, Matrix } from '../cell';
+import type { CellValue, Matrix } from '../../cells/value';
 import { findDefinition } from '../findDefinition';
 import { present } from '../worksheet';
 import { readInputs, type InputRow } from './inputsTable';

@@ -1,6 +1,6 @@
 import { derived, inputsOf } from '../../core/define';
 import { naming, Refusal } from '../../core/refusal';
-import type { Argument, CellValue, Matrix } from '../cell';
+import type { Argument, CellValue, Matrix } from '../../cells/value';
 import { findDefinition, inputIndex } from '../findDefinition';
 import { callDefinition } from '../worksheet';
 import { argumentsFrom, readInputs } from './inputsTable';

@@ -3,7 +3,7 @@ import { convert, KINDS, type Kind } from '../../core/quantity';
 import { findUnit, kindsWithUnit } from '../../core/readQuantity';
 import { Refusal } from '../../core/refusal';
 import { cellAt, commonShape, shapeOf } from '../broadcast';
-import { CellError, type CellValue, type Matrix } from '../cell';
+import { CellError, type CellValue, type Matrix } from '../../cells/value';
 import { PassedError } from '../readArgument';
 import { errorCell } from '../worksheet';
 import { parameter, type Tool } from './tool';

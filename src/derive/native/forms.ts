@@ -1,7 +1,13 @@
 import { nativeNumber } from '../../core/expr/native';
-import type { NativePart } from './index';
 import { putColumns, putParts } from './marks';
 import type { DataTables } from './tables';
+
+/** A named part of the working: an argument in SI, or a step. Its text may hold the marks of earlier parts. */
+export interface NativePart {
+  readonly name: string;
+  readonly symbol: string;
+  readonly text: string;
+}
 
 /** The whole call in one formula that even old programs read: every part stands wherever it is used. */
 export function inlineText(parts: readonly NativePart[], result: string): string {

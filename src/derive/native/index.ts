@@ -21,21 +21,15 @@ import {
   type NativeArgument,
   type NativeUnits,
 } from './arguments';
+import type { NativePart } from './forms';
 import { partMark } from './marks';
 import type { DataTables } from './tables';
 
 export type { Content, NativeArgument, NativeUnits } from './arguments';
-export { arrayColumns, inlineLength, inlineText, letText } from './forms';
+export { arrayColumns, inlineLength, inlineText, letText, type NativePart } from './forms';
 export { entryText } from './arguments';
 export { putColumns, putParts, tablesIn } from './marks';
 export { DataTables } from './tables';
-
-/** A named part of the working: an argument in SI, or a step. Its text may hold the marks of earlier parts. */
-export interface NativePart {
-  readonly name: string;
-  readonly symbol: string;
-  readonly text: string;
-}
 
 /** A call in a worksheet's own functions. */
 export interface NativeCall {

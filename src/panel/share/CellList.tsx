@@ -1,6 +1,6 @@
 import { makeStyles, tokens } from '@fluentui/react-components';
 import type { ReactNode } from 'react';
-import { cellText, readCell } from '../../workbook/whatif/plan';
+import { cellText, readCell } from '../../whatif/plan';
 
 const useStyles = makeStyles({
   list: { listStyle: 'none', margin: 0, padding: 0 },

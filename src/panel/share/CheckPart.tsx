@@ -11,7 +11,7 @@ import {
   tokens,
 } from '@fluentui/react-components';
 import { useSyncExternalStore } from 'react';
-import { CellError, type CellValue } from '../../call/cell';
+import { CellError, type CellValue } from '../../cells/value';
 import { numberText } from '../../core/format';
 import type { CheckReport } from '../../workbook/check';
 import { CellList, type CellLine } from './CellList';

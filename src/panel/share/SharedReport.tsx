@@ -9,7 +9,7 @@ import {
   tokens,
 } from '@fluentui/react-components';
 import type { ReactNode } from 'react';
-import type { SharedCell } from '../../workbook/share';
+import type { SharedCell } from '../../share';
 import { CellList } from './CellList';
 import { groupsOf, type Shared } from './desk';
 

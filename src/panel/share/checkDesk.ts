@@ -1,6 +1,6 @@
 import { worksheetFunctions } from '../../call/functions';
 import type { CheckReport } from '../../workbook/check';
-import type { Workbook } from '../../workbook/model';
+import type { Workbook } from '../../package/model';
 import type { WorkbookFiles } from './files';
 
 export interface CheckState {

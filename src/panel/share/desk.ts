@@ -1,5 +1,5 @@
 import { worksheetFunctions } from '../../call/functions';
-import type { RestoreReport, ShareOptions, SharedCell, ShareResult } from '../../workbook/share';
+import type { RestoreReport, ShareOptions, SharedCell, ShareResult } from '../../share';
 import { renamed, type WorkbookFiles } from './files';
 
 /** How a copy is to be made. */

@@ -1,4 +1,4 @@
-import type { Workbook } from '../../workbook/model';
+import type { Workbook } from '../../package/model';
 
 /** The files of the program that the panel stands in. */
 export interface WorkbookFiles {

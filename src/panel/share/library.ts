@@ -1,4 +1,4 @@
 /** What sharing needs of the workbook library, in a part that is loaded when it is first used. */
 export { checkWorkbook } from '../../workbook/check';
-export { readWorkbook } from '../../workbook/package';
-export { restoreWorkbook, shareWorkbook } from '../../workbook/share';
+export { readWorkbook } from '../../package';
+export { restoreWorkbook, shareWorkbook } from '../../share';

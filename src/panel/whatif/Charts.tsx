@@ -2,7 +2,7 @@ import { makeStyles, tokens } from '@fluentui/react-components';
 import * as Plot from '@observablehq/plot';
 import { useEffect, useMemo, useRef } from 'react';
 import { numberText } from '../../core/format';
-import type { Outcome } from '../../workbook/whatif/run';
+import type { Outcome } from '../../whatif/run';
 import { chartsOf, type Chart } from './chartData';
 
 const useStyles = makeStyles({

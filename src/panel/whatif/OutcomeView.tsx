@@ -1,9 +1,9 @@
 import { Button, makeStyles, Spinner, tokens } from '@fluentui/react-components';
 import { lazy, Suspense, useEffect, useRef, type ReactNode } from 'react';
-import { CellError, type CellValue } from '../../call/cell';
+import { CellError, type CellValue } from '../../cells/value';
 import { numberText } from '../../core/format';
-import type { Outcome } from '../../workbook/whatif/run';
-import { notesOf, plainText, tableOf } from '../../workbook/whatif/table';
+import type { Outcome } from '../../whatif/run';
+import { notesOf, plainText, tableOf } from '../../whatif/table';
 import type { WhatIfDesk } from './desk';
 
 /** The library of charts is large: it comes with the first outcome. */

@@ -1,9 +1,9 @@
 import type { ReactNode } from 'react';
 import { Button, makeStyles, Text, tokens } from '@fluentui/react-components';
 import { numberText, withUnit } from '../../core/format';
-import type { Heading } from '../../workbook/whatif/heading';
-import { cellText } from '../../workbook/whatif/plan';
-import type { Solution } from '../../workbook/whatif/solve';
+import type { Heading } from '../../whatif/heading';
+import { cellText } from '../../whatif/plan';
+import type { Solution } from '../../whatif/solve';
 import type { WhatIfDesk } from './desk';
 
 const useStyles = makeStyles({

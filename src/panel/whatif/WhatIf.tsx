@@ -15,9 +15,9 @@ import {
 } from '@fluentui/react-components';
 import { useSyncExternalStore } from 'react';
 import { withUnit } from '../../core/format';
-import { readBracket, readValues } from '../../workbook/whatif/values';
+import { readBracket, readValues } from '../../whatif/values';
 import type { Host } from '../host';
-import { heldText } from '../../workbook/whatif/run';
+import { heldText } from '../../whatif/run';
 import { deskOf, nowText, type DeskState, type InputDraft, type Mode, type WhatIfDesk } from './desk';
 import { OutcomeView } from './OutcomeView';
 import { SolutionView } from './SolutionView';

@@ -1,7 +1,7 @@
 import { numberText } from '../../core/format';
 import type { CellInput } from '../../workbook/cells';
-import type { Outcome } from '../../workbook/whatif/run';
-import { headsOf, plainText } from '../../workbook/whatif/table';
+import type { Outcome } from '../../whatif/run';
+import { headsOf, plainText } from '../../whatif/table';
 
 export interface Chart {
   readonly title: string;

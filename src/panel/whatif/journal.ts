@@ -1,4 +1,4 @@
-import type { Held, Journal } from '../../workbook/whatif/run';
+import type { Held, Journal } from '../../whatif/run';
 
 const KEY = 'moldsheet.whatif.held';
 

@@ -8,9 +8,9 @@ import {
   tokens,
 } from '@fluentui/react-components';
 import { useId, useState } from 'react';
-import { CellError } from '../../call/cell';
+import { CellError } from '../../cells/value';
 import { helpPage } from '../../call/helpPage';
-import { NAMESPACE } from '../../call/namespace';
+import { NAMESPACE } from '../../cells/namespace';
 import type { WorksheetFunction } from '../../call/worksheetFunction';
 import type { Host } from '../host';
 import type { Call } from './calls';

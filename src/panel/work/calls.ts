@@ -1,5 +1,5 @@
-import { NAMESPACE } from '../../call/namespace';
-import { isCall, tokenize, type Token } from '../../workbook/formulaTokens';
+import { NAMESPACE } from '../../cells/namespace';
+import { isCall, tokenize, type Token } from '../../cells/formulaTokens';
 
 /** A call of one of our functions in a formula. */
 export interface Call {

@@ -1,7 +1,7 @@
-import { CellError, type Argument, type CellValue, type Matrix } from '../../call/cell';
+import { CellError, type Argument, type CellValue, type Matrix } from '../../cells/value';
 import type { WorksheetFunction } from '../../call/worksheetFunction';
-import { isCall, type Token } from '../../workbook/formulaTokens';
-import { cellAddress, parseArea, parseCell, type Area } from '../../workbook/model';
+import { isCall, type Token } from '../../cells/formulaTokens';
+import { cellAddress, parseArea, parseCell, type Area } from '../../cells/address';
 import type { Range } from '../host';
 import { callAt, textOf } from './calls';
 

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
-import type { CellValue } from '../../call/cell';
+import type { CellValue } from '../../cells/value';
 import type { WorksheetFunction } from '../../call/worksheetFunction';
-import { cellAddress } from '../../workbook/model';
+import { cellAddress } from '../../cells/address';
 import type { Host } from '../host';
 import { useSelectedCell, type SelectedCell } from '../useSelectedCell';
 import { callsIn, type Call } from './calls';

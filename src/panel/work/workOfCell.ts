@@ -1,5 +1,5 @@
 import { cellAt } from '../../call/broadcast';
-import type { Argument, CellValue } from '../../call/cell';
+import type { Argument, CellValue } from '../../cells/value';
 import { errorCell } from '../../call/worksheet';
 import { readCall } from '../../call/readCall';
 import { valueSource } from '../../call/tools/show';
@@ -11,7 +11,7 @@ import { Refusal } from '../../core/refusal';
 import type { System } from '../../core/quantity';
 import { pictureOf } from '../../derive/pictures';
 import { typesetWork, type TypesetLine, type TypesetWork } from '../../derive/typeset';
-import { areaAddress } from '../../workbook/model';
+import { areaAddress } from '../../cells/address';
 import type { Call } from './calls';
 import { originAddress, readGiven, type GivenArgument, type Surroundings } from './givenArguments';
 

@@ -1,7 +1,7 @@
-import type { Matrix } from '../../call/cell';
-import { CellError } from '../../call/cell';
+import type { Matrix } from '../../cells/value';
+import { CellError } from '../../cells/value';
 import type { WorksheetFunction } from '../../call/worksheetFunction';
-import type { Workbook } from '../model';
+import type { Workbook } from '../../package/model';
 import { Calculator } from './calculator';
 import { explain } from './explain';
 

@@ -28,10 +28,11 @@ import type {
   ISetFormulaCalculationResultMutation,
   ISetFormulaCalculationStartMutation,
 } from '@univerjs/engine-formula';
-import type { CellValue, Matrix } from '../../call/cell';
-import { CellError } from '../../call/cell';
+import type { CellValue, Matrix } from '../../cells/value';
+import { CellError } from '../../cells/value';
 import type { WorksheetFunction } from '../../call/worksheetFunction';
-import type { Area, Workbook } from '../model';
+import type { Area } from '../../cells/address';
+import type { Workbook } from '../../package/model';
 import { circular } from './circles';
 import { engineFunctions } from './functions';
 import { gridData, gridNames, gridScalar, sheetId, tableRange } from './gridData';

@@ -1,12 +1,13 @@
-import { CellError } from '../../call/cell';
-import type { ErrorCode } from '../../call/cell';
-import { NAMESPACE } from '../../call/namespace';
+import { CellError } from '../../cells/value';
+import type { ErrorCode } from '../../cells/value';
+import { NAMESPACE } from '../../cells/namespace';
 import type { WorksheetFunction } from '../../call/worksheetFunction';
 import { nearestNames } from '../../tables/names';
-import { isCall, tokenize } from '../formulaTokens';
-import type { Token } from '../formulaTokens';
-import { cellAddress, parseArea, parseCell } from '../model';
-import type { Area, Workbook } from '../model';
+import { isCall, tokenize } from '../../cells/formulaTokens';
+import type { Token } from '../../cells/formulaTokens';
+import { cellAddress, parseArea, parseCell } from '../../cells/address';
+import type { Area } from '../../cells/address';
+import type { Workbook } from '../../package/model';
 import type { Calculator } from './calculator';
 
 /** What a native error means, where nothing closer is known. */

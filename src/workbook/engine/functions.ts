@@ -1,8 +1,8 @@
 import { BaseFunction } from '@univerjs/engine-formula';
 import type { BaseValueObject } from '@univerjs/engine-formula';
-import type { Matrix } from '../../call/cell';
-import { CellError } from '../../call/cell';
-import { NAMESPACE } from '../../call/namespace';
+import type { Matrix } from '../../cells/value';
+import { CellError } from '../../cells/value';
+import { NAMESPACE } from '../../cells/namespace';
 import type { WorksheetFunction } from '../../call/worksheetFunction';
 import { Anchor } from './anchor';
 import type { Refusals } from './refusals';

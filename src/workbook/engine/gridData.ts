@@ -1,9 +1,10 @@
 import { BooleanNumber, CellValueType, LocaleType } from '@univerjs/core';
 import type { ICellData, IRange, IWorkbookData, IWorksheetData } from '@univerjs/core';
-import type { CellValue } from '../../call/cell';
-import { CellError } from '../../call/cell';
-import { MAX_COLUMNS, MAX_ROWS } from '../model';
-import type { Area, Cell, DefinedName, Sheet, Table, Workbook } from '../model';
+import type { CellValue } from '../../cells/value';
+import { CellError } from '../../cells/value';
+import { MAX_COLUMNS, MAX_ROWS } from '../../cells/address';
+import type { Area } from '../../cells/address';
+import type { Cell, DefinedName, Sheet, Table, Workbook } from '../../package/model';
 import { gridStyle } from './gridStyles';
 
 /** Room below and right of what is filled: to type on, and for results to spill into. */

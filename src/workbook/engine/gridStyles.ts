@@ -7,8 +7,17 @@ import {
   WrapStrategy,
 } from '@univerjs/core';
 import type { IBorderStyleData, IColorStyle, IStyleData, Nullable } from '@univerjs/core';
-import type { BorderLine, Borders, CellStyle, Font, Horizontal, LineStyle, Side, Vertical } from '../model';
-import type { StyleDescription } from '../package/styleEditor';
+import type {
+  BorderLine,
+  Borders,
+  CellStyle,
+  Font,
+  Horizontal,
+  LineStyle,
+  Side,
+  Vertical,
+} from '../../package/model';
+import type { StyleDescription } from '../../package/styleEditor';
 
 const LINES: Readonly<Record<LineStyle, BorderStyleTypes>> = {
   thin: BorderStyleTypes.THIN,

@@ -1,9 +1,10 @@
-import type { CellValue, Matrix } from '../../call/cell';
-import { CellError } from '../../call/cell';
+import type { CellValue, Matrix } from '../../cells/value';
+import { CellError } from '../../cells/value';
 import type { WorksheetFunction } from '../../call/worksheetFunction';
-import { cellFinder } from '../model';
-import type { Area, Cell, Workbook } from '../model';
-import type { CellChange } from '../package/changes';
+import { cellFinder } from '../../package/model';
+import type { Area } from '../../cells/address';
+import type { Cell, Workbook } from '../../package/model';
+import type { CellChange } from '../../package/changes';
 import { Calculator } from './calculator';
 import { explain } from './explain';
 import type { Context } from './explain';

@@ -1,5 +1,5 @@
-import type { ErrorCode, Matrix } from '../../call/cell';
-import { CellError } from '../../call/cell';
+import type { ErrorCode, Matrix } from '../../cells/value';
+import { CellError } from '../../cells/value';
 
 /** Where a formula stands, in the engine's own terms: rows and columns count from 0. */
 export interface FormulaCell {

@@ -1,6 +1,6 @@
 import type { FormulaDataModel } from '@univerjs/engine-formula';
 import type { IRange } from '@univerjs/core';
-import type { Area } from '../model';
+import type { Area } from '../../cells/address';
 
 /** Which cells formulas spill over, on one sheet of the grid. */
 export class Spills {

@@ -10,8 +10,8 @@ import {
 import type { BaseValueObject } from '@univerjs/engine-formula';
 import { CellValueType } from '@univerjs/core';
 import type { ICellData, Nullable } from '@univerjs/core';
-import type { Argument, CellValue, ErrorCode, Matrix } from '../../call/cell';
-import { CellError } from '../../call/cell';
+import type { Argument, CellValue, ErrorCode, Matrix } from '../../cells/value';
+import { CellError } from '../../cells/value';
 
 /** The engine's own errors that no worksheet knows, and what a person would see instead. */
 const FOREIGN: Readonly<Record<string, CellError>> = {

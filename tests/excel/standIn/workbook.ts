@@ -1,10 +1,10 @@
-import { CellError, type CellValue } from '../../../src/call/cell';
+import { CellError, type CellValue } from '../../../src/cells/value';
 import { worksheetFunctions } from '../../../src/call/functions';
 import { recalculate } from '../../../src/workbook/engine/recalculate';
-import type { Cell, Sheet, Workbook } from '../../../src/workbook/model';
-import { areaAddress, cellAddress, parseArea } from '../../../src/workbook/model';
-import type { CellDescription } from '../../../src/workbook/description';
-import { newWorkbook, readWorkbook, saveWorkbook } from '../../../src/workbook/package';
+import type { Cell, Sheet, Workbook } from '../../../src/package/model';
+import { areaAddress, cellAddress, parseArea } from '../../../src/cells/address';
+import type { CellDescription } from '../../../src/package/description';
+import { newWorkbook, readWorkbook, saveWorkbook } from '../../../src/package';
 import type { Reply, Step } from './install';
 
 interface Content {

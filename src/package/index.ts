@@ -1,0 +1,5 @@
+export { newWorkbook } from './author';
+export type { CellChange, Changes } from './changes';
+export { readWorkbook } from './read';
+export { saveWorkbook } from './save';
+export { UnreadableWorkbook } from './unreadable';

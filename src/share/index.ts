@@ -1,0 +1,458 @@
+import type { Matrix } from '../cells/value';
+import { CellError } from '../cells/value';
+import { BASIS_TEXT } from '../call/version';
+import type { WorksheetFunction } from '../call/worksheetFunction';
+import { DataTables } from '../derive/native';
+import { addSheets, withCustomXml, withoutCustomXml } from '../package/author';
+import { recalculate } from '../workbook/engine/recalculate';
+import { tokenize } from '../cells/formulaTokens';
+import { cellAddress, type Area } from '../cells/address';
+import { cellFinder, type Sheet, type Workbook } from '../package/model';
+import { readWorkbook } from '../package';
+import type { CellChange } from '../package/changes';
+import { saveWorkbook } from '../package/save';
+import { callsOurs } from '../package/spelling';
+import { basisSheet, SHARE_STYLES, type BasisLine } from './basisSheet';
+import { CalculatedWorkbook, type OurFormula } from '../workbook/calculated';
+import { Converter } from './convert';
+import { describeCall, withItsUnit } from './describe';
+import { HelperSheets } from './helperSheets';
+import { cellsAsShared, ORIGINAL_NAMESPACE, originalXml } from './original';
+import { agrees } from '../workbook/agrees';
+import { placeKey, References } from '../workbook/references';
+import { Unconvertible } from './unconvertible';
+
+export { restoreWorkbook, type RestoreReport } from './restore';
+
+export interface ShareOptions {
+  /**
+   * `native`: formulas that need no add-in. `values`: values only, every formula told in a note. `both`: native formulas,
+   * with the notes.
+   */
+  readonly as: 'native' | 'values' | 'both';
+  /** Adds the sheet that tells what the numbers rest on. */
+  readonly basis?: boolean;
+  /** Native formulas name their parts by LET, which programs older than 2021 do not know. */
+  readonly let?: boolean;
+  /** The date for the basis sheet, as it should read; today unless told. */
+  readonly date?: string;
+}
+
+/** What became of one of our formulas. */
+export interface SharedCell {
+  readonly sheet: string;
+  readonly cell: string;
+  readonly formula: string;
+  readonly how: 'native' | 'looked up' | 'frozen' | 'value';
+  /** Why it is frozen; what was settled when the copy was made. */
+  readonly why: string;
+}
+
+export interface ShareResult {
+  readonly bytes: Uint8Array;
+  readonly cells: readonly SharedCell[];
+  /** Where our functions stay: rules and names, which hold no result. */
+  readonly left: readonly string[];
+}
+
+const FORMULA_TEXT = /^\s*FORMULATEXT\(([^()]+)\)\s*$/i;
+
+const FROZEN_FILL = '#FFF2CC';
+
+/** A copy of the workbook for somebody who has nothing installed. */
+export async function shareWorkbook(
+  workbook: Workbook,
+  functions: readonly WorksheetFunction[],
+  options: ShareOptions,
+): Promise<ShareResult> {
+  const calculated = await CalculatedWorkbook.of(workbook, functions);
+  try {
+    return await new Sharing(calculated, functions, options).run();
+  } finally {
+    calculated.dispose();
+  }
+}
+
+interface Rewritten {
+  readonly at: OurFormula;
+  readonly changes: readonly CellChange[];
+  readonly report: SharedCell;
+}
+
+class Sharing {
+  private readonly workbook: Workbook;
+  private readonly references: References;
+  /** Cells whose native form did not give their value, by place. */
+  private readonly refuted = new Set<string>();
+
+  constructor(
+    private readonly calculated: CalculatedWorkbook,
+    private readonly functions: readonly WorksheetFunction[],
+    private readonly options: ShareOptions,
+  ) {
+    this.workbook = calculated.workbook;
+    this.references = new References(this.workbook, calculated);
+  }
+
+  async run(): Promise<ShareResult> {
+    for (;;) {
+      const result = await this.attempt();
+      if (result) return result;
+    }
+  }
+
+  /** Undefined where a native formula gave another value: the next attempt freezes it. */
+  private async attempt(): Promise<ShareResult | undefined> {
+    const tables = new DataTables();
+    const names = { tables: this.freeName('MoldTables'), steps: this.freeName('MoldSteps') };
+    const helpers = new HelperSheets(tables, names);
+    const converter = new Converter(this.workbook, this.calculated, tables, helpers, {
+      let: this.options.let === true,
+    });
+    const formulas = this.calculated.ourFormulas();
+    const rewritten: Rewritten[] = [];
+    for (const at of formulas) rewritten.push(await this.rewrite(at, converter));
+    const placed = rewritten.map(({ changes, ...rest }) => ({
+      ...rest,
+      changes: changes.map((change) =>
+        change.formula === undefined ? change : { ...change, formula: helpers.withColumns(change.formula) },
+      ),
+    }));
+    const changes = [...this.otherFormulas(), ...placed.flatMap((one) => one.changes)].map((change) =>
+      this.clean(change),
+    );
+    const noted = this.options.as === 'native' ? changes : await this.withNotes(changes, formulas);
+    const added = [...helpers.describe(), ...(await this.basis(rewritten))];
+    const bigger =
+      added.length > 0 ? addSheets(this.workbook, { sheets: added, styles: SHARE_STYLES }) : this.workbook;
+    const ids = this.functions.map(({ id }) => id);
+    const copy = readWorkbook(saveWorkbook(bigger, noted), ids);
+    // Without our functions, as the colleague's program will.
+    const results = await recalculate(copy, []);
+    const wrong = this.options.as === 'values' ? [] : this.disagreeing(results);
+    if (wrong.length > 0) {
+      for (const place of wrong) this.refuted.add(place);
+      return undefined;
+    }
+    const filled = readWorkbook(
+      saveWorkbook(
+        copy,
+        results.filter(({ changed }) => changed),
+      ),
+      ids,
+    );
+    const original = this.original(
+      filled,
+      placed,
+      added.map(({ name }) => name),
+    );
+    const cells = rewritten.map(({ report }) => report);
+    return {
+      bytes: saveWorkbook(
+        withCustomXml(withoutCustomXml(filled, ORIGINAL_NAMESPACE), ORIGINAL_NAMESPACE, original),
+        [],
+      ),
+      cells,
+      left: this.left(),
+    };
+  }
+
+  private async rewrite(at: OurFormula, converter: Converter): Promise<Rewritten> {
+    const { sheet, row, column, formula } = at;
+    const told = { sheet: sheet.name, cell: cellAddress(row, column), formula };
+    if (this.options.as === 'values') {
+      return { at, changes: this.frozen(at, undefined), report: { ...told, how: 'value', why: '' } };
+    }
+    try {
+      if (this.refuted.has(placeKey(sheet.name, row, column)))
+        throw new Unconvertible('its native form gives another value here');
+      const name = this.namesOurs(formula);
+      if (name !== undefined) throw new Unconvertible(`the name ${name} stands for one of our functions`);
+      const { formulas, spills, looksUp, notes } = await converter.formula(formula, at);
+      const how = looksUp ? 'looked up' : 'native';
+      return {
+        at,
+        changes: this.native(at, formulas, spills),
+        report: { ...told, how, why: [...new Set(notes)].join('; ') },
+      };
+    } catch (error) {
+      if (!(error instanceof Unconvertible)) throw error;
+      return {
+        at,
+        changes: this.frozen(at, error.message),
+        report: { ...told, how: 'frozen', why: error.message },
+      };
+    }
+  }
+
+  private native(at: OurFormula, formulas: readonly (readonly string[])[], spills: boolean): CellChange[] {
+    const { sheet, row, column } = at;
+    if (spills) {
+      const value = this.calculated.at(sheet, row, column);
+      const spill = this.spillValues(at);
+      return [
+        { sheet: sheet.name, row, column, value, formula: formulas[0]?.[0] ?? '', ...(spill && { spill }) },
+      ];
+    }
+    const area = this.calculated.spill(sheet, row, column);
+    return formulas.flatMap((line, down) =>
+      line.flatMap((formula, right): CellChange[] => {
+        const isAnchor = down === 0 && right === 0;
+        // A blocked spill shows its error in one cell only.
+        if (!isAnchor && !area) return [];
+        const value = this.calculated.at(sheet, row + down, column + right);
+        return [{ sheet: sheet.name, row: row + down, column: column + right, value, formula }];
+      }),
+    );
+  }
+
+  /** Values in place of a formula and of what it spilled; with a reason they are marked and noted. */
+  private frozen(at: OurFormula, why: string | undefined): CellChange[] {
+    const { sheet, row, column, formula } = at;
+    const find = cellFinder(sheet);
+    const mark = (r: number, c: number): Partial<CellChange> => {
+      const style = this.workbook.styles[find(r, c)?.style ?? 0];
+      return why === undefined ? {} : { style: { ...style, fill: FROZEN_FILL } };
+    };
+    const note = `Moldsheet: =${formula}\nFrozen when shared: ${why ?? ''}.`;
+    const area = this.calculated.spill(sheet, row, column) ?? {
+      top: row,
+      left: column,
+      bottom: row,
+      right: column,
+    };
+    return cellsOf(area).map(([r, c]): CellChange => ({
+      sheet: sheet.name,
+      row: r,
+      column: c,
+      value: this.calculated.at(sheet, r, c),
+      ...mark(r, c),
+      ...(why !== undefined && r === row && c === column && { note: this.joined(sheet, r, c, note) }),
+    }));
+  }
+
+  private joined(sheet: Sheet, row: number, column: number, note: string): string {
+    const present = sheet.notes.find((one) => one.row === row && one.column === column)?.text;
+    return present === undefined ? note : `${present}\n\n${note}`;
+  }
+
+  /** Formulas without our functions: to values in a copy of values; else only where they read a spill of ours. */
+  private otherFormulas(): CellChange[] {
+    const ours = new Set(
+      this.calculated.ourFormulas().map(({ sheet, row, column }) => placeKey(sheet.name, row, column)),
+    );
+    return this.workbook.sheets.flatMap((sheet) =>
+      sheet.cells.flatMap((cell): CellChange[] => {
+        const { row, column, formula } = cell;
+        if (formula === undefined || callsOurs(formula)) return [];
+        const place = { sheet, row, column };
+        if (this.options.as === 'values') {
+          const area = this.calculated.spill(sheet, row, column) ?? {
+            top: row,
+            left: column,
+            bottom: row,
+            right: column,
+          };
+          return cellsOf(area).map(([r, c]) => ({
+            sheet: sheet.name,
+            row: r,
+            column: c,
+            value: this.calculated.at(sheet, r, c),
+          }));
+        }
+        const shown = FORMULA_TEXT.exec(formula)?.[1];
+        const told = shown === undefined ? undefined : this.references.read(shown, place, false)?.place;
+        if (told && ours.has(told)) {
+          // The formula that a sheet shows beside a number is the one its author typed.
+          return [{ sheet: sheet.name, row, column, value: this.calculated.at(sheet, row, column) }];
+        }
+        const text = this.references.withoutAnchors(formula, place, (other, r, c) =>
+          ours.has(placeKey(other.name, r, c)),
+        );
+        const spill = this.spillValues(place);
+        return text === formula
+          ? []
+          : [
+              {
+                sheet: sheet.name,
+                row,
+                column,
+                value: this.calculated.at(sheet, row, column),
+                formula: text,
+                ...(spill && { spill }),
+              },
+            ];
+      }),
+    );
+  }
+
+  private spillValues({
+    sheet,
+    row,
+    column,
+  }: {
+    sheet: Sheet;
+    row: number;
+    column: number;
+  }): Matrix | undefined {
+    const area = this.calculated.spill(sheet, row, column);
+    if (!area) return undefined;
+    return Array.from({ length: area.bottom - area.top + 1 }, (_, down) =>
+      Array.from({ length: area.right - area.left + 1 }, (__, right) =>
+        this.calculated.at(sheet, area.top + down, area.left + right),
+      ),
+    );
+  }
+
+  /** Files keep an error's code, not its reason. */
+  private clean(change: CellChange): CellChange {
+    const { value } = change;
+    return value instanceof CellError ? { ...change, value: new CellError(value.code) } : change;
+  }
+
+  /** Every formula of ours told in a note: what it was, its unit and source. In a copy of values, all other formulas too. */
+  private async withNotes(
+    changes: readonly CellChange[],
+    formulas: readonly OurFormula[],
+  ): Promise<CellChange[]> {
+    const texts = new Map<string, string>();
+    for (const at of formulas) {
+      const calls = (await this.calculated.callsIn(at)).flatMap((call) => describeCall(call) ?? []);
+      const unit = calls.length === 1 ? (calls[0]?.unit ?? '') : '';
+      const lines = [
+        `=${at.formula}`,
+        `Value when shared: ${withItsUnit(this.calculated.at(at.sheet, at.row, at.column), unit)}`,
+        ...(unit === '' ? [] : [`Unit: ${unit}`]),
+        ...[...new Set(calls.flatMap(({ sources }) => sources))].map((source) => `Source: ${source}`),
+        `Moldsheet, ${BASIS_TEXT}`,
+      ];
+      texts.set(placeKey(at.sheet.name, at.row, at.column), lines.join('\n'));
+    }
+    if (this.options.as === 'values') {
+      for (const sheet of this.workbook.sheets) {
+        for (const { row, column, formula } of sheet.cells) {
+          const key = placeKey(sheet.name, row, column);
+          if (formula !== undefined && !texts.has(key)) texts.set(key, `=${formula}`);
+        }
+      }
+    }
+    return changes.map((change) => {
+      const text = texts.get(placeKey(change.sheet, change.row, change.column));
+      const sheet = this.workbook.sheets.find(({ name }) => name === change.sheet);
+      if (text === undefined || !sheet || change.note !== undefined) return change;
+      return { ...change, note: this.joined(sheet, change.row, change.column, text) };
+    });
+  }
+
+  private async basis(rewritten: readonly Rewritten[]): Promise<ReturnType<typeof basisSheet>[]> {
+    if (this.options.basis !== true) return [];
+    const lines: BasisLine[] = [];
+    for (const { at, report } of rewritten) {
+      for (const call of await this.calculated.callsIn(at)) {
+        const told = describeCall(call);
+        if (!told) continue;
+        lines.push({
+          where: `${at.sheet.name}!${report.cell}`,
+          formula: at.formula,
+          value: this.calculated.at(at.sheet, at.row, at.column),
+          call: told,
+          status: report.how === 'value' ? '' : report.how,
+        });
+      }
+    }
+    const date = this.options.date ?? new Date().toISOString().slice(0, 10);
+    return [basisSheet(this.freeName('Basis'), lines, date)];
+  }
+
+  /** Places of our formulas whose copies give something else. */
+  private disagreeing(results: readonly CellChange[]): string[] {
+    const anchors = new Map<string, string>();
+    for (const { sheet, row, column } of this.calculated.ourFormulas()) {
+      const area = this.calculated.spill(sheet, row, column) ?? {
+        top: row,
+        left: column,
+        bottom: row,
+        right: column,
+      };
+      for (const [r, c] of cellsOf(area))
+        anchors.set(placeKey(sheet.name, r, c), placeKey(sheet.name, row, column));
+    }
+    return results.flatMap(({ sheet, row, column, value }) => {
+      const anchor = anchors.get(placeKey(sheet, row, column));
+      const own = this.workbook.sheets.find(({ name }) => name === sheet);
+      if (anchor === undefined || !own || this.refuted.has(anchor)) return [];
+      return agrees(value, this.calculated.at(own, row, column)) ? [] : [anchor];
+    });
+  }
+
+  private original(copy: Workbook, rewritten: readonly Rewritten[], added: readonly string[]): string {
+    const mine = new Map<string, Map<string, { was: string; spill?: string }>>();
+    for (const { at } of rewritten) {
+      const area = this.calculated.spill(at.sheet, at.row, at.column);
+      const ofSheet = mine.get(at.sheet.name) ?? new Map<string, { was: string; spill?: string }>();
+      ofSheet.set(cellAddress(at.row, at.column), {
+        was: at.formula,
+        ...(area && { spill: `${cellAddress(area.top, area.left)}:${cellAddress(area.bottom, area.right)}` }),
+      });
+      mine.set(at.sheet.name, ofSheet);
+    }
+    for (const { sheet, row, column } of this.otherFormulas()) {
+      const cell = this.workbook.sheets
+        .find(({ name }) => name === sheet)
+        ?.cells.find((one) => one.row === row && one.column === column);
+      if (cell?.formula === undefined) continue;
+      const ofSheet = mine.get(sheet) ?? new Map<string, { was: string; spill?: string }>();
+      ofSheet.set(cellAddress(row, column), { was: cell.formula });
+      mine.set(sheet, ofSheet);
+    }
+    return originalXml({
+      basis: BASIS_TEXT,
+      added,
+      sheets: copy.sheets
+        .filter(({ name }) => !added.includes(name))
+        .map((sheet) => ({
+          name: sheet.name,
+          cells: cellsAsShared(sheet, mine.get(sheet.name) ?? new Map()),
+        })),
+    });
+  }
+
+  private left(): string[] {
+    const rules = this.workbook.sheets.flatMap((sheet) => [
+      ...sheet.validations
+        .flatMap(({ formulas }) => formulas)
+        .filter(callsOurs)
+        .map((f) => `a rule for entries on ${sheet.name}: ${f}`),
+      ...sheet.conditionalFormats
+        .flatMap(({ formulas }) => formulas)
+        .filter(callsOurs)
+        .map((f) => `a conditional format on ${sheet.name}: ${f}`),
+    ]);
+    const names = this.workbook.names
+      .filter(({ formula }) => callsOurs(formula))
+      .map(({ name }) => `the name ${name}`);
+    return [...rules, ...names];
+  }
+
+  /** The first name in a formula that stands for a formula of ours. */
+  private namesOurs(formula: string): string | undefined {
+    const ours = new Set(
+      this.workbook.names.filter((one) => callsOurs(one.formula)).map(({ name }) => name.toLowerCase()),
+    );
+    if (ours.size === 0) return undefined;
+    return tokenize(formula).find(({ kind, text }) => kind === 'name' && ours.has(text.toLowerCase()))?.text;
+  }
+
+  private freeName(wanted: string): string {
+    const taken = new Set(this.workbook.sheets.map(({ name }) => name.toLowerCase()));
+    for (let n = 1; ; n++) {
+      const name = n === 1 ? wanted : `${wanted}${n}`;
+      if (!taken.has(name.toLowerCase())) return name;
+    }
+  }
+}
+
+const cellsOf = ({ top, left, bottom, right }: Area): [number, number][] =>
+  Array.from({ length: bottom - top + 1 }, (_, down) =>
+    Array.from({ length: right - left + 1 }, (__, across): [number, number] => [top + down, left + across]),
+  ).flat();

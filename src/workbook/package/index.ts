@@ -1,5 +1,0 @@
-export { newWorkbook } from '../author';
-export type { CellChange, Changes } from './changes';
-export { readWorkbook } from './read';
-export { saveWorkbook } from './save';
-export { UnreadableWorkbook } from './unreadable';
