@@ -2,6 +2,7 @@ const path = require('node:path');
 const HtmlPlugin = require('html-webpack-plugin');
 const CssPlugin = require('mini-css-extract-plugin');
 const CopyPlugin = require('copy-webpack-plugin');
+const MinimizerPlugin = require('minimizer-webpack-plugin');
 const { root, dist, resolve, typescriptWithoutChecks, styles, samples, help } = require('./shared');
 
 /** The workbook page: static files that any server can hand out. */
@@ -18,6 +19,8 @@ module.exports = (_env, argv = {}) => ({
   },
   resolve,
   module: { rules: [typescriptWithoutChecks, ...styles] },
+  // The default minimizer took nine tenths of the page's build.
+  optimization: { minimizer: [new MinimizerPlugin({ minify: MinimizerPlugin.esbuildMinify })] },
   plugins: [
     new HtmlPlugin({ template: path.join(root, 'src/page/index.html') }),
     new CssPlugin({ filename: '[name].[contenthash:8].css' }),
