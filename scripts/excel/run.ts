@@ -12,7 +12,7 @@ import { parseArgs } from 'node:util';
 import { getPackageJsonScript, parseNumber } from 'office-addin-cli';
 import { generateCertificates, installCaCertificate } from 'office-addin-dev-certs';
 import { OfficeAddinManifest } from 'office-addin-manifest';
-import { staticServer } from '../serve.mjs';
+import { staticServer } from '../../src/cli/staticServer';
 import { DEVELOPMENT_ORIGIN } from './manifest';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));

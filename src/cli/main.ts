@@ -5,6 +5,7 @@ import type { Arguments, Command, Output } from './command';
 import { Failure } from './command';
 import { functionHelp, functions, nearestFunctions } from './functions';
 import { recalc } from './recalc';
+import { serve } from './serve';
 import { share } from './share';
 import { solve } from './solve';
 import { wrap } from './table';
@@ -15,7 +16,7 @@ declare const MOLDSHEET_VERSION: string;
 
 const PROGRAM = 'moldsheet';
 
-const commands: readonly Command[] = [calc, recalc, whatif, solve, check, share, functions];
+const commands: readonly Command[] = [calc, recalc, whatif, solve, check, share, functions, serve];
 
 /** Runs the command line. Gives the exit status: 0 all well, 1 an error in the calculation, 2 the work cannot be done. */
 export async function main(argv: readonly string[], output: Output): Promise<number> {

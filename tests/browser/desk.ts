@@ -8,7 +8,7 @@ import {
   type BrowserContextOptions,
   type Page,
 } from 'playwright-core';
-import { staticServer } from '../../scripts/serve.mjs';
+import { staticServer } from '../../src/cli/staticServer';
 import { worksheetFunctions } from '../../src/call/functions';
 import { parseCell } from '../../src/cells/address';
 import { cellFinder, type Cell, type Workbook } from '../../src/package/model';

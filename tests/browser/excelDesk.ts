@@ -1,7 +1,7 @@
 import type { AddressInfo } from 'node:net';
 import { fileURLToPath } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
-import { staticServer } from '../../scripts/serve.mjs';
+import { staticServer } from '../../src/cli/staticServer';
 import { parseCell } from '../../src/cells/address';
 import { installStandIn, type StandIn, type Step } from '../excel/standIn/install';
 import { StandInWorkbook } from '../excel/standIn/workbook';

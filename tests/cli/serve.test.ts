@@ -4,7 +4,7 @@ import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { staticServer } from '../../scripts/serve.mjs';
+import { staticServer } from '../../src/cli/staticServer';
 
 let server: Server;
 
