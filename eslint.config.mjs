@@ -3,7 +3,7 @@ import hooks from 'eslint-plugin-react-hooks';
 import tseslint from 'typescript-eslint';
 
 export default tseslint.config(
-  { ignores: ['dist/', 'reports/', 'node_modules/', 'tests/wrong/'] },
+  { ignores: ['dist/', 'reports/', 'release/', 'node_modules/', 'tests/wrong/'] },
   js.configs.recommended,
   {
     files: ['**/*.ts', '**/*.tsx', '**/*.mts'],
@@ -27,6 +27,7 @@ export default tseslint.config(
         __dirname: 'readonly',
         console: 'readonly',
         URL: 'readonly',
+        fetch: 'readonly',
       },
     },
   },

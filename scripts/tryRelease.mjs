@@ -1,0 +1,54 @@
+/** Tries what `npm run release` made in an empty folder, as a person who has only that: for `.ci/run`. */
+import { spawn, spawnSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { unzipSync } from 'fflate';
+
+const folder = mkdtempSync(join(tmpdir(), 'moldsheet-release-'));
+const file = (ending) =>
+  resolve(
+    'release',
+    readdirSync('release').find((name) => name.endsWith(ending)),
+  );
+const windows = process.platform === 'win32';
+
+function expect(what, holds) {
+  if (!holds) throw new Error(`The release does not work: ${what}.`);
+  console.log(`  ${what}`);
+}
+
+function run(command, args) {
+  const { stdout, status } = spawnSync(command, args, { cwd: folder, encoding: 'utf8', shell: windows });
+  return status === 0 ? stdout.trim() : undefined;
+}
+
+try {
+  run('npm', ['install', '--global', '--offline', '--prefix', folder, file('.tgz')]);
+  const program = join(folder, ...(windows ? [] : ['bin']), 'moldsheet');
+  const { version } = JSON.parse(readFileSync('package.json', 'utf8'));
+  expect('the installed program tells its version', run(program, ['--version']) === version);
+  expect('it calculates', Number(run(program, ['calc', '=MOLD.SEAT.CLEAR(10,10,"mm")'])) > 1.7);
+
+  const server = spawn(program, ['serve', '--port', '0'], { cwd: folder, shell: windows });
+  const address = await new Promise((found, failed) => {
+    server.stdout.on('data', (text) => found(/http:\S+/.exec(String(text))?.[0]));
+    server.on('exit', () => failed(new Error('The release does not work: serve ended at once.')));
+  });
+  const page = await (await fetch(address)).text();
+  const script = /src="([^"]+\.js)"/.exec(page)?.[1];
+  expect('it serves the page', script !== undefined && (await fetch(new URL(script, address))).ok);
+  expect('it serves the help', (await fetch(new URL('help/index.html', address))).ok);
+  server.kill();
+
+  const files = unzipSync(new Uint8Array(readFileSync(file('.zip'))));
+  const names = Object.keys(files);
+  for (const name of ['page/index.html', 'excel/manifest.xml', 'excel/functions.js', 'excel/functions.json'])
+    expect(`the zip holds ${name}`, names.includes(name));
+  expect(
+    'its names are plain on every system',
+    names.every((name) => /^[\w./-]+$/.test(name)),
+  );
+} finally {
+  rmSync(folder, { recursive: true, force: true });
+}
