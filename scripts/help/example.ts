@@ -29,8 +29,10 @@ export function exampleOf(definition: Definition): Example {
     return typeof value === 'object' ? value.map((one) => [one]) : [[value]];
   });
   const { values } = readCall(definition, [...args, [[system]]]).at(0, 0);
+  const last = inputs.map(({ name }) => given[name] !== undefined).lastIndexOf(true);
+  const texts = inputs.slice(0, last + 1).map(({ name }) => typedText(given[name]));
   return {
-    typed: `=${NAMESPACE}.${definition.name}(${[...inputs.map(({ name }) => typedText(given[name])), `"${system}"`].join(', ')})`,
+    typed: `=${NAMESPACE}.${definition.name}(${[...texts, `"${system}"`].join(', ')})`,
     system,
     work: typesetWork(definition, values, system, ({ name, default: standard }) =>
       String(given[name] ?? standard ?? ''),

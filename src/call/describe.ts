@@ -5,7 +5,7 @@ import type { WorksheetParameter } from './worksheetFunction';
 /** The last parameter of every function: in which units plain numbers are read and the result is given. */
 export const UNITS_PARAMETER: WorksheetParameter = {
   name: 'units',
-  says: 'Units of plain numbers and of the result: "in" (default) or "mm"',
+  says: 'Units of plain numbers and of the result: "in" (default) or "mm". May follow the last argument given, wherever that stands',
   optional: true,
   repeating: false,
   choices: SYSTEMS,

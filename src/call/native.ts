@@ -18,7 +18,10 @@ export interface RefusedCall {
   readonly code: '#VALUE!' | '#N/A';
 }
 
-/** Reads names, words and units of a call as the boundary does; numbers stay what the worksheet makes of them. */
+/**
+ * Reads names, words and units of a call as the boundary does; numbers stay what the worksheet makes of them.
+ * The arguments stand in their places, units last.
+ */
 export function nativeArguments(
   definition: Definition,
   args: readonly (CallArgument | undefined)[],
@@ -28,7 +31,7 @@ export function nativeArguments(
     const units = args[inputs.length];
     const system = units ? readUnits(units.cells[0] ?? null) : 'in';
     return {
-      units: { text: units?.text ?? '', varies: units?.varies ?? false, system },
+      units: { text: units ? unitsText(units) : '', varies: units?.varies ?? false, system },
       defaults: inputs.map((input) => defaultValue(input, system)),
       args: inputs.map((input, i): NativeArgument | undefined => {
         const arg = args[i];
@@ -63,6 +66,10 @@ export function nativeArguments(
     throw error;
   }
 }
+
+/** A worksheet's `=` passes over capitals but not over blanks. */
+const unitsText = ({ text, cells: [cell = null] }: CallArgument): string =>
+  typeof cell === 'string' && /\s/.test(cell) ? `SUBSTITUTE(${text}," ","")` : text;
 
 /** A number that is refused today may be changed tomorrow, so the native form is written all the same. */
 function valueIfAny(read: () => unknown): unknown {

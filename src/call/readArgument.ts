@@ -2,10 +2,11 @@ import { amountSI, boundsOf, inBounds, type Bounds } from '../core/amount';
 import type { AnyInput, Limits, Reading } from '../core/define';
 import { quantityText, withUnit } from '../core/format';
 import { foldWord } from '../core/names';
-import { KINDS, SYSTEMS, systemUnit, toSI, type Kind, type System } from '../core/quantity';
+import { KINDS, systemUnit, toSI, type Kind, type System } from '../core/quantity';
 import { kindsWithUnit, readQuantity } from '../core/readQuantity';
 import { Refusal } from '../core/refusal';
 import { CellError, type CellValue } from '../cells/value';
+import { systemNamed } from './places';
 
 /** An error in an argument's cell: it passes through to the result as a worksheet's own functions let it. */
 export class PassedError extends Error {
@@ -171,9 +172,9 @@ export function defaultValue(input: AnyInput, system: System): unknown {
   return readerOf(input)(input.default, system);
 }
 
-export const readUnits: (cell: CellValue) => System = (cell) => {
-  const text = foldWord(cellText(cell));
-  const system = SYSTEMS.find((s) => s === text);
+export function readUnits(cell: CellValue): System {
+  const system = systemNamed(cell);
   if (system) return system;
-  throw new Refusal(`is ${text === '' ? 'blank' : `"${cellText(cell)}"`}; it takes "in" or "mm"`);
-};
+  const text = cellText(cell);
+  throw new Refusal(`is ${text === '' ? 'blank' : `"${text}"`}; it takes "in" or "mm"`);
+}

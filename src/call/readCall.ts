@@ -4,6 +4,7 @@ import type { System } from '../core/quantity';
 import { naming, Refusal } from '../core/refusal';
 import { cellAt, commonShape, shapeOf, type Shape } from './broadcast';
 import type { Argument, CellValue, Matrix } from '../cells/value';
+import { inPlaces } from './places';
 import { defaultValue, readerOf, readUnits, type CellReader } from './readArgument';
 
 /** Above this a worksheet is better served by several smaller calls; Excel itself struggles with larger arguments. */
@@ -24,6 +25,8 @@ export interface Place {
 
 /** The arguments of one call, taken apart. `at` throws a `Refusal` that names the argument. */
 export interface ReadCall {
+  /** In the places of the inputs, units last; undefined where left out. */
+  readonly args: readonly (Matrix | undefined)[];
   readonly shape: Shape;
   readonly systemAt: (row: number, column: number) => System;
   readonly at: (row: number, column: number) => Place;
@@ -31,18 +34,20 @@ export interface ReadCall {
   readonly explain: (refusal: Refusal, place: Place) => Refusal;
 }
 
-export function readCall(definition: Definition, args: readonly Argument[]): ReadCall {
+export function readCall(definition: Definition, typed: readonly Argument[]): ReadCall {
   const inputs = inputsOf(definition);
   // The units come after the inputs.
   const most = inputs.length + 1;
-  if (args.length > most) {
-    throw new Refusal(`${definition.name} takes at most ${most} arguments; ${args.length} were given.`);
+  if (typed.length > most) {
+    throw new Refusal(`${definition.name} takes at most ${most} arguments; ${typed.length} were given.`);
   }
-  const given = inputs.map((input, i) => readGiven(input, args[i] ?? undefined));
-  const units = args[inputs.length] ?? undefined;
+  const args = inPlaces(typed, inputs.length, (cells) => cells);
+  const given = inputs.map((input, i) => readGiven(input, args[i]));
+  const units = args[inputs.length];
   const systemAt = (row: number, column: number): System =>
     units ? naming('units', () => readUnits(cellAt(units, row, column))) : 'in';
   return {
+    args,
     shape: shapeOfCall(given, units),
     systemAt,
     at: (row, column) => {

@@ -4,6 +4,7 @@ import type { CellValue } from '../cells/value';
 import { CellError } from '../cells/value';
 import { findDefinition } from '../call/findDefinition';
 import { readUnits } from '../call/readArgument';
+import { inPlaces } from '../call/places';
 import { nativeArguments, type CallArgument } from '../call/native';
 import { NAMESPACE } from '../cells/namespace';
 import { BASIS_TEXT } from '../call/version';
@@ -166,12 +167,21 @@ export class Converter {
   }
 
   private async call(formula: string, call: Call, place: Place, far: boolean): Promise<ConvertedCall> {
-    const args = await Promise.all(
-      call.args.map(async ({ start, end }) => await this.argument(formula.slice(start, end), place, far)),
-    );
+    const args = await this.arguments(formula, call, place, far);
     if (call.id === 'UNIT.CONVERT') return this.conversion(args);
     if (call.id === 'SHOW.BASIS') return { results: [[`"${BASIS_TEXT}"`]], looksUp: false, notes: [] };
     return await this.definition(definitionOf(call.id), args, call, formula, place, far);
+  }
+
+  private async arguments(
+    formula: string,
+    { args }: Call,
+    place: Place,
+    far: boolean,
+  ): Promise<(Reference | undefined)[]> {
+    return await Promise.all(
+      args.map(async ({ start, end }) => await this.argument(formula.slice(start, end), place, far)),
+    );
   }
 
   /** One argument as cells with their texts; undefined where it is left out. */
@@ -217,7 +227,10 @@ export class Converter {
     place: Place,
     far: boolean,
   ): Promise<ConvertedCall> {
-    const args = [...given];
+    const placed = (references: readonly (Reference | undefined)[]): (Reference | undefined)[] => [
+      ...inPlaces(references, inputsOf(definition).length, valuesOf),
+    ];
+    const args = placed(given);
     const inputs = [...inputsOf(definition), UNITS_PARAMETER];
     const isList = (i: number): boolean => {
       const input = inputsOf(definition)[i];
@@ -230,13 +243,7 @@ export class Converter {
     );
     let looksUp = false;
     const notes = new Set<string>();
-    const distant = far
-      ? [...args]
-      : await Promise.all(
-          call.args.map(
-            async ({ start, end }) => await this.argument(formula.slice(start, end), place, true),
-          ),
-        );
+    const distant = far ? [...args] : placed(await this.arguments(formula, call, place, true));
     inputsOf(definition).forEach(({ reading }, i) => {
       const list = distant[i];
       if (reading.as !== 'list' || !list?.cells.flat().some(({ value }) => typeof value === 'string')) return;
@@ -328,6 +335,8 @@ function definitionOf(id: string): Definition {
     );
   }
 }
+
+const valuesOf = ({ cells }: Reference): CellValue[][] => cells.map((line) => line.map(({ value }) => value));
 
 const isWhole = (call: Call, formula: string): boolean =>
   formula.slice(0, call.start).trim() === '' && formula.slice(call.end).trim() === '';

@@ -25,7 +25,7 @@ export interface DescribedCall {
 }
 
 /** Undefined for the functions about functions, and for a name that there is not. */
-export function describeCall({ id, args }: CellCall): DescribedCall | undefined {
+export function describeCall({ id, args: typed }: CellCall): DescribedCall | undefined {
   const definition = definitionIfAny(id);
   if (!definition) return undefined;
   const told = {
@@ -39,7 +39,9 @@ export function describeCall({ id, args }: CellCall): DescribedCall | undefined 
     sources: definition.sources.map(sourceText),
   };
   try {
-    const place = readCall(definition, args).at(0, 0);
+    const call = readCall(definition, typed);
+    const { args } = call;
+    const place = call.at(0, 0);
     const work = workOf(definition, place.values, place.system, (_, i) => firstText(args[i]));
     const results = work.lines.filter(({ role }) => role === 'result');
     const unit = (gives: (typeof results)[number]['gives']): string =>

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { CellError, type Argument, type CellValue, type Matrix } from '../../src/cells/value';
 import { worksheetFunctions } from '../../src/call/functions';
+import { callsOfChecks } from '../share/generated';
 
 const call = (id: string, ...args: (CellValue | Matrix | undefined)[]): Matrix => {
   const found = worksheetFunctions.find((f) => f.id === id);
@@ -61,6 +62,75 @@ describe('a function in a worksheet', () => {
     expect(
       one('SEAT.SINK', 3000, 5, 0.15, 10, 12, 25, '205 GPa', '71.7 GPa', undefined, undefined, 'mm'),
     ).toBeCloseTo(Number(byNumber), 12);
+  });
+});
+
+describe('units', () => {
+  it('may come right after the last argument given', () => {
+    expect(one('TAP.DRILL', 'M6', 'mm')).toBe(one('TAP.DRILL', 'M6', undefined, undefined, undefined, 'mm'));
+    expect(one('SPRING.PRELOAD', 12, 1.5, 1, 'mm')).toBe(6);
+    expect(one('SPRING.PRELOAD', 12, 1.5, 1, [[' MM ']])).toBe(6);
+    expect(one('STACK.RSS', [[3], [4]], 'mm')).toBe(5);
+    expect(
+      one(
+        'STACK.RSS',
+        ['3 in', '4 in'].map((part) => [part]),
+        'mm',
+      ),
+    ).toBe(127);
+  });
+
+  it('are not looked for before an argument that is given', () => {
+    expect(refusal('TAP.DRILL', 'M6', 'mm', 75).message).toMatch(/^percent is "mm"/);
+    expect(refusal('SPRING.PRELOAD', 12, 'mm', 1).message).toMatch(/^freeLength is "mm"/);
+  });
+
+  it('that come early leave out what would stand in their place', () => {
+    expect(refusal('SEAT.FORCE', 2000, 5, 'mm').message).toBe('friction is missing.');
+    expect(refusal('SEAT.FORCE', 'mm').message).toBe('push is missing.');
+  });
+
+  it('as a range stand only in their own place', () => {
+    expect(refusal('SPRING.PRELOAD', 12, 1.5, 1, [['in'], ['mm']]).message).toMatch(/^shim is "in"/);
+    expect(call('SPRING.PRELOAD', 12, 1.5, 1, undefined, [['mm'], ['mm']])).toEqual([[6], [6]]);
+  });
+
+  it('are "in" or "mm" and nothing else', () => {
+    for (const word of ['inch', 'm-m', 'cm', ''])
+      expect(refusal('CLAMP.FORCE', 900, 25, undefined, word).message).toMatch(/^units is/);
+    expect(refusal('CLAMP.FORCE', 900, 25, 'inch').message).toMatch(/^margin is "inch"/);
+  });
+
+  it('may come early in the functions about functions, and in the arguments that these pass on', () => {
+    const inputs = [
+      ['push', 1000],
+      ['draft', 5],
+      ['friction', 0.15],
+    ];
+    const drafts = [[3], [5]];
+    expect(call('TRY.TABLE', 'SEAT.FORCE', inputs, 'draft', drafts, 'mm')).toEqual(
+      call('TRY.TABLE', 'SEAT.FORCE', inputs, 'draft', drafts, undefined, undefined, 'mm'),
+    );
+    expect(call('TRY.SPREAD', 'FILL.GATE', [['wall', 2, 0.3, 'uniform']], 'mm')).toEqual(
+      call('TRY.SPREAD', 'FILL.GATE', [['wall', 2, 0.3, 'uniform']], undefined, undefined, 'mm'),
+    );
+    for (const tool of ['SHOW.WORK', 'SHOW.CHECK', 'SHOW.CAUTION']) {
+      expect(call(tool, 'SPRING.PRELOAD', 12, 1.5, 1, 'mm')).toEqual(
+        call(tool, 'SPRING.PRELOAD', 12, 1.5, 1, undefined, 'mm'),
+      );
+    }
+    expect(one('UNIT.CONVERT', 1, 'in', 'mm')).toBe(25.4);
+  });
+
+  it('mean the same in either place, whatever is left out at the end', () => {
+    const calls = callsOfChecks().filter(({ cells }) => cells.at(-1)?.length === 1);
+    expect(calls.length).toBeGreaterThan(200);
+    for (const { definition, cells } of calls) {
+      const args = cells.map((column) => column?.map((cell) => [cell]));
+      const early = args.filter((arg, i) => arg !== undefined || args.slice(i + 1, -1).some(Boolean));
+      const fn = worksheetFunctions.find(({ id }) => id === definition.name);
+      expect(fn?.call(early), definition.name).toEqual(fn?.call(args));
+    }
   });
 });
 

@@ -73,6 +73,48 @@ describe('a native copy', () => {
     expect(await after(copy, edit, 'B6')).toBe('#VALUE!');
   });
 
+  it('reads units that come early as the functions do', async () => {
+    const workbook = await made({
+      B1: 12,
+      B4: ' MM',
+      C1: { formula: 'MOLD.TAP.DRILL("M6","mm")' },
+      C2: { formula: 'MOLD.SPRING.PRELOAD(B1,1.5,1,B4)' },
+      C3: { formula: 'MOLD.SPRING.PRELOAD(B1,{1.5;2},1,"mm")', fills: 'C3:C4' },
+      D1: { formula: 'MOLD.STACK.RSS(B1:B3,"mm")' },
+    });
+    expect(at(workbook, 'C2')?.value).toBe(6);
+    const { copy } = await share(workbook);
+    for (const cell of ['C1', 'C2', 'C3', 'C4', 'D1']) {
+      expect(at(copy, cell)?.formula, cell).not.toMatch(/MOLD\./);
+      expect(at(copy, cell)?.value, cell).toBeCloseTo(Number(at(workbook, cell)?.value), 12);
+    }
+    expect(at(copy, 'C1')?.value).toBe(5);
+    expect(await after(copy, { B1: 24 }, 'C2')).toBeCloseTo(12, 9);
+    expect(await after(copy, { B4: 'cm' }, 'C2')).toBe('#VALUE!');
+  });
+
+  it('reads plain numbers typed in a formula in the units of a cell, whatever these become', async () => {
+    const cells = {
+      B1: 2,
+      B4: 'mm',
+      C1: { formula: 'MOLD.SEAT.CLEAR(10,B1,B4)' },
+      C2: { formula: 'MOLD.STACK.WORST({1;2},B4)+0*B1' },
+      C3: { formula: 'MOLD.SEAT.SINK(2000,5,0.15,10,12,25,205000,"P20",B4)' },
+      C4: { formula: 'MOLD.COOL.RISE(10,200,2,0.46,B4)' },
+      C5: { formula: 'MOLD.STACK.WORST({1;"2 mm"},B4)+0*B1' },
+    };
+    const workbook = await made(cells);
+    const { copy } = await share(workbook);
+    const inInches = { B4: 'in' };
+    const wanted = await made({ ...cells, ...inInches });
+    for (const cell of ['C1', 'C2', 'C4', 'C5']) {
+      expect(at(copy, cell)?.formula, cell).not.toMatch(/MOLD\./);
+      expect(await after(copy, inInches, cell), cell).toBeCloseTo(Number(at(wanted, cell)?.value), 9);
+    }
+    // As pounds per square inch no metal is as soft.
+    expect(await after(copy, inInches, 'C3')).toBe(at(wanted, 'C3')?.value);
+  });
+
   it('looks names up in a table of the rows in use, and is #N/A for another', async () => {
     const workbook = await made({
       A1: 'P20',

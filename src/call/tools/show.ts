@@ -16,13 +16,16 @@ const OWN: readonly [Source] = [derived('What the function’s definition says')
 const definitionOf = (args: Args): Definition =>
   naming('function', () => findDefinition(args.text('function')));
 
-/** One calculation of a function: its first cell where a range is given. */
-function placeOf(definition: Definition, args: readonly Argument[]): Place {
-  const call = readCall(definition, args);
+/** One calculation of a function, with its arguments in their places. */
+function placeOf(
+  definition: Definition,
+  typed: readonly Argument[],
+): Place & { readonly args: readonly Argument[] } {
+  const call = readCall(definition, typed);
   const { rows, columns } = call.shape;
   if (rows * columns > 1)
     throw new Refusal('are ranges; the work is shown for one cell of each', 'arguments');
-  return call.at(0, 0);
+  return { args: call.args, ...call.at(0, 0) };
 }
 
 /** What was typed for an argument, or its default. */
@@ -50,8 +53,7 @@ export const showWork: Tool = {
   related: ['SHOW.CHECK', 'SHOW.SOURCE'],
   run: (args): Matrix => {
     const definition = definitionOf(args);
-    const given = args.rest('arguments');
-    const { values, system } = placeOf(definition, given);
+    const { values, system, args: given } = placeOf(definition, args.rest('arguments'));
     return workOf(definition, values, system, givenText(given)).lines.map((line) => workCells(line, system));
   },
 };
@@ -114,7 +116,7 @@ export const showCheck: Tool = {
   name: 'SHOW.CHECK',
   summary: 'Whether the inputs lie in the range in which the equation holds: "in range", or what is outside.',
   parameters: [FUNCTION, ITS_ARGUMENTS],
-  example: 'SHOW.CHECK("SPRING.PRELOAD",8,40,32,,"mm")',
+  example: 'SHOW.CHECK("SPRING.PRELOAD",8,40,32,"mm")',
   sources: OWN,
   related: ['SHOW.CAUTION', 'SHOW.WORK'],
   run: (args): Matrix => {

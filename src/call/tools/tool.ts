@@ -1,7 +1,8 @@
 import type { Source } from '../../core/define';
 import { naming, Refusal } from '../../core/refusal';
 import { CellError, type Argument, type CellValue, type Matrix } from '../../cells/value';
-import { familyOf } from '../describe';
+import { familyOf, UNITS_PARAMETER } from '../describe';
+import { inPlaces } from '../places';
 import { PassedError, readUnits } from '../readArgument';
 import { errorCell } from '../worksheet';
 import type { WorksheetFunction, WorksheetParameter } from '../worksheetFunction';
@@ -48,8 +49,9 @@ export const parameter = (
   ...more,
 });
 
-function argsOf(parameters: readonly WorksheetParameter[], given: readonly Argument[]): Args {
+function argsOf(parameters: readonly WorksheetParameter[], typed: readonly Argument[]): Args {
   const indexOf = (name: string): number => parameters.findIndex((p) => p.name === name);
+  const given = inPlaces(typed, indexOf(UNITS_PARAMETER.name), (cells) => cells);
   const rangeIfGiven = (name: string): Matrix | undefined => given[indexOf(name)] ?? undefined;
   const range = (name: string): Matrix => {
     const found = rangeIfGiven(name);

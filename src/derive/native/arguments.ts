@@ -72,6 +72,11 @@ export class UnitTexts {
     return factor === '1' ? shifted : `(${shifted}/${factor})`;
   }
 
+  /** Whether a cell decides in which unit a plain number of this kind is. */
+  decide(kind: Kind): boolean {
+    return this.units.varies && systemUnit(kind, 'in') !== systemUnit(kind, 'mm');
+  }
+
   guards(): Guard[] {
     if (!this.units.varies) return [];
     const { text } = this.units;
@@ -189,7 +194,7 @@ export class ArgumentTexts implements NativeInput {
     const { argument, input } = this;
     if (!argument) throw new CannotBeNative(`${input.name} is missing`);
     const { text, varies, content } = argument;
-    if (!varies) return this.part(symbol, nativeNumber(this.constantSI(content as Content, kind)));
+    if (!varies) return this.part(symbol, this.constant(content as Content, kind));
     const isText = typeof content === 'string';
     const live = this.units.toSI(text, kind);
     let si = live;
@@ -218,6 +223,22 @@ export class ArgumentTexts implements NativeInput {
     return reading.unit ? reading.si : toSI(reading.plain, unit);
   }
 
+  /** A constant's SI text; a plain number is what the units make of it, and a cell may decide these. */
+  private constant(content: Content, kind: Kind): string {
+    const plain = this.plainNumber(content, kind);
+    return plain === undefined || !this.units.decide(kind)
+      ? nativeNumber(this.constantSI(content, kind))
+      : this.units.toSI(nativeNumber(plain), kind);
+  }
+
+  /** The number of a content that names no unit. */
+  private plainNumber(content: Content, kind: Kind): number | undefined {
+    if (typeof content === 'number') return content;
+    if (content === null) return 0;
+    const reading = typeof content === 'string' ? readQuantity(content, kind) : undefined;
+    return reading?.ok && !reading.unit ? reading.plain : undefined;
+  }
+
   private limitGuards(si: string, raw: string | undefined, limits: object, kind: Kind): void {
     const { low, lowIncluded, high, highIncluded } = boundsOf(limits, kind);
     const guard = (bound: number, sign: string): void => {
@@ -243,10 +264,16 @@ export class ArgumentTexts implements NativeInput {
     const { text, content, varies } = argument;
     const cells = content as readonly Content[];
     if (!varies || cells.some((cell) => typeof cell === 'string')) {
-      const entries = cells.filter((cell) => cell !== null && cell !== '');
-      const numbers = entries.map((cell) => nativeNumber(this.constantSI(cell, kind)).replace(/[()]/g, ''));
       if (varies) throw new CannotBeNative(`${input.name} holds text with units`);
-      return `{${numbers.join(';')}}`;
+      const entries = cells.filter((cell) => cell !== null && cell !== '');
+      const arrayOf = (numbers: readonly number[]): string =>
+        `{${numbers.map((one) => nativeNumber(one).replace(/[()]/g, '')).join(';')}}`;
+      const plain = entries.flatMap((cell) => this.plainNumber(cell, kind) ?? []);
+      if (this.units.decide(kind) && plain.length === entries.length)
+        return this.units.toSI(arrayOf(plain), kind);
+      if (this.units.decide(kind) && plain.length > 0)
+        throw new CannotBeNative(`${input.name} holds text with units`);
+      return arrayOf(entries.map((cell) => this.constantSI(cell, kind)));
     }
     const says = `${input.name}: numbers in their limits`;
     this.guards.push({ when: `COUNT(${text})=0`, code: '#VALUE!', says });
@@ -287,7 +314,8 @@ export class ArgumentTexts implements NativeInput {
   ): string {
     const { argument, input } = this;
     const { kind, means, ...limits } = number;
-    if (!argument?.varies) return nativeNumber(binding.from(argument?.value));
+    if (!argument || (!argument.varies && !this.units.decide(kind)))
+      return nativeNumber(binding.from(argument?.value));
     const at = (probe: number): number => binding.from(means(probe));
     // Numbers that any limits of the catalogue allow, so that what they settle shows.
     const now = toSI(argument.content as number, systemUnit(kind, this.units.system));
@@ -300,7 +328,14 @@ export class ArgumentTexts implements NativeInput {
       // Only certain numbers mean something, such as the sizes of a series.
     }
     this.fixed();
+    this.fixUnits(kind);
     return nativeNumber(binding.from(argument.value));
+  }
+
+  /** Of a number that was read when the copy was made: it holds in its units alone. */
+  private fixUnits(kind: Kind): void {
+    const guard = this.units.decide(kind) ? this.units.fixedGuard() : undefined;
+    if (guard) this.guards.push(guard);
   }
 
   private lookedUp(symbol: string, reading: Extract<Reading, { as: 'named' }>): string {

@@ -1,6 +1,7 @@
 import { cellAt } from '../../call/broadcast';
 import type { Argument, CellValue } from '../../cells/value';
 import { errorCell } from '../../call/worksheet';
+import { inPlaces } from '../../call/places';
 import { readCall } from '../../call/readCall';
 import { valueSource } from '../../call/tools/show';
 import { catalogue } from '../../catalogue';
@@ -58,10 +59,15 @@ export async function workOfCall(
 
 function shown(
   definition: Definition,
-  given: readonly GivenArgument[],
+  typed: readonly GivenArgument[],
   wanted: { readonly row: number; readonly column: number },
 ): CallWork {
-  const args = given.map(({ value }) => value);
+  const given = inPlaces(
+    typed.map((argument) => (argument.value ? argument : undefined)),
+    inputsOf(definition).length,
+    ({ value }) => value ?? [],
+  );
+  const args = given.map((argument) => argument?.value);
   const call = readCall(definition, args);
   const row = Math.min(wanted.row, call.shape.rows - 1);
   const column = Math.min(wanted.column, call.shape.columns - 1);
@@ -93,7 +99,7 @@ function shown(
 function shownInput(
   definition: Definition,
   line: TypesetLine,
-  given: readonly GivenArgument[],
+  given: readonly (GivenArgument | undefined)[],
   place: { readonly row: number; readonly column: number },
   system: System,
 ): ShownInput {

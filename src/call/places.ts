@@ -1,0 +1,36 @@
+import type { CellValue, Matrix } from '../cells/value';
+import { SYSTEMS, type System } from '../core/quantity';
+
+/** The system of units that a cell names: `in` or `mm`, case and blanks aside. */
+export function systemNamed(cell: CellValue): System | undefined {
+  if (typeof cell !== 'string') return undefined;
+  const word = cell.replace(/\s/g, '').toLowerCase();
+  return SYSTEMS.find((system) => system === word);
+}
+
+/**
+ * The arguments of a call in their places, units last. Units may come early: where the last argument that is not
+ * left out is one cell that reads `in` or `mm`, it is the units, and what would stand in its place is left out. So
+ * nobody counts commas, and a function may get new optional arguments without a stored call changing its meaning.
+ */
+export function inPlaces<A>(
+  args: readonly (A | null | undefined)[],
+  unitsPlace: number,
+  cellsOf: (arg: A) => Matrix,
+): readonly (A | undefined)[] {
+  const placed = args.map((arg) => arg ?? undefined);
+  const last = placed.map((arg) => arg !== undefined).lastIndexOf(true);
+  const given = placed[last];
+  if (given === undefined || last >= unitsPlace || !isUnits(cellsOf(given))) return placed;
+  placed[last] = undefined;
+  placed[unitsPlace] = given;
+  // An array with holes would pass over them.
+  return Array.from(placed);
+}
+
+function isUnits(cells: Matrix): boolean {
+  const [row, ...rows] = cells;
+  if (!row || row.length !== 1 || rows.length > 0) return false;
+  const [cell = null] = row;
+  return systemNamed(cell) !== undefined;
+}
