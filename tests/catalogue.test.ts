@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { catalogue } from '../src/catalogue';
-import { parametersOf } from '../src/call/describe';
+import { wordsOf } from '../src/derive/words';
 import { CellError, type Argument, type CellValue, type Matrix } from '../src/cells/value';
 import { worksheetFunction } from '../src/call/worksheet';
 import { amountSI } from '../src/core/amount';
@@ -54,7 +54,7 @@ describe.each(catalogue.map((definition) => [definition.name, definition] as con
     });
 
     it('names its arguments and symbols once', () => {
-      const names = parametersOf(definition).map(({ name }) => name);
+      const names = wordsOf(definition).parameters.map(({ name }) => name);
       expect(new Set(names).size).toBe(names.length);
       const symbols = inputsOf(definition).map(({ symbol }) => symbol);
       expect(new Set(symbols).size).toBe(symbols.length);

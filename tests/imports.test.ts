@@ -13,7 +13,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   core: [],
   tables: ['core'],
   catalogue: ['core', 'tables'],
-  derive: ['core', 'tables', 'catalogue'],
+  derive: ['cells', 'core', 'tables', 'catalogue'],
   call: BELOW_CALL,
   sheet: [...BELOW_CALL, 'call'],
   package: ['cells'],

@@ -3,7 +3,7 @@ import { answer, givesOf } from '../core/evaluate';
 import { fromSI, systemUnit, type Kind, type System } from '../core/quantity';
 import { Refusal } from '../core/refusal';
 import { CellError, type Argument, type CellValue, type Matrix } from '../cells/value';
-import { familyOf, parametersOf } from './describe';
+import { wordsOf } from '../derive/words';
 import { PassedError } from './readArgument';
 import { readCall, type Place, type ReadCall } from './readCall';
 import type { WorksheetFunction } from './worksheetFunction';
@@ -11,10 +11,7 @@ import type { WorksheetFunction } from './worksheetFunction';
 /** A definition as the worksheet sees it. */
 export function worksheetFunction(definition: Definition): WorksheetFunction {
   return {
-    id: definition.name,
-    family: familyOf(definition.name),
-    summary: definition.summary,
-    parameters: parametersOf(definition),
+    ...wordsOf(definition),
     call: (args) => callDefinition(definition, args),
   };
 }

@@ -39,9 +39,9 @@ export const drilled = <const N extends string>(name: N, symbol: string, says: s
 export const drilledIfGiven = <const N extends string>(
   name: N,
   symbol: string,
-  says: string,
+  options: { readonly says: string; readonly whenLeftOut: string },
 ): Input<N, Drilled | undefined> =>
-  named<N, Drilled>(name, name, byNameOrDiameter(symbol), { says, optional: true });
+  named<N, Drilled>(name, name, byNameOrDiameter(symbol), { ...options, optional: true });
 
 export const drillSeries = choice('series', DRILL_CHOICES, {
   default: 'all',

@@ -1,8 +1,10 @@
 import { NAMESPACE } from '../cells/namespace';
-import type { WorksheetFunction, WorksheetParameter } from '../call/worksheetFunction';
+import type { HelpDraft } from '../call/helpEntry';
+import type { WorksheetFunction } from '../call/worksheetFunction';
+import { helpText } from './helpText';
 import type { Command } from './command';
 import { Failure } from './command';
-import { table, wrap } from './table';
+import { table } from './table';
 
 async function all(): Promise<readonly WorksheetFunction[]> {
   return (await import('../call/functions')).worksheetFunctions;
@@ -38,24 +40,22 @@ function speaksOf({ id, family, summary, parameters }: WorksheetFunction, word: 
 /** The help of one function; undefined where there is none of that name. */
 export async function functionHelp(name: string): Promise<string | undefined> {
   const wanted = withoutNamespace(name);
-  const found = (await all()).find(({ id }) => id === wanted);
-  if (!found) return undefined;
-  const { id, summary, parameters } = found;
-  const shown = parameters.map(({ name: one, optional, repeating }) => {
-    const text = repeating ? `${one}, …` : one;
-    return optional ? `[${text}]` : text;
-  });
-  return [
-    `=${NAMESPACE}.${id}(${shown.join(', ')})`,
-    '',
-    wrap(summary),
-    ...parameters.map(parameterHelp),
-  ].join('\n');
+  const draft = await draftOf(wanted);
+  if (!draft) return undefined;
+  const { calculateFormulas } = await import('../workbook/engine/calculateFormulas');
+  const [answer = []] = await calculateFormulas([draft.typed], await all());
+  return helpText(draft.entry(answer));
 }
 
-function parameterHelp({ name, says, choices }: WorksheetParameter): string {
-  const words = choices ? ` One of: ${choices.join(', ')}.` : '';
-  return `\n  ${name}\n${wrap(says + words, 78, '      ')}`;
+async function draftOf(id: string): Promise<HelpDraft | undefined> {
+  const { exampleCheck } = await import('../call/example');
+  const { definitionHelp, toolHelp } = await import('../call/helpEntry');
+  const { catalogue } = await import('../catalogue');
+  const definition = catalogue.find(({ name }) => name === id);
+  if (definition) return definitionHelp(definition, exampleCheck(definition));
+  const { tools } = await import('../call/tools');
+  const tool = tools.find(({ name }) => name === id);
+  return tool && toolHelp(tool);
 }
 
 export async function nearestFunctions(name: string): Promise<string[]> {

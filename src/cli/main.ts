@@ -16,7 +16,29 @@ declare const MOLDSHEET_VERSION: string;
 
 const PROGRAM = 'moldsheet';
 
-const commands: readonly Command[] = [calc, recalc, whatif, solve, check, share, functions, serve];
+const help: Command = {
+  name: 'help',
+  usage: ['[FUNCTION]', '[COMMAND]'],
+  summary: 'Say what a function gives and takes, with its equation and sources.',
+  details: ['Of a command it says how it is used.'],
+  options: {},
+  takes: [0, 1],
+  async run({ positionals: [topic] }, output) {
+    output.out(topic === undefined ? overview() : await helpOn(topic));
+    return 0;
+  },
+};
+
+async function helpOn(topic: string): Promise<string> {
+  const command = commands.find(({ name }) => name === topic);
+  if (command) return commandHelp(command);
+  const text = await functionHelp(topic);
+  if (text !== undefined) return text;
+  const nearest = await nearestFunctions(topic);
+  throw new Failure(`There is no command and no function ${topic}; nearest: ${nearest.join(', ')}.`);
+}
+
+const commands: readonly Command[] = [calc, recalc, whatif, solve, check, share, functions, serve, help];
 
 /** Runs the command line. Gives the exit status: 0 all well, 1 an error in the calculation, 2 the work cannot be done. */
 export async function main(argv: readonly string[], output: Output): Promise<number> {
@@ -44,7 +66,6 @@ async function dispatch(argv: readonly string[], output: Output): Promise<number
     output.out(MOLDSHEET_VERSION);
     return 0;
   }
-  if (name === 'help') return help(rest, output);
   const command = commands.find((one) => one.name === name);
   if (!command) throw new Failure(`There is no command ${name}; see ${PROGRAM} --help.`);
   if (rest.includes('--help') || rest.includes('-h')) {
@@ -52,22 +73,6 @@ async function dispatch(argv: readonly string[], output: Output): Promise<number
     return 0;
   }
   return command.run(readArguments(command, rest), output);
-}
-
-async function help(topics: readonly string[], output: Output): Promise<number> {
-  const [topic] = topics;
-  if (topic === undefined) {
-    output.out(overview());
-    return 0;
-  }
-  const command = commands.find(({ name }) => name === topic);
-  const text = command ? commandHelp(command) : await functionHelp(topic);
-  if (text === undefined) {
-    const nearest = await nearestFunctions(topic);
-    throw new Failure(`There is no command and no function ${topic}; nearest: ${nearest.join(', ')}.`);
-  }
-  output.out(text);
-  return 0;
 }
 
 function readArguments(command: Command, argv: readonly string[]): Arguments {
@@ -100,7 +105,7 @@ function readArguments(command: Command, argv: readonly string[]): Arguments {
 }
 
 function overview(): string {
-  const width = Math.max(...commands.map(({ name }) => name.length), 'help FUNCTION'.length);
+  const width = Math.max(...commands.map(({ name }) => name.length));
   const line = (name: string, says: string) => `  ${name.padEnd(width)}  ${says}`;
   return [
     wrap('Worksheet functions for designing short-run injection molds, on the command line.'),
@@ -108,7 +113,6 @@ function overview(): string {
     `Usage: ${PROGRAM} COMMAND …`,
     '',
     ...commands.map(({ name, summary }) => line(name, summary)),
-    line('help FUNCTION', 'Say what a function gives and what it takes.'),
     '',
     `${PROGRAM} COMMAND --help says more of a command; ${PROGRAM} --version gives the version.`,
   ].join('\n');

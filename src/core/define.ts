@@ -66,6 +66,8 @@ export interface Input<N extends string = string, V = unknown> {
   readonly default?: Amount;
   /** The name of another input whose value it takes when left out. */
   readonly sameAs?: string;
+  /** What counts when it is left out, in words, where that is no plain value: `no stop`. */
+  readonly whenLeftOut?: string;
 }
 
 // Any definition's inputs, whatever their values.
@@ -84,6 +86,7 @@ interface QuantityOptions extends Limits {
   readonly default?: Amount;
   readonly sameAs?: string;
   readonly optional?: true;
+  readonly whenLeftOut?: string;
   /** The range in which such a value usually lies in this trade; outside it a checker asks whether the unit is meant. */
   readonly usual?: readonly [Amount, Amount];
 }
@@ -96,7 +99,7 @@ export function input<const N extends string, const O extends QuantityOptions>(
   kind: Kind,
   options: O,
 ): Input<N, QuantityValue<O>> {
-  const { says, default: standard, sameAs, optional, ...rest } = options;
+  const { says, default: standard, sameAs, optional, whenLeftOut, ...rest } = options;
   return {
     name,
     symbol,
@@ -105,6 +108,7 @@ export function input<const N extends string, const O extends QuantityOptions>(
     optional: optional === true || standard !== undefined || sameAs !== undefined,
     ...(standard === undefined ? {} : { default: standard }),
     ...(sameAs === undefined ? {} : { sameAs }),
+    ...(whenLeftOut === undefined ? {} : { whenLeftOut }),
   };
 }
 
@@ -137,37 +141,55 @@ export function named<const N extends string, V>(
   name: N,
   symbol: string,
   reading: Omit<NamedReading<V>, 'as'>,
-  options: { readonly says: string; readonly optional: true },
+  options: { readonly says: string; readonly optional: true; readonly whenLeftOut?: string },
 ): Input<N, V | undefined>;
 export function named<const N extends string, V>(
   name: N,
   symbol: string,
   reading: Omit<NamedReading<V>, 'as'>,
-  options: { readonly says: string; readonly default?: Amount; readonly optional?: true },
+  options: {
+    readonly says: string;
+    readonly default?: Amount;
+    readonly optional?: true;
+    readonly whenLeftOut?: string;
+  },
 ): Input<N, V | undefined> {
+  const { says, default: standard, optional, whenLeftOut } = options;
   return {
     name,
     symbol,
-    says: options.says,
+    says,
     reading: { as: 'named', ...reading },
-    optional: options.optional === true || options.default !== undefined,
-    ...(options.default === undefined ? {} : { default: options.default }),
+    optional: optional === true || standard !== undefined,
+    ...(standard === undefined ? {} : { default: standard }),
+    ...(whenLeftOut === undefined ? {} : { whenLeftOut }),
   } as Input<N, V | undefined>;
 }
 
 /** A range read as one list of quantities; it does not broadcast. */
 export function list<
   const N extends string,
-  const O extends { readonly says: string; readonly optional?: true } & Limits,
+  const O extends {
+    readonly says: string;
+    readonly optional?: true;
+    readonly whenLeftOut?: string;
+  } & Limits,
 >(
   name: N,
   symbol: string,
   kind: Kind,
   options: O,
 ): Input<N, O extends { readonly optional: true } ? readonly number[] | undefined : readonly number[]> {
-  const { says, optional, ...limits } = options;
+  const { says, optional, whenLeftOut, ...limits } = options;
   const reading = { as: 'list', kind, ...limits } as Reading;
-  return { name, symbol, says, reading, optional: optional === true } as ReturnType<typeof list<N, O>>;
+  return {
+    name,
+    symbol,
+    says,
+    reading,
+    optional: optional === true,
+    ...(whenLeftOut === undefined ? {} : { whenLeftOut }),
+  } as ReturnType<typeof list<N, O>>;
 }
 
 /** What a result is: a quantity, a text, one or the other by a choice, or a row of several. */

@@ -1,12 +1,14 @@
 import type { Source } from '../core/define';
+import { withUnit } from '../core/format';
+import type { System } from '../core/quantity';
 import type { GeneralEquation, RangeCondition, TypesetLine } from './typeset';
+import { familyOf, SOURCE_KINDS, type ParameterWords } from './words';
 
 /** All that the page of help of one function says; written to HTML by `helpHtml`. */
 export interface HelpEntry {
   readonly id: string;
   /** As it is typed: `MOLD.SEAT.FORCE`. */
   readonly title: string;
-  readonly family: string;
   readonly summary: string;
   readonly signature: string;
   readonly parameters: readonly HelpParameter[];
@@ -21,18 +23,21 @@ export interface HelpEntry {
   readonly pictures: readonly string[];
   readonly range: readonly RangeCondition[];
   readonly sources: readonly Source[];
-  readonly cautions: readonly { readonly whenTex?: string; readonly says: string }[];
+  readonly cautions: readonly HelpCaution[];
   readonly related: readonly string[];
 }
 
-export interface HelpParameter {
-  readonly name: string;
+export interface HelpParameter extends ParameterWords {
   /** Of the equations; absent where they do not name it. */
   readonly symbolTex?: string;
+}
+
+/** A caution, and where it holds: always, or under a condition. */
+export interface HelpCaution {
   readonly says: string;
-  /** `above 0°, below 45°`. */
-  readonly limits?: string;
-  readonly optional: boolean;
+  readonly whenTex?: string;
+  /** The same for where nothing can be typeset. */
+  readonly whenText?: string;
 }
 
 export interface HelpExample {
@@ -42,6 +47,8 @@ export interface HelpExample {
   readonly answer: readonly (readonly string[])[];
   readonly unit: string;
   readonly lines: readonly TypesetLine[];
+  /** The units of the lines. */
+  readonly system?: System;
   /** What the answer was checked against. */
   readonly from?: string;
 }
@@ -52,12 +59,9 @@ export interface HelpTools {
   readonly address: (id: string) => string;
 }
 
-export const SOURCE_KINDS: Readonly<Record<Source['kind'], string>> = {
-  published: 'Published',
-  derived: 'Derived',
-  memory: 'From memory, unverified',
-  practice: 'Common practice',
-};
+/** The last line of every page of help. */
+export const DEFERS =
+  'Figures to plan by: the machine’s manual, local codes and licensed practice come first, above all where people can get hurt.';
 
 const escape = (text: string): string =>
   text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
@@ -121,11 +125,19 @@ function parametersHtml({ parameters }: HelpEntry, { typeset }: HelpTools): stri
 
 function columnsHtml({ columns }: HelpEntry): string {
   if (columns.length === 0) return '';
-  const rows = columns.map(
-    ({ word, says, unit }) =>
-      `<tr><td>${escape(word)}</td><td>${escape(says)}</td><td>${escape(unit)}</td></tr>`,
-  );
-  return `<table><thead><tr><th scope="col">Word</th><th scope="col">Meaning</th><th scope="col">Unit</th></tr></thead><tbody>${rows.join('')}</tbody></table>`;
+  const { heads, rows } = columnTable(columns);
+  const head = heads.map((one) => `<th scope="col">${escape(one)}</th>`).join('');
+  const body = rows.map((row) => `<tr>${row.map((cell) => `<td>${escape(cell)}</td>`).join('')}</tr>`);
+  return `<table><thead><tr>${head}</tr></thead><tbody>${body.join('')}</tbody></table>`;
+}
+
+/** What a table gives, by word; a meaning that only repeats the word is not shown. */
+export function columnTable(columns: HelpEntry['columns']) {
+  const isPlain = columns.every(({ word, says }) => says === word);
+  return {
+    heads: isPlain ? ['Word', 'Unit'] : ['Word', 'Meaning', 'Unit'],
+    rows: columns.map(({ word, says, unit }) => (isPlain ? [word, unit] : [word, says, unit])),
+  };
 }
 
 function equationsHtml({ equations }: HelpEntry, { typeset }: HelpTools): string {
@@ -143,7 +155,7 @@ function exampleHtml({ typed, answer, unit, lines, from }: HelpExample, { typese
   const [[only = ''] = []] = answer;
   const shown =
     answer.length === 1 && answer[0]?.length === 1
-      ? `<p>gives <strong>${escape(only)}${unit === '' || unit.startsWith('%') || unit.startsWith('/') ? unit : ` ${escape(unit)}`}</strong></p>`
+      ? `<p>gives <strong>${escape(withUnit(only, unit))}</strong></p>`
       : `<div class="scroll" tabindex="0" role="group" aria-label="Answer"><table><tbody>${answer.map((row) => `<tr>${row.map((cell) => `<td>${escape(cell)}</td>`).join('')}</tr>`).join('')}</tbody></table></div>`;
   const steps = lines
     .filter(({ role, numbersTex }) => role !== 'input' && numbersTex !== undefined)
@@ -181,10 +193,10 @@ function cautionsHtml({ cautions }: HelpEntry, { typeset }: HelpTools): string {
 
 /** The list of all functions, with a search. */
 export function indexHtml(entries: readonly HelpEntry[], { address }: Pick<HelpTools, 'address'>): string {
-  const families = [...new Set(entries.map(({ family }) => family))];
+  const families = [...new Set(entries.map(({ id }) => familyOf(id)))];
   const groups = families.map((family) => {
     const members = entries
-      .filter((entry) => entry.family === family)
+      .filter(({ id }) => familyOf(id) === family)
       .map(({ id, title, summary, parameters }) => {
         const words = parameters.map(({ name }) => name).join(' ');
         return `<li data-words="${escape(words)}"><a href="${address(id)}">${escape(title)}</a><br>${escape(summary)}</li>`;
@@ -212,6 +224,6 @@ const pageHtml = (title: string, above: string, body: string): string => `<!doct
 <link rel="stylesheet" href="help.css">
 <title>${escape(title)} – Moldsheet</title>
 </head>
-<body><main>${above}<h1>${escape(title)}</h1>${body}</main></body>
+<body><main>${above}<h1>${escape(title)}</h1>${body}</main><footer>${escape(DEFERS)}</footer></body>
 </html>
 `;

@@ -5,10 +5,11 @@ import { parseEquation } from '../core/expr/parse';
 import { symbolTex, toTex } from '../core/expr/tex';
 import { rewrite, variables, type Expr } from '../core/expr/tree';
 import { programFor, type CompiledStep } from '../core/program';
-import { KINDS, type Kind, type System } from '../core/quantity';
+import type { Kind, System } from '../core/quantity';
 import { findUnit } from '../core/readQuantity';
 import { quantityText } from '../core/format';
 import { measureTex, quantityTex } from './typesetQuantity';
+import { unitsOfKind } from './words';
 import { workOf, type GivenText, type Work, type WorkLine } from './work';
 
 /** A line of the work, ready to be shown. TeX is for math mode. */
@@ -224,14 +225,20 @@ const LETTERS: Readonly<Record<string, string>> = {
 export const inLetters = (text: string): string =>
   text
     .replace(/(?<![A-Za-z])[a-z]+(?![a-z])/g, (word) => LETTERS[word] ?? word)
-    .replace(/(?<=[\w)])\*(?=[\w(])/g, ' · ');
+    .replace(/(?<=[\p{L}\d_)])\*(?=[\p{L}\d_(])/gu, ' · ');
 
 /** One equation of a definition, as a person looks it up: in symbols, for each case of its choice. */
 export interface GeneralEquation {
   readonly symbolTex: string;
   readonly says: string;
   readonly unit: string;
-  readonly cases: readonly { readonly when?: string; readonly tex?: string; readonly words?: string }[];
+  readonly cases: readonly {
+    readonly when?: string;
+    readonly tex?: string;
+    readonly words?: string;
+    /** For where nothing can be typeset. */
+    readonly text: string;
+  }[];
   readonly note?: string;
 }
 
@@ -245,10 +252,11 @@ export function equationsOf(definition: Definition): GeneralEquation[] {
     return {
       symbolTex: symbolTex(symbol),
       says: step.says,
-      unit: unitsText(step.gives),
+      unit: unitsOfKind(step.gives),
       cases: cases.map(([when, expr]) => ({
         ...(when === undefined ? {} : { when }),
         tex: `${symbolTex(symbol)} = ${toTex(prune(parseEquation(expr, () => true)))}`,
+        text: inLetters(`${symbol} = ${expr}`),
       })),
       ...noteOf(step),
     };
@@ -266,21 +274,25 @@ function procedureEquations(definition: Extract<Definition, { type: 'procedure' 
     return {
       symbolTex: symbolTex(symbol),
       says,
-      unit: gives === 'text' ? '' : unitsText(gives),
-      cases: [expr ? { tex: `${symbolTex(symbol)} = ${toTex(expr)}` } : { words: inLetters(equation) }],
+      unit: gives === 'text' ? '' : unitsOfKind(gives),
+      cases: [
+        {
+          ...(expr ? { tex: `${symbolTex(symbol)} = ${toTex(expr)}` } : { words: inLetters(equation) }),
+          text: inLetters(
+            equation.startsWith(`${symbol} = `) ? equation : `${symbol}${expr ? ' =' : ':'} ${equation}`,
+          ),
+        },
+      ],
     };
   });
 }
-
-const unitsText = (kind: Kind): string => {
-  const { in: inch, mm } = KINDS[kind].system;
-  return inch === mm ? inch : `${inch} or ${mm}`;
-};
 
 /** One condition of an equation's range of validity. */
 export interface RangeCondition {
   /** What must hold; absent where it is not said in symbols. */
   readonly tex?: string;
+  /** The same for where nothing can be typeset. */
+  readonly text?: string;
   /** The sentence for a person where it does not hold. */
   readonly says: string;
 }
@@ -292,6 +304,7 @@ export function rangeOf(definition: Definition): RangeCondition[] {
     return (definition.valid ?? []).map(({ says }: { readonly says: string }) => ({ says }));
   return ((definition as Formula).valid ?? []).map(({ holds, says }) => ({
     tex: toTex(prune(parseEquation(holds, () => true))),
+    text: inLetters(holds),
     says,
   }));
 }

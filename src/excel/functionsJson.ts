@@ -1,4 +1,4 @@
-import type { WorksheetFunction, WorksheetParameter } from '../call/worksheetFunction';
+import type { FunctionWords, ParameterWords } from '../derive/words';
 
 /**
  * Excel's description of the custom functions (functions.json). Every parameter and every result is a matrix of
@@ -38,7 +38,7 @@ export interface ExcelParameter {
 
 /** `helpUrl` gives the https address of a function's help page. */
 export const functionsJson = (
-  functions: readonly WorksheetFunction[],
+  functions: readonly FunctionWords[],
   helpUrl: (id: string) => string,
 ): FunctionsJson => {
   const lists = new PickLists();
@@ -57,8 +57,8 @@ export const functionsJson = (
 };
 
 const excelParameter = (
-  fn: WorksheetFunction,
-  { name, says, optional, repeating, choices }: WorksheetParameter,
+  fn: FunctionWords,
+  { name, says, optional, repeating, choices }: ParameterWords,
   lists: PickLists,
 ): ExcelParameter => ({
   name,
@@ -74,7 +74,7 @@ const excelParameter = (
 class PickLists {
   readonly #lists = new Map<string, ExcelEnum>();
 
-  idOf(fn: WorksheetFunction, parameter: string, words: readonly string[]): string {
+  idOf(fn: FunctionWords, parameter: string, words: readonly string[]): string {
     const values = words.map((word) => ({ name: word, stringValue: word }));
     // An id has at least three characters, and the name of a parameter may be shorter.
     const shared = `LIST_${parameter.toUpperCase()}`;

@@ -2,11 +2,10 @@ import { BooleanNumber } from '@univerjs/core';
 import { FunctionType, type IFunctionInfo } from '@univerjs/engine-formula';
 
 import { NAMESPACE } from '../cells/namespace';
-import type { WorksheetFunction } from '../call/worksheetFunction';
-import { argumentText } from '../panel/argumentText';
+import type { FunctionWords } from '../derive/words';
 
 /** What the grid's autocomplete and argument help say of the functions. */
-export function functionDescriptions(functions: readonly WorksheetFunction[]): IFunctionInfo[] {
+export function functionDescriptions(functions: readonly FunctionWords[]): IFunctionInfo[] {
   return functions.map(({ id, summary, parameters }) => ({
     functionName: `${NAMESPACE}.${id}`,
     functionType: FunctionType.User,
@@ -14,7 +13,7 @@ export function functionDescriptions(functions: readonly WorksheetFunction[]): I
     description: summary,
     functionParameter: parameters.map((parameter) => ({
       name: parameter.name,
-      detail: argumentText(parameter),
+      detail: parameter.says,
       example: parameter.name,
       require: parameter.optional ? BooleanNumber.FALSE : BooleanNumber.TRUE,
       repeat: parameter.repeating ? BooleanNumber.TRUE : BooleanNumber.FALSE,

@@ -3,7 +3,7 @@ import { Button, Link, makeStyles, Text, tokens } from '@fluentui/react-componen
 import { helpPage } from '../call/helpPage';
 import { NAMESPACE } from '../cells/namespace';
 import type { WorksheetFunction } from '../call/worksheetFunction';
-import { argumentText, signature } from './argumentText';
+import { signature } from '../derive/words';
 
 const useStyles = makeStyles({
   help: { flexGrow: 1, minHeight: 0, overflowY: 'auto', padding: '8px 16px 16px' },
@@ -23,6 +23,7 @@ const useStyles = makeStyles({
   arguments: { margin: 0 },
   argument: { display: 'flex', justifyContent: 'space-between', gap: '8px', fontWeight: 600 },
   optional: { color: tokens.colorNeutralForeground3, fontWeight: 400, fontSize: tokens.fontSizeBase200 },
+  limits: { display: 'block', fontSize: tokens.fontSizeBase200 },
   says: { margin: '0 0 10px', color: tokens.colorNeutralForeground2, overflowWrap: 'anywhere' },
 });
 
@@ -62,7 +63,10 @@ export function FunctionHelp({ fn, onBack, onInsert }: Props) {
               {parameter.name}
               {parameter.optional && <span className={styles.optional}>optional</span>}
             </dt>
-            <dd className={styles.says}>{argumentText(parameter)}</dd>
+            <dd className={styles.says}>
+              {parameter.says}
+              {parameter.limits !== undefined && <span className={styles.limits}>{parameter.limits}</span>}
+            </dd>
           </div>
         ))}
       </dl>

@@ -1,4 +1,4 @@
-import { UNITS_PARAMETER } from '../call/describe';
+import { UNITS_PARAMETER } from '../derive/words';
 import { commonShape, type Shape } from '../call/broadcast';
 import type { CellValue } from '../cells/value';
 import { CellError } from '../cells/value';

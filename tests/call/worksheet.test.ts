@@ -144,7 +144,12 @@ describe('ranges', () => {
   it('that do not fit are refused by naming the second of the two', () => {
     const { code, message } = refusal('SEAT.CLEAR', [[1], [2], [3]], [[4], [5]]);
     expect(code).toBe('#VALUE!');
-    expect(message).toBe('draft is 2 × 1 cells, which does not fit lift at 3 × 1.');
+    expect(message).toBe('draft is 2 × 1 cells (rows × columns), which does not fit lift with 3 × 1.');
+  });
+
+  it('that do not fit name the argument they clash with, not the shape of all before them', () => {
+    const { message } = refusal('SEAT.FORCE', [[1], [2], [3]], [[5, 6, 7, 8]], [[0.1], [0.2]]);
+    expect(message).toBe('friction is 2 × 1 cells (rows × columns), which does not fit push with 3 × 1.');
   });
 
   it('may hold units, one for every cell', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { worksheetFunctions } from '../../src/call/functions';
+import { DEFERS } from '../../src/derive/help';
 import { run } from './run';
 
 describe('help', () => {
@@ -15,17 +16,31 @@ describe('help', () => {
     expect((await run('help', 'recalc')).out).toMatch(/^Usage: moldsheet recalc/);
   });
 
-  it('says of every function what it gives and what it takes', async () => {
+  it('is shown for itself', async () => {
+    expect((await run('help', 'help')).out).toMatch(/^Usage: moldsheet help \[FUNCTION\]/);
+  });
+
+  it('says of every function what it gives, what it takes, an example and its sources', async () => {
     for (const { id, summary, parameters } of worksheetFunctions) {
       const { out } = await run('help', `mold.${id.toLowerCase()}`);
       const text = out.replace(/\s+/g, ' ');
       expect(text).toContain(`=MOLD.${id}(`);
       expect(text).toContain(summary);
       for (const { name, says } of parameters) {
-        expect(out).toMatch(new RegExp(`^  ${name}$`, 'm'));
+        expect(out).toMatch(new RegExp(`^  ${name}( \\(optional\\))?$`, 'm'));
         expect(text).toContain(says.replace(/\s+/g, ' '));
       }
+      expect(text).toMatch(new RegExp(`Example =MOLD\\.${id.replace('.', '\\.')}\\(.*\\) gives \\S`));
+      expect(text).toContain('Sources ');
+      expect(text).toContain(DEFERS);
     }
+  });
+
+  it('shows equations, cautions and the kind of each source', async () => {
+    const { out } = await run('help', 'SEAT.RELEASE');
+    expect(out).toContain('R = max(0, N · (µ_s · cos(α) - sin(α)))');
+    expect(out).toMatch(/Cautions\n {2}Where µ_s >= tan\(α\)/);
+    expect(out).toMatch(/Sources\n {2}Derived: /);
   });
 
   it('names the nearest functions for one that there is not', async () => {

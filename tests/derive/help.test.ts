@@ -1,13 +1,14 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { helpEntries } from '../../scripts/help/entries';
-import { exampleOf } from '../../scripts/help/example';
 import { helpPages } from '../../scripts/help/pages';
 import { CellError, type CellValue, type Matrix } from '../../src/cells/value';
 import { worksheetFunctions } from '../../src/call/functions';
+import { exampleCheck, exampleOf } from '../../src/call/example';
 import { helpPage } from '../../src/call/helpPage';
 import { catalogue } from '../../src/catalogue';
-import type { Check, Definition } from '../../src/core/define';
-import { SOURCE_KINDS, type HelpEntry } from '../../src/derive/help';
+import type { Definition } from '../../src/core/define';
+import { DEFERS, type HelpEntry } from '../../src/derive/help';
+import { SOURCE_KINDS } from '../../src/derive/words';
 import { calculateFormulas } from '../../src/workbook/engine/calculateFormulas';
 import { runCheck } from '../support/runCheck';
 
@@ -53,6 +54,10 @@ describe('the help', () => {
     expect(wrong).toEqual([]);
   });
 
+  it('defers to the machine’s manual, local codes and licensed practice at the end of every page', () => {
+    for (const text of pages.values()) expect(text).toContain(`<footer>${DEFERS}</footer></body>`);
+  });
+
   it('lists every function in the index', () => {
     const index = pages.get('help/index.html') ?? '';
     for (const id of ids) expect(index).toContain(`>MOLD.${id}</a>`);
@@ -87,8 +92,8 @@ describe('the examples of the help', () => {
   it.each(catalogue.map((definition) => [definition.name, definition] as const))(
     'of %s gives what its check expects',
     (id, definition: Definition) => {
-      const { system } = exampleOf(definition);
-      const [check] = definition.checks as readonly [Check];
+      const check = exampleCheck(definition);
+      const { system } = exampleOf(definition, check);
       const { wanted } = runCheck(definition, check, system);
       const got: readonly CellValue[] = answers[entries.findIndex((one) => one.id === id)]?.[0] ?? [];
       wanted.forEach((value, i) => {

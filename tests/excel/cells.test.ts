@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it, vi } from 'vitest';
 import { CellError } from '../../src/cells/value';
-import type { WorksheetFunction, WorksheetParameter } from '../../src/call/worksheetFunction';
+import type { WorksheetFunction } from '../../src/call/worksheetFunction';
+import type { ParameterWords } from '../../src/derive/words';
 import { readArguments, writeAnswer } from '../../src/excel/cells';
 
 /** Of Excel's class, what the conversion touches. */
@@ -15,13 +16,13 @@ beforeAll(() => {
   vi.stubGlobal('CustomFunctions', { Error: ExcelError });
 });
 
-const parameter = (name: string, repeating = false): WorksheetParameter => ({
+const parameter = (name: string, repeating = false): ParameterWords => ({
   name,
   says: name,
   optional: true,
   repeating,
 });
-const fn = (...parameters: WorksheetParameter[]): WorksheetFunction => ({
+const fn = (...parameters: ParameterWords[]): WorksheetFunction => ({
   id: 'GROUP.FN',
   family: 'GROUP',
   summary: '',

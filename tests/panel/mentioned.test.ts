@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import type { WorksheetFunction } from '../../src/call/worksheetFunction';
-import { argumentText } from '../../src/panel/argumentText';
 import { functionsIn } from '../../src/panel/mentioned';
 
 const functions = ['SEAT.FORCE', 'TAP.DRILL'].map((id): WorksheetFunction => ({
@@ -22,20 +21,5 @@ describe('the functions of a formula', () => {
 
   it('are not those in quotes, nor those that do not exist', () => {
     expect(named('="MOLD.SEAT.FORCE("&MOLD.NO.SUCH(1)')).toEqual([]);
-  });
-});
-
-describe("an argument's help", () => {
-  const argument = { name: 'method', optional: true, repeating: false };
-
-  it('lists the words it takes', () => {
-    expect(argumentText({ ...argument, says: 'Way to add up.', choices: ['worst', 'rss'] })).toBe(
-      'Way to add up. One of: "worst", "rss".',
-    );
-  });
-
-  it('does not say them twice', () => {
-    const says = 'Units: "in" (default) or "mm"';
-    expect(argumentText({ ...argument, says, choices: ['in', 'mm'] })).toBe(says);
   });
 });

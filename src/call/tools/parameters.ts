@@ -1,4 +1,4 @@
-import { UNITS_PARAMETER } from '../describe';
+import { UNITS_PARAMETER } from '../../derive/words';
 import { parameter } from './tool';
 
 /** The parameters that the tools share. */

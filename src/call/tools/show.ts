@@ -2,6 +2,7 @@ import { derived, type Column, type Definition, type Lookup, type Source } from 
 import { evaluate } from '../../core/evaluate';
 import { systemUnit } from '../../core/quantity';
 import { naming, Refusal } from '../../core/refusal';
+import { sourceText } from '../../derive/words';
 import { workOf, type GivenText, type WorkLine } from '../../derive/work';
 import type { Argument, CellValue, Matrix } from '../../cells/value';
 import { findDefinition } from '../findDefinition';
@@ -57,15 +58,6 @@ export const showWork: Tool = {
     return workOf(definition, values, system, givenText(given)).lines.map((line) => workCells(line, system));
   },
 };
-
-export const KIND_TEXT: Readonly<Record<Source['kind'], string>> = {
-  published: '',
-  derived: 'Derived: ',
-  memory: 'From memory, unverified: ',
-  practice: 'Common practice: ',
-};
-
-export const sourceText = ({ kind, cites }: Source): string => `${KIND_TEXT[kind]}${cites}`;
 
 /** The source of the very value, where a table's rows or columns have their own. */
 export function valueSource(definition: Definition, args: readonly Argument[]): readonly Source[] {

@@ -1,18 +1,18 @@
 import type { Source } from '../../core/define';
 import { naming, Refusal } from '../../core/refusal';
 import { CellError, type Argument, type CellValue, type Matrix } from '../../cells/value';
-import { familyOf, UNITS_PARAMETER } from '../describe';
+import { familyOf, UNITS_PARAMETER, type ParameterWords } from '../../derive/words';
 import { inPlaces } from '../places';
 import { PassedError, readUnits } from '../readArgument';
 import { errorCell } from '../worksheet';
-import type { WorksheetFunction, WorksheetParameter } from '../worksheetFunction';
+import type { WorksheetFunction } from '../worksheetFunction';
 import type { System } from '../../core/quantity';
 
 /** A function about functions: it takes ranges as they are and answers with a table. */
 export interface Tool {
   readonly name: string;
   readonly summary: string;
-  readonly parameters: readonly WorksheetParameter[];
+  readonly parameters: readonly ParameterWords[];
   readonly sources: readonly [Source, ...Source[]];
   readonly notes?: readonly string[];
   readonly cautions?: readonly string[];
@@ -40,8 +40,8 @@ export interface Args {
 export const parameter = (
   name: string,
   says: string,
-  more: Partial<WorksheetParameter> = {},
-): WorksheetParameter => ({
+  more: Partial<ParameterWords> = {},
+): ParameterWords => ({
   name,
   says,
   optional: false,
@@ -49,7 +49,7 @@ export const parameter = (
   ...more,
 });
 
-function argsOf(parameters: readonly WorksheetParameter[], typed: readonly Argument[]): Args {
+function argsOf(parameters: readonly ParameterWords[], typed: readonly Argument[]): Args {
   const indexOf = (name: string): number => parameters.findIndex((p) => p.name === name);
   const given = inPlaces(typed, indexOf(UNITS_PARAMETER.name), (cells) => cells);
   const rangeIfGiven = (name: string): Matrix | undefined => given[indexOf(name)] ?? undefined;

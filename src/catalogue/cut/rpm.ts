@@ -15,7 +15,8 @@ export const cutRpm = formula({
       above: '0 rpm',
       optional: true,
       usual: ['500 rpm', '60000 rpm'],
-      says: 'Highest speed of the spindle, or of the cutter if that is lower; left out: no limit',
+      says: 'Highest speed of the spindle, or of the cutter if that is lower',
+      whenLeftOut: 'no limit',
     }),
   ],
   steps: {

@@ -13,7 +13,7 @@ export const ejectVacuum = formula({
       min: '0 MPa',
       max: '1.1 atm',
       default: '1 atm',
-      says: 'Pressure missing under the part; left out: all of one atmosphere',
+      says: 'Pressure missing under the part',
     }),
   ],
   steps: { F: { gives: 'force', expr: 'Dp*A', says: 'The air presses on the core’s projected area' } },

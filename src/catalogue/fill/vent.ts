@@ -17,7 +17,7 @@ export const fillVent = lookup({
       'resin',
       'resin',
       {
-        what: 'the name of a resin such as "PP" or "ABS", or a vent depth',
+        what: 'the name of a resin such as "PP" or "ABS"',
         read: (text) => ventDepth(findResin(text)),
         number: {
           kind: 'length',

@@ -100,13 +100,15 @@ export const stop = [
     min: '0 mm',
     optional: true,
     usual: ['0 mm', '1 mm'],
-    says: 'Gap that the insert sinks before it meets an axial stop; left out: there is no stop',
+    says: 'Gap that the insert sinks before it meets an axial stop',
+    whenLeftOut: 'there is no stop',
   }),
   input('stopStiffness', 'K_s', 'stiffness', {
     above: '0 N/mm',
     optional: true,
     usual: ['1 kN/mm', '100000 kN/mm'],
-    says: 'Stiffness of the stop; left out: a rigid stop',
+    says: 'Stiffness of the stop',
+    whenLeftOut: 'the stop is rigid',
   }),
 ] as const;
 

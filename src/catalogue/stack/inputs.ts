@@ -9,7 +9,8 @@ export const tolerances = list('tolerances', 't_i', 'length', {
 });
 export const sensitivities = list('sensitivities', 's_i', 'ratio', {
   optional: true,
-  says: 'Range with how much the stack moves for each unit of a contributor, with sign; left out: 1 each',
+  says: 'Range with how much the stack moves for each unit of a contributor, with sign',
+  whenLeftOut: '1 each',
 });
 
 /** What each contributor can move the stack, ±. */

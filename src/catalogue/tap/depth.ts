@@ -20,7 +20,10 @@ export const tapDepth = formula({
     }),
     chamferPitches,
     pointAngle,
-    drilledIfGiven('drill', 'd_h', 'Drill, by its name or diameter; left out: the one of TAP.DRILL'),
+    drilledIfGiven('drill', 'd_h', {
+      says: 'Drill, by its name or diameter',
+      whenLeftOut: 'the one of TAP.DRILL',
+    }),
   ],
   steps: {
     l_c: {

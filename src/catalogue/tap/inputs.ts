@@ -9,7 +9,8 @@ export const percent = input('percent', 'p', 'percent', {
   max: 100,
   usual: [50, 85],
   optional: true,
-  says: 'Percent of full thread wanted, 100 % being 1.299 P; left out: 75, or the drill of ISO 2306 for an ISO metric thread',
+  says: 'Percent of full thread wanted, 100 % being 1.299 P',
+  whenLeftOut: '75 %, or the drill of ISO 2306 for an ISO metric thread',
 });
 export const tapKind = choice('kind', ['cut', 'form'], {
   default: 'cut',

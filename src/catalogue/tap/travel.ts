@@ -17,7 +17,8 @@ export const tapTravel = formula({
       min: '0 mm',
       optional: true,
       usual: ['0 mm', '10 mm'],
-      says: 'Travel after the full thread has left the plate; left out: one pitch',
+      says: 'Travel after the full thread has left the plate',
+      whenLeftOut: 'one pitch',
     }),
   ],
   steps: {

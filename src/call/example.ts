@@ -1,12 +1,15 @@
-import { NAMESPACE } from '../../src/cells/namespace';
-import { readCall } from '../../src/call/readCall';
-import type { Argument } from '../../src/cells/value';
-import { inputsOf, type Amount, type Check, type Definition } from '../../src/core/define';
-import { KINDS, type Kind, type System } from '../../src/core/quantity';
-import { readQuantity } from '../../src/core/readQuantity';
-import { typesetWork, type TypesetWork } from '../../src/derive/typeset';
+import { NAMESPACE } from '../cells/namespace';
+import { readCall } from './readCall';
+import type { Argument } from '../cells/value';
+import { inputsOf, type Amount, type Check, type Definition } from '../core/define';
+import { KINDS, type Kind, type System } from '../core/quantity';
+import { readQuantity } from '../core/readQuantity';
+import { typesetWork, type TypesetWork } from '../derive/typeset';
 
-/** The first check of a definition as a call that a person may type. */
+/** The check that a function's help works through. */
+export const exampleCheck = (definition: Definition): Check => (definition.checks as readonly [Check])[0];
+
+/** A check of a definition as a call that a person may type. */
 export interface Example {
   /** With its `=`. */
   readonly typed: string;
@@ -18,8 +21,7 @@ export interface Example {
 
 type Given = Readonly<Record<string, Amount | readonly Amount[] | undefined>>;
 
-export function exampleOf(definition: Definition): Example {
-  const [check] = definition.checks as readonly [Check];
+export function exampleOf(definition: Definition, check: Check): Example {
   const given = check.given as Given;
   const system = check.units ?? systemOf(definition, given);
   const inputs = inputsOf(definition);
