@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { helpEntries } from '../../scripts/help/entries';
 import { worksheetFunctions } from '../../src/call/functions';
+import { helpText } from '../../src/cli/helpText';
 import { DEFERS } from '../../src/derive/help';
 import { run } from './run';
 
@@ -21,8 +23,9 @@ describe('help', () => {
   });
 
   it('says of every function what it gives, what it takes, an example and its sources', async () => {
-    for (const { id, summary, parameters } of worksheetFunctions) {
-      const { out } = await run('help', `mold.${id.toLowerCase()}`);
+    for (const entry of await helpEntries()) {
+      const { id, summary, parameters } = entry;
+      const out = helpText(entry);
       const text = out.replace(/\s+/g, ' ');
       expect(text).toContain(`=MOLD.${id}(`);
       expect(text).toContain(summary);
@@ -34,6 +37,13 @@ describe('help', () => {
       expect(text).toContain('Sources ');
       expect(text).toContain(DEFERS);
     }
+  }, 60_000);
+
+  it('takes the name as a person types it', async () => {
+    const { out } = await run('help', 'SPRING.PRELOAD');
+    for (const name of ['mold.spring.preload', '=MOLD.SPRING.PRELOAD'])
+      expect((await run('help', name)).out).toBe(out);
+    expect((await run('help', 'TRY.TABLE')).out).toContain('gives\n');
   });
 
   it('shows equations, cautions and the kind of each source', async () => {
