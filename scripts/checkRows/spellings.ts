@@ -1,4 +1,4 @@
-import { UNITS_PARAMETER } from '../../src/call/describe';
+import { UNITS_PARAMETER } from '../../src/derive/words';
 import type { WorksheetFunction } from '../../src/call/worksheetFunction';
 import { tokenize, type Token } from '../../src/cells/formulaTokens';
 import { callAt, textOf } from '../../src/panel/work/calls';
