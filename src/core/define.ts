@@ -5,13 +5,17 @@ import type { Kind } from './quantity';
  * A definition is the only place where a function's name, units, defaults, equation, sources and checks stand.
  */
 
-/** Where a fact comes from, and how it was come by. */
+/**
+ * Where a fact comes from, and how it was come by. Published: the text itself was read, so its title and edition are
+ * given. Second hand: a page, a listing or another program's data file that quotes a standard or a book was read.
+ */
 export interface Source {
-  readonly kind: 'published' | 'derived' | 'memory' | 'practice';
+  readonly kind: 'published' | 'secondhand' | 'derived' | 'memory' | 'practice';
   readonly cites: string;
 }
 
 export const published = (cites: string): Source => ({ kind: 'published', cites });
+export const secondHand = (cites: string): Source => ({ kind: 'secondhand', cites });
 export const derived = (cites: string): Source => ({ kind: 'derived', cites });
 export const fromMemory = (cites: string): Source => ({ kind: 'memory', cites });
 export const commonPractice = (cites: string): Source => ({ kind: 'practice', cites });

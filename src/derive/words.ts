@@ -206,11 +206,11 @@ function rangeText(range: readonly [Amount, Amount], kind: Kind): string {
 
 export const SOURCE_KINDS: Readonly<Record<Source['kind'], string>> = {
   published: 'Published',
+  secondhand: 'Second hand',
   derived: 'Derived',
   memory: 'From memory, unverified',
   practice: 'Common practice',
 };
 
-/** A source in one cell or line: what is published needs no saying so. */
-export const sourceText = ({ kind, cites }: Source): string =>
-  kind === 'published' ? cites : `${SOURCE_KINDS[kind]}: ${cites}`;
+/** A source in one cell or line, its kind first. */
+export const sourceText = ({ kind, cites }: Source): string => `${SOURCE_KINDS[kind]}: ${cites}`;

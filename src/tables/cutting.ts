@@ -1,11 +1,11 @@
-import { commonPractice, published, type Source } from '../core/define';
+import { commonPractice, type Source, secondHand } from '../core/define';
 import { Refusal } from '../core/refusal';
 import { type Named, nameFinder } from './names';
 
 /** What cutting asks of a work material: starting speeds and specific cutting force. */
 
 export const SPEED_SOURCES = {
-  handbook: published(
+  handbook: secondHand(
     'handbook table of HSS drilling and reaming speeds, as reproduced at vm68.com/stuff/sfpm.html and protocutter.com/cutting-speeds-in-feet-per-minute',
   ),
   practice: commonPractice(
@@ -13,8 +13,8 @@ export const SPEED_SOURCES = {
   ),
 } as const satisfies Readonly<Record<string, Source>>;
 
-export const KIENZLE_SOURCE: Source = published(
-  'VDI 3323 material groups with kc1.1 and mc, cutting tool catalogue of 2017, p. 558 (docs.steelcam.org)',
+export const KIENZLE_SOURCE: Source = secondHand(
+  'VDI 3323 material groups with kc1.1 and mc, as listed in a cutting tool catalogue of 2017 without title at docs.steelcam.org',
 );
 
 type Range = readonly [low: number, high: number];

@@ -1,4 +1,4 @@
-import { fromMemory, published, derived, type Source } from '../core/define';
+import { fromMemory, derived, type Source, secondHand } from '../core/define';
 import { Refusal } from '../core/refusal';
 
 /** Twist drill sizes: number, letter, fraction (ASME B94.11M) and metric (ISO 235). */
@@ -17,8 +17,8 @@ export interface Drill {
 }
 
 export const DRILL_SOURCES: Readonly<Record<DrillSeries, Source>> = {
-  number: published('ASME B94.11M, as listed in gumyr/cq_warehouse drill_sizes.csv'),
-  letter: published('ASME B94.11M, as listed in gumyr/cq_warehouse drill_sizes.csv'),
+  number: secondHand('ASME B94.11M, as listed in gumyr/cq_warehouse drill_sizes.csv'),
+  letter: secondHand('ASME B94.11M, as listed in gumyr/cq_warehouse drill_sizes.csv'),
   fraction: derived('sixty-fourths of an inch'),
   metric: fromMemory('ISO 235 preferred diameters: jobber series to 20 mm, taper shank series above'),
 };

@@ -1,4 +1,4 @@
-import { commonPractice, fromMemory, published, type Source } from '../core/define';
+import { commonPractice, fromMemory, secondHand, type Source } from '../core/define';
 import { Refusal } from '../core/refusal';
 import { DRILLS } from './drills';
 import { deviations } from './iso286';
@@ -8,32 +8,32 @@ import { type Thread, unSize } from './threads';
 /** Socket heads, clearance holes and counterbores, shoulder screws, dowel pins, ejector pins, strength classes. */
 
 export const FASTENER_SOURCES = {
-  isoHead: published(
+  isoHead: secondHand(
     'ISO 4762, as listed in shaise/FreeCAD_FastenersWB iso4762def.csv and gumyr/cq_warehouse (knurled heads)',
   ),
-  inchHead: published('ASME B18.3, as listed in gumyr/cq_warehouse socket_head_cap_parameters.csv'),
-  isoHole: published(
+  inchHead: secondHand('ASME B18.3, as listed in gumyr/cq_warehouse socket_head_cap_parameters.csv'),
+  isoHole: secondHand(
     'ISO 273, as listed in gumyr/cq_warehouse clearance_hole_sizes.csv; M12, M14 and M16, rounded up to full millimetres there, as at engineeringhardware.com',
   ),
   inchHole: fromMemory('ASME B18.3 drill and counterbore sizes'),
   isoBore: fromMemory('DIN 974-1 series 1'),
   boreDepth: commonPractice('head height and 0.4 mm (1/64 in), so that the head lies below the face'),
-  isoShoulder: published(
+  isoShoulder: secondHand(
     'ISO 7379, as listed in BelfrySCAD/BOSL2 screws.scad; shoulder limits f9 of ISO 286',
   ),
-  inchShoulder: published(
+  inchShoulder: secondHand(
     'ASME B18.3, as listed in BelfrySCAD/BOSL2 screws.scad; shoulder limits from memory',
   ),
-  isoDowel: published(
+  isoDowel: secondHand(
     'ISO 8734, as listed in shaise/FreeCAD_FastenersWB iso8734def.csv; limits m6 of ISO 286',
   ),
   inchDowel: fromMemory('ASME B18.8.2 hardened ground dowel pins, standard series'),
   ejectorPin: fromMemory('ISO 6751; limits g6 of ISO 286'),
-  iso898: published(
+  iso898: secondHand(
     'ISO 898-1, by its load tables at slsbearings.com/slsbnn/tensile-strength.html, usefastener.com and optimas.com; yield from memory',
   ),
-  j429: published('SAE J429, as quoted from Shigley & Mischke 5th ed., p. 341'),
-  a574: published('ASTM A574, as listed at stsindustrial.com and boltingspecialist.com'),
+  j429: secondHand('SAE J429, as quoted from Shigley and Mischke on a page of properties'),
+  a574: secondHand('ASTM A574, as listed at stsindustrial.com and boltingspecialist.com'),
 } as const satisfies Readonly<Record<string, Source>>;
 
 const inch = (value: number): number => value * 0.0254;

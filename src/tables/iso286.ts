@@ -7,10 +7,12 @@ import { nearestNames, UnknownName } from './names';
  * Tables and not formulas: below 3 mm the defining formulas miss the printed values by up to 80 %.
  */
 
-const READ = published(
+export const ISO_286 = published(
   'ISO 286-1 values, as printed in Narayana, Kannaiah, Venkata Reddy, Machine Drawing (3rd ed.), Tables 15.1 to 15.4; two misprints there (u 200 to 225, x 355 to 400) settled by the defining formulas',
 );
-const MEMORY = fromMemory('ISO 286-1:2010, compared with its defining formulas');
+export const ISO_286_RECALLED = fromMemory(
+  'ISO 286-1, compared with its defining formulas: shafts a to k up to 180 mm, holes A to N up to 120 mm, IT17 and IT18',
+);
 
 /** Upper ends of the size steps, mm: over the one before, up to and including this. */
 const MAIN = [3, 6, 10, 18, 30, 50, 80, 120, 180, 250, 315, 400, 500];
@@ -268,8 +270,9 @@ export function deviationSource(size: number, given: string): Source {
   const [last, upTo] = letters === letter ? ['k', 180] : ['n', 120];
   const recalled =
     LETTERS.indexOf(letter) <= LETTERS.indexOf(last) && size <= upTo && letter !== 'h' && letter !== 'js';
-  return recalled || Number(grade) > 16 ? MEMORY : READ;
+  return recalled || Number(grade) > 16 ? ISO_286_RECALLED : ISO_286;
 }
 
 /** Where a standard tolerance comes from. */
-export const gradeSource = (grade: string): Source => (Number(gradeOf(grade)) > 16 ? MEMORY : READ);
+export const gradeSource = (grade: string): Source =>
+  Number(gradeOf(grade)) > 16 ? ISO_286_RECALLED : ISO_286;

@@ -1,4 +1,4 @@
-import { fromMemory, published, type Source } from '../core/define';
+import { fromMemory, type Source, secondHand } from '../core/define';
 import type { Kind } from '../core/quantity';
 import { Refusal } from '../core/refusal';
 import { type Named, nameFinder } from './names';
@@ -33,7 +33,7 @@ export interface Metal extends Named {
 }
 
 const MEMORY = fromMemory('handbook values at room temperature');
-const P20_SHEETS = published(
+const P20_SHEETS = secondHand(
   'P20 data sheets (scribd.com/document/183457132, round-bars.com, zanotowane.pl/1031/1712): E 205 GPa, expansion 12.2 to 12.8 e-6/K, k 29 to 34 W/(m·K), yield 827 to 862 MPa',
 );
 

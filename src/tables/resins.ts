@@ -1,4 +1,4 @@
-import { fromMemory, published, type Source } from '../core/define';
+import { fromMemory, type Source, secondHand } from '../core/define';
 import type { Kind } from '../core/quantity';
 import { type Named, nameFinder } from './names';
 
@@ -8,10 +8,12 @@ import { type Named, nameFinder } from './names';
  * one and not k/(ρ·c): the two differ by half to one and a half times, as latent heat is folded in.
  */
 const SOURCES: Readonly<Record<string, Source>> = {
-  g: published('general molding guide, plastic-industry.com/processing-guidelines'),
-  c: published('R. J. Crawford, Plastics Engineering (3rd ed.), Table 1.8'),
-  v: published('vent depths, viewmold.com venting standards'),
-  t: published('table of plastics, greensutra.in/greenpedia'),
+  g: secondHand('general molding guide, plastic-industry.com/processing-guidelines'),
+  c: secondHand(
+    'R. J. Crawford, Plastics Engineering, table of properties, read as a scan with damaged digits',
+  ),
+  v: secondHand('vent depths, viewmold.com venting standards'),
+  t: secondHand('table of plastics, greensutra.in/greenpedia'),
   m: fromMemory('handbook ranges (Rosato, Menges, Osswald)'),
 };
 

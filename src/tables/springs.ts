@@ -1,11 +1,11 @@
-import { fromMemory, published, type Source } from '../core/define';
+import { fromMemory, type Source, secondHand } from '../core/define';
 import { type Named, nameFinder } from './names';
 
 /** Spring wires, and factors of wave springs. */
 
 const SHIGLEY = fromMemory('Shigley, Table 10-4 (A and m) and Table 10-5 (moduli)');
-const SHIGLEY_READ = published(
-  'Shigley 10th ed., Chapter 10 solutions 10-2 and 10-3 (A and m of music wire in both systems); moduli from memory of its Table 10-5',
+const SHIGLEY_READ = secondHand(
+  'A and m of music wire in both systems: solutions of Shigley’s problems 10-2 and 10-3, read at a public page; moduli from memory of its Table 10-5',
 );
 const EN_10270 = fromMemory('fit of EN 10270-1 used with EN 13906-1; the tables of the standard govern');
 
@@ -106,7 +106,9 @@ export function wireModuli(
 export const wireSteps = ({ moduli }: Wire): readonly number[] =>
   moduli.map((_, i) => (i === 0 ? 0 : (moduli[i - 1]?.[0] ?? 0) * 0.0254));
 
-export const WAVE_SOURCE: Source = published('wave spring formula sheet, scribd.com/document/454858826');
+export const WAVE_SOURCE: Source = secondHand(
+  'wave spring formula sheet without author or title, scribd.com/document/454858826',
+);
 
 /**
  * Factor K of crest-to-crest wave springs by waves per turn, which come in halves. It steps where the number of waves does, so a

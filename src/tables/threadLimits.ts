@@ -1,4 +1,4 @@
-import { fromMemory, published, type Source } from '../core/define';
+import { fromMemory, type Source, secondHand } from '../core/define';
 import { Refusal } from '../core/refusal';
 import { type Thread } from './threads';
 
@@ -18,7 +18,7 @@ export interface Limits {
 }
 
 /** ASME B1.1 for inch threads. */
-export const B1_1 = published(
+export const B1_1 = secondHand(
   'ASME B1.1 formulas (as in BelfrySCAD/BOSL2 screws.scad), each term rounded to 0.0001 in as the standard rounds it; class 2B minor diameters to 0.001 in from #6',
 );
 /** ISO 965-1 for metric threads. */

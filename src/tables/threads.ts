@@ -1,4 +1,4 @@
-import { fromMemory, published, type Source } from '../core/define';
+import { fromMemory, type Source, secondHand } from '../core/define';
 
 /**
  * Screw threads of the 60° profile: the unified inch series (ASME B1.1) and ISO metric threads (ISO 261).
@@ -23,9 +23,9 @@ export interface Thread {
   readonly source: Source;
 }
 
-const READ_UN = published('ASME B1.1 sizes, as listed in BelfrySCAD/BOSL2 screws.scad (table UTS_thread)');
+const READ_UN = secondHand('ASME B1.1 sizes, as listed in BelfrySCAD/BOSL2 screws.scad (table UTS_thread)');
 const MEMORY_UN = fromMemory('ASME B1.1');
-const READ_ISO = published('ISO 262 selection, as listed in shaise/FreeCAD_FastenersWB iso262def.csv');
+const READ_ISO = secondHand('ISO 262 selection, as listed in shaise/FreeCAD_FastenersWB iso262def.csv');
 const MEMORY_ISO = fromMemory('ISO 261');
 
 // One list a series and source, each designation `size-threads per inch` or `diameter x pitch`.

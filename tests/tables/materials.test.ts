@@ -95,7 +95,7 @@ describe('metals', () => {
   });
 
   it('marks as read only what the data sheets of P20 give', () => {
-    expect(metalSource(findMetal('P20'), 'expansion').kind).toBe('published');
+    expect(metalSource(findMetal('P20'), 'expansion').kind).toBe('secondhand');
     expect(metalSource(findMetal('P20'), 'poisson').kind).toBe('memory');
     expect(metalSource(findMetal('H13'), 'expansion').kind).toBe('memory');
     // zanotowane.pl/1031/1712: 6.8e-6/°F; round-bars.com: 12.7e-6/K.
@@ -151,7 +151,7 @@ describe('resins', () => {
     ['PMMA', 'vent depth high', 0.002 * 0.0254],
   ] as const)('%s %s is as printed', (name, property, value) => {
     const found = resinValue(findResin(name), property);
-    expect(found.source.kind).toBe('published');
+    expect(found.source.kind).toBe('secondhand');
     expect(Math.abs(found.value / value - 1)).toBeLessThan(0.002);
   });
 
@@ -235,7 +235,7 @@ describe('cutting', () => {
   ] as const)('%s %s starts at %d ft/min', (metal, operation, speed) => {
     const found = cuttingSpeed(findWorkMaterial(metal), 'HSS', operation);
     expect((found.speed * 60) / 0.3048).toBeCloseTo(speed, 9);
-    expect(found.source.kind).toBe('published');
+    expect(found.source.kind).toBe('secondhand');
   });
 
   // VDI 3323 groups in a cutting tool catalogue of 2017, p. 558: MPa.

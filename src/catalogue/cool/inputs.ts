@@ -1,4 +1,4 @@
-import { choice, input, published, type NativeInput, type NativeWriter } from '../../core/define';
+import { choice, input, type NativeInput, type NativeWriter, fromMemory } from '../../core/define';
 import { coolingTerms, fourierAt, SHORTEST, type CoolingPlace, type CoolingShape } from '../../core/cooling';
 import { refuse } from '../../core/refusal';
 import { resinWith } from '../resins';
@@ -123,8 +123,8 @@ export const coolingSteps = {
   Fo: { gives: 'ratio', says: 'Fourier number at which the series gives it', equation: 'a*t/s^2' },
 } as const;
 
-export const CARSLAW = published(
-  'H. S. Carslaw and J. C. Jaeger, Conduction of Heat in Solids (2nd ed.), 3.4 slab and 7.6 cylinder: the full Fourier series',
+export const CARSLAW = fromMemory(
+  'H. S. Carslaw and J. C. Jaeger, Conduction of Heat in Solids: the full Fourier series of a slab and of a cylinder',
 );
 
 export const COOLING_NOTES = [

@@ -1,4 +1,4 @@
-import { derived, formula, input, published } from '../../core/define';
+import { derived, formula, input } from '../../core/define';
 import { metal } from '../metals';
 import { pinDia } from './inputs';
 
@@ -45,9 +45,7 @@ export const dowelPress = formula({
     },
   ],
   sources: [
-    published(
-      'Lamé thick cylinder, press fit of a solid pin in a ring: Shigley’s Mechanical Engineering Design, press and shrink fits',
-    ),
+    derived('Lamé’s thick cylinder: press fit of a solid pin in a ring'),
     derived('Coulomb friction over the contact'),
   ],
   notes: [

@@ -39,7 +39,7 @@ export const ejectForce = formula({
   sources: [
     derived('Balance along the core: friction µ N cos θ against the draft’s N sin θ'),
     published(
-      'Static friction of resins on steel 0.1 to 0.7, ABS 0.3 to 0.5, strongly with roughness: J. Manuf. Mater. Process. 10 (2026) 45; Pouzada et al., Polymer Testing 25 (2006) 1017',
+      'Static friction of resins on steel: ABS 0.3 to 0.5 and strongly dependent on roughness, by the introduction of J. Manuf. Mater. Process. 10 (2026) 45, which follows Pouzada, Ferreira, Pontes, Friction properties of moulding thermoplastics, Polymer Testing 25 (2006) 1017',
     ),
   ],
   notes: [

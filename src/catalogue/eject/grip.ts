@@ -1,4 +1,4 @@
-import { derived, formula, input, published } from '../../core/define';
+import { derived, formula, input, secondHand } from '../../core/define';
 import { wall } from './inputs';
 
 export const ejectGrip = formula({
@@ -46,8 +46,8 @@ export const ejectGrip = formula({
   ],
   sources: [
     derived('Thin cylinder held at its inner radius: ε E = p r/t, with a closed end p r (1 − ν/2)/t'),
-    published(
-      'Injection Molding Handbook (Rosato), 3rd ed., ejection force: the same closed-end form, as quoted at eng-tips.com thread 203149',
+    secondHand(
+      'Rosato’s injection molding handbook, ejection force, as quoted at eng-tips.com thread 203149: the same closed-end form',
     ),
   ],
   notes: [

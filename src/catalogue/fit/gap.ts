@@ -1,5 +1,6 @@
 import { choice, procedure } from '../../core/define';
-import { AT_20, fit, gapsAt, ISO_286, nativeBySize, size } from './inputs';
+import { AT_20, fit, gapsAt, nativeBySize, size } from './inputs';
+import { ISO_286, ISO_286_RECALLED } from '../../tables/iso286';
 
 export const fitGap = procedure({
   name: 'FIT.GAP',
@@ -37,7 +38,7 @@ export const fitGap = procedure({
     const wanted = which.fixed();
     return wanted === 'mean' ? `(${text('min')}+${text('max')})/2` : text(wanted);
   },
-  sources: [ISO_286, AT_20],
+  sources: [ISO_286, ISO_286_RECALLED, AT_20],
   notes: [
     'For guide pins, dowels and inserts in a warm mold take the growth of both into account: HEAT.MISMATCH.',
   ],

@@ -1,7 +1,7 @@
 import { named, procedure } from '../../core/define';
 import { naming } from '../../core/refusal';
-import { standardTolerance } from '../../tables/iso286';
-import { fromMicrometres, inMillimetres, ISO_286, nativeBySize, size } from './inputs';
+import { ISO_286, ISO_286_RECALLED, standardTolerance } from '../../tables/iso286';
+import { fromMicrometres, inMillimetres, nativeBySize, size } from './inputs';
 
 export const fitGrade = procedure({
   name: 'FIT.GRADE',
@@ -23,7 +23,7 @@ export const fitGrade = procedure({
     const valueAt = (at: number): number => fromMicrometres(standardTolerance(inMillimetres(at), found));
     return nativeBySize(`Standard tolerance ${found}`, D.text, valueAt, write);
   },
-  sources: [ISO_286],
+  sources: [ISO_286, ISO_286_RECALLED],
   related: ['FIT.UPPER', 'FIT.GAP'],
   checks: [
     {

@@ -1,6 +1,13 @@
-import { commonPractice, input, named, published, type Input, type NativeWriter } from '../../core/define';
+import { commonPractice, input, named, type Input, type NativeWriter } from '../../core/define';
 import { naming } from '../../core/refusal';
-import { deviations, fitClasses, SIZE_STEPS, type Deviations } from '../../tables/iso286';
+import {
+  deviations,
+  fitClasses,
+  ISO_286,
+  ISO_286_RECALLED,
+  SIZE_STEPS,
+  type Deviations,
+} from '../../tables/iso286';
 
 export const size = input('size', 'D', 'length', {
   above: '0 mm',
@@ -73,9 +80,6 @@ export function nativeBySize(
   return write.stepped(title, ['over (m)', 'value (m)'], rows, diameter);
 }
 
-export const ISO_286 = published(
-  'ISO 286-1:2010 standard tolerances and fundamental deviations, as printed in Narayana, Kannaiah, Venkata Reddy, Machine Drawing (3rd ed.), Tables 15.1 to 15.3; a to k up to 180 mm and IT17, IT18 from memory',
-);
 export const AT_20 = commonPractice('Limits hold at 20 °C (ISO 1); a warm mold is another size: HEAT.GROWTH');
 
 const deviationSteps = {
@@ -93,7 +97,7 @@ export const deviation = {
   method:
     'Table of fundamental deviations by letter and size step, plus or less the standard tolerance of the grade; holes of K to ZC with the delta rule.',
   steps: deviationSteps,
-  sources: [ISO_286, AT_20],
+  sources: [ISO_286, ISO_286_RECALLED, AT_20],
 } as const;
 
 /** The two deviations of a call, kept for its shown work. */

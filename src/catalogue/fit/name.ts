@@ -1,8 +1,15 @@
 import { input, procedure } from '../../core/define';
 import { quantityText } from '../../core/format';
 import { notInTable, refuse } from '../../core/refusal';
-import { fitClasses, PREFERRED_FITS, PREFERRED_FITS_SOURCE, SIZE_STEPS } from '../../tables/iso286';
-import { AT_20, gapsAt, ISO_286, size } from './inputs';
+import {
+  fitClasses,
+  ISO_286,
+  ISO_286_RECALLED,
+  PREFERRED_FITS,
+  PREFERRED_FITS_SOURCE,
+  SIZE_STEPS,
+} from '../../tables/iso286';
+import { AT_20, gapsAt, size } from './inputs';
 
 const ROUNDING = 1e-10;
 
@@ -64,7 +71,7 @@ export const fitName = procedure({
       return `IF(${fits},${name ?? ''},${rest})`;
     }, 'NA()');
   },
-  sources: [ISO_286, PREFERRED_FITS_SOURCE, AT_20],
+  sources: [ISO_286, ISO_286_RECALLED, PREFERRED_FITS_SOURCE, AT_20],
   related: ['FIT.GAP', 'FIT.LIMITS'],
   checks: [
     {

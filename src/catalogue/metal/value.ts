@@ -1,4 +1,4 @@
-import { choice, fromMemory, lookup, named, published, type Column } from '../../core/define';
+import { choice, fromMemory, lookup, named, type Column, secondHand } from '../../core/define';
 import type { Kind } from '../../core/quantity';
 import { findMetal, metalSource, METALS, type Metal, type MetalProperty } from '../../tables/metals';
 
@@ -37,7 +37,10 @@ export const metalValue = lookup({
   ],
   columns,
   rows: () => METALS.map((metal) => [metal.name, metal] as const),
-  sources: [published('P20 data sheets'), fromMemory('Handbook values at room temperature for the rest')],
+  sources: [
+    secondHand('P20 data sheets, where SHOW.SOURCE with the metal and property says so'),
+    fromMemory('Handbook values at room temperature for the rest'),
+  ],
   notes: [
     'Room temperature to 100 °C. Conductivity is in W/(m·K) and specific heat in J/(g·K) in both systems.',
   ],

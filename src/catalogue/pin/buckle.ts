@@ -1,7 +1,7 @@
-import { commonPractice, formula, fromMemory, input, published } from '../../core/define';
+import { commonPractice, formula, fromMemory, input, secondHand } from '../../core/define';
 import { pinDia } from '../eject/inputs';
 
-const MOTT = 'Mott, Machine Elements in Mechanical Design, ch. 6';
+const MOTT = 'Mott, Machine Elements in Mechanical Design, columns, as worked at a question-and-answer page';
 
 export const pinBuckle = formula({
   name: 'PIN.BUCKLE',
@@ -49,7 +49,7 @@ export const pinBuckle = formula({
   },
   result: 'P',
   sources: [
-    published(`${MOTT}: Euler and Johnson formulas`),
+    secondHand(`${MOTT}: Euler and Johnson formulas`),
     fromMemory(
       'Shigley, Mechanical Engineering Design, columns: fixity 1 pivoting ends, 1.2 recommended for fixed ends, 1/4 free end',
     ),

@@ -1,4 +1,4 @@
-import { commonPractice, derived, formula, input, published } from '../../core/define';
+import { commonPractice, derived, formula, input, secondHand } from '../../core/define';
 import { resinWith } from '../resins';
 
 export const pinFlash = formula({
@@ -25,7 +25,7 @@ export const pinFlash = formula({
   result: 's',
   sources: [
     derived('A gap flashes where it is deeper than the vent that the resin is given'),
-    published('Vent depths by resin: viewmold.com, venting standards; the shallow end of each range'),
+    secondHand('Vent depths by resin: viewmold.com, venting standards; the shallow end of each range'),
     commonPractice('Allowable gap at pins and parting lines equals the vent depth of the resin'),
   ],
   notes: [

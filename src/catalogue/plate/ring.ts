@@ -1,4 +1,4 @@
-import { derived, formula, input, published } from '../../core/define';
+import { derived, formula, input } from '../../core/define';
 import { plateMetal, pressure, PRESSED_PLATE } from './inputs';
 
 export const plateRing = formula({
@@ -30,7 +30,7 @@ export const plateRing = formula({
   ],
   sources: [
     derived('Lamé thick cylinder with free ends, r p/E ((R² + r²)/(R² − r²) + ν)'),
-    published('Lamé and Clapeyron, 1833; in every handbook as thick-walled cylinder under internal pressure'),
+    derived('Lamé’s thick-walled cylinder under internal pressure'),
   ],
   notes: [
     'Keep the growth below the shrinkage of the part’s wall, or the relaxing cavity grips the part.',

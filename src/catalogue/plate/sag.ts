@@ -1,4 +1,4 @@
-import { derived, formula, input, published } from '../../core/define';
+import { derived, formula, input, fromMemory } from '../../core/define';
 import {
   loadLength,
   loadWidth,
@@ -61,7 +61,7 @@ export const plateSag = formula({
   ],
   sources: [
     derived('Simple beam with a central patch load: unit-load integral of moment and shear'),
-    published('Over the whole span it is the printed 5 w L⁴/(384 E I) of every beam table'),
+    fromMemory('Beam tables: over the whole span 5 w L⁴/(384 E I)'),
   ],
   notes: [
     'Beside the parting line allow no more sag than the vent depth of the resin, or it flashes.',

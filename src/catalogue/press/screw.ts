@@ -1,4 +1,4 @@
-import { derived, input, published } from '../../core/define';
+import { derived, input, secondHand } from '../../core/define';
 
 /** A power screw with a collar: what turns the screw, and what it clamps. */
 export const lead = input('lead', 'l', 'length', {
@@ -36,7 +36,7 @@ export const collarDia = input('collarDia', 'd_c', 'length', {
 });
 export const screwInputs = [lead, meanDia, screwFriction, flankHalfAngle, collarFriction, collarDia] as const;
 
-export const POWER_SCREW = published(
-  'Shigley’s Mechanical Engineering Design, power screws: torque to raise and to lower a load, with collar',
+export const POWER_SCREW = secondHand(
+  'Shigley’s Mechanical Engineering Design, power screws, by the solution of problem 8-4 read at a public page: torque to raise and to lower a load, with collar',
 );
 export const WEDGE = derived('The thread unrolled as a wedge of height l on the length π d_m');

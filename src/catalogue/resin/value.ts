@@ -1,4 +1,4 @@
-import { choice, fromMemory, lookup, named, published, type Column } from '../../core/define';
+import { choice, fromMemory, lookup, named, type Column, secondHand } from '../../core/define';
 import {
   findResin,
   RESIN_PROPERTIES,
@@ -34,8 +34,8 @@ export const resinValueOf = lookup({
   >,
   rows: () => RESINS.map((resin) => [resin.name, resin] as const),
   sources: [
-    published(
-      'General molding guide, R. J. Crawford, Plastics Engineering, Table 1.8, and a table of vent depths, where SHOW.SOURCE with the resin and property says so',
+    secondHand(
+      'General molding guide, a scan of R. J. Crawford, Plastics Engineering, and a table of vent depths, where SHOW.SOURCE with the resin and property says so',
     ),
     fromMemory('Handbook ranges for the rest'),
   ],

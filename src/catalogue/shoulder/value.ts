@@ -1,6 +1,6 @@
-import { choice, lookup, named, published, fromMemory, type Column, type Input } from '../../core/define';
+import { choice, lookup, named, fromMemory, type Column, type Input } from '../../core/define';
 import { Refusal } from '../../core/refusal';
-import { SHOULDER_SCREWS, shoulderScrew, type ShoulderScrew } from '../../tables/fasteners';
+import { FASTENER_SOURCES, SHOULDER_SCREWS, shoulderScrew, type ShoulderScrew } from '../../tables/fasteners';
 
 const column = (says: string, from: (screw: ShoulderScrew) => number): Column<ShoulderScrew> => ({
   gives: 'length',
@@ -47,7 +47,7 @@ export const shoulderValue = lookup({
   columns,
   rows: () => SHOULDER_SCREWS.map((screw) => [`${screw.shoulder * 1000}`, screw] as const),
   sources: [
-    published('ISO 7379 shoulder screws, shoulder f9'),
+    FASTENER_SOURCES.isoShoulder,
     fromMemory('Shoulder limits of ASME B18.3: 0.002 to 0.004 in under nominal'),
   ],
   notes: [

@@ -1,4 +1,4 @@
-import { fromMemory, input, published, type Step } from '../../core/define';
+import { fromMemory, input, type Step, secondHand } from '../../core/define';
 import { ring, springModulus } from './inputs';
 
 /** What the two functions of a disc spring share. */
@@ -76,7 +76,7 @@ export const discIsUsual = [
 
 export const DISC_SOURCES = [
   fromMemory('Almen and Laszlo, 1936; DIN 2092 and EN 16984, discs without contact flats'),
-  published('DIN 2093 series A, tabulated loads and stresses'),
+  secondHand('DIN 2093 series A: loads and stresses tabulated at a public page'),
 ] as const;
 
 export const DISC_LIFE =

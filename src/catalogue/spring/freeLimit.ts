@@ -1,4 +1,4 @@
-import { formula, published } from '../../core/define';
+import { formula, secondHand } from '../../core/define';
 import { EN_BUCKLING, meanDia, seating, seatingIsKnown } from './inputs';
 import { elasticMaterial, STEEL_G } from './materials';
 
@@ -24,8 +24,8 @@ export const springFreeLimit = formula({
   valid: [seatingIsKnown],
   sources: [
     EN_BUCKLING,
-    published(
-      'Shigley’s Mechanical Engineering Design, 10th edition, chapter 10: for steel stable below 2.63 D/α',
+    secondHand(
+      'Shigley’s Mechanical Engineering Design, by solutions of its problems read at a public page: for steel stable below 2.63 D/α',
     ),
   ],
   notes: [

@@ -1,4 +1,4 @@
-import { fromMemory, input, procedure, published } from '../../core/define';
+import { fromMemory, input, procedure, secondHand } from '../../core/define';
 import { refuse } from '../../core/refusal';
 import { meanDia, STORED_ENERGY, wire } from './inputs';
 import { elasticMaterial } from './materials';
@@ -64,8 +64,8 @@ export const springRate = procedure({
     },
   ],
   sources: [
-    published(
-      'Shigley’s Mechanical Engineering Design, 10th edition, chapter 10 with the solution of problem 10-3',
+    secondHand(
+      'Shigley’s Mechanical Engineering Design, by the solution of problem 10-3 read at a public page',
     ),
     fromMemory('Shigley’s Mechanical Engineering Design, Table 10-5: moduli of spring wires by size'),
   ],

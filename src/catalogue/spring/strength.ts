@@ -1,4 +1,4 @@
-import { fromMemory, procedure, published } from '../../core/define';
+import { fromMemory, procedure, secondHand } from '../../core/define';
 import { refuse } from '../../core/refusal';
 import { wireRange, wireStrength } from '../../tables/springs';
 import { wire } from './inputs';
@@ -51,8 +51,8 @@ export const springStrength = procedure({
     },
   ],
   sources: [
-    published(
-      'Shigley’s Mechanical Engineering Design, 10th edition, solutions 10-2 and 10-3: A and m of music wire',
+    secondHand(
+      'Shigley’s Mechanical Engineering Design, by the solutions of problems 10-2 and 10-3 read at a public page: A and m of music wire',
     ),
     fromMemory('Shigley’s Mechanical Engineering Design, Table 10-4: A and m of the other wires'),
     fromMemory('EN 10270-1: fits used with EN 13906-1; the tables of the standard govern'),

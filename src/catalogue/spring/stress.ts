@@ -1,4 +1,4 @@
-import { choice, formula, fromMemory, published } from '../../core/define';
+import { choice, formula, fromMemory, secondHand } from '../../core/define';
 import { coilsClearWire, force, meanDia, springIndex, STORED_ENERGY, wire } from './inputs';
 
 export const springStress = formula({
@@ -36,8 +36,8 @@ export const springStress = formula({
     },
   ],
   sources: [
-    published(
-      'Shigley’s Mechanical Engineering Design, 10th edition, chapter 10 with the solution of problem 10-3',
+    secondHand(
+      'Shigley’s Mechanical Engineering Design, by the solution of problem 10-3 read at a public page',
     ),
     fromMemory('EN 13906-1: its factor (w + 0.5)/(w − 0.75) is the same as Bergsträsser’s'),
   ],

@@ -1,4 +1,4 @@
-import { input, published, type Step } from '../../core/define';
+import { input, type Step, secondHand } from '../../core/define';
 import { B1_1, ISO_965 } from '../../tables/threadLimits';
 import { ofThread } from '../threads';
 
@@ -38,7 +38,7 @@ export const shearAreas = {
 } as const satisfies Record<string, Step>;
 
 export const STRIPPING_SOURCES = [
-  published(
+  secondHand(
     'FED-STD-H28/2B, Table II.B.1: shear areas of threads at minimum material (as coded in denavit/ScrewThreadLib)',
   ),
   B1_1,

@@ -1,4 +1,4 @@
-import { choice, derived, lookup, published, type Column } from '../../core/define';
+import { choice, derived, lookup, type Column, secondHand } from '../../core/define';
 import { minorDiameter, pitchDiameter, stressArea, THREADS, type Thread } from '../../tables/threads';
 import { thread } from '../threads';
 
@@ -50,7 +50,7 @@ export const threadValue = lookup({
   columns,
   rows: () => THREADS.map((row) => [row.name, row] as const),
   sources: [
-    published(
+    secondHand(
       'ASME B1.1 sizes (BelfrySCAD/BOSL2 screws.scad); ISO 261 and ISO 262 sizes (shaise/FreeCAD_FastenersWB)',
     ),
     PROFILE,
