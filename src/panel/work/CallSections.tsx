@@ -1,6 +1,6 @@
 import { makeStyles, MessageBar, MessageBarBody, tokens } from '@fluentui/react-components';
-import type { Source } from '../../core/define';
 import { rangeOf, type TypesetLine } from '../../derive/typeset';
+import { SOURCE_KINDS } from '../../derive/words';
 import { Equation } from './Equation';
 import type { CallWork, ShownInput } from './workOfCell';
 
@@ -57,14 +57,6 @@ const useStyles = makeStyles({
   },
 });
 
-/** What a source is, in a word. */
-const KINDS: Readonly<Record<Source['kind'], string>> = {
-  published: 'Published',
-  derived: 'Derived',
-  memory: 'From memory, unverified',
-  practice: 'Common practice',
-};
-
 type Props = Exclude<CallWork, { readonly refusal: string }>;
 
 /** The sections of the work of one call. */
@@ -115,7 +107,7 @@ export function CallSections({ definition, work, inputs, picture, sources }: Pro
       <ul className={styles.list}>
         {sources.map(({ kind, cites }) => (
           <li key={cites} className={styles.item}>
-            <span className={styles.kind}>{KINDS[kind]}</span>
+            <span className={styles.kind}>{SOURCE_KINDS[kind]}</span>
             {cites}
           </li>
         ))}
