@@ -1,8 +1,9 @@
 import { named, type Binding, type Input } from '../core/define';
+import type { Yielding } from '../core/strength';
 import { findMetal } from '../tables/metals';
 
-/** What the elastic functions need to know of a metal. */
-interface Elastic {
+/** What the elastic functions need to know of a metal; of one given by its modulus alone the strength is not known. */
+interface Elastic extends Yielding {
   readonly modulus: number;
   readonly poisson: number;
 }

@@ -229,6 +229,18 @@ interface Common<I extends readonly AnyInput[]> {
   readonly related?: readonly string[];
 }
 
+/** A step that is a stress, and the input that is the metal which bears it: from both the margin against yield is told. */
+export interface Bearing<N extends string = string, S extends string = string> {
+  readonly stress: S;
+  readonly of: N;
+}
+
+/** The metal named first is the one that is asked about; of the others the least margin counts where they are known. */
+export type Strength<N extends string = string, S extends string = string> = readonly [
+  Bearing<N, S>,
+  ...Bearing<N, S>[],
+];
+
 /** Some inputs together make no sense; the message may hold inputs in braces: `must be larger than {seatRadius}`. */
 export interface RefuseWhen<N extends string = string> {
   readonly when: string;
@@ -257,6 +269,7 @@ export interface Formula<
   /** Answers in words instead of the result where the condition on the symbols holds. */
   readonly inWords?: { readonly when: string; readonly says: string };
   readonly refuse?: readonly RefuseWhen<NameOf<I>>[];
+  readonly strength?: Strength<NameOf<I>, NoInfer<S>>;
   /** The range of validity: what must hold, and the sentence for a person where it does not. */
   readonly valid?: readonly { readonly holds: string; readonly says: string }[];
   readonly cautions?: readonly { readonly when?: string; readonly says: string }[];
@@ -370,6 +383,7 @@ export interface Procedure<
    * Limits of the inputs are asked for by the caller. Absent or undefined: the result is passed on as a value.
    */
   readonly native?: (x: NativeInputs<I>, write: NativeWriter) => string | readonly string[] | undefined;
+  readonly strength?: Strength<NameOf<I>, NoInfer<S>>;
   readonly valid?: readonly {
     readonly holds: (x: Values<I>, answer: Answer) => boolean;
     readonly says: string;

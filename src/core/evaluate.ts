@@ -3,6 +3,7 @@ import { toText } from './expr/text';
 import { programFor, type CompiledStep, type Gate } from './program';
 import type { Kind, System } from './quantity';
 import { Refusal } from './refusal';
+import { marginCaution, marginOf, type Margin } from './strength';
 
 /** One line of the working, with its value in SI or in words. */
 export interface StepValue {
@@ -20,6 +21,8 @@ export interface Evaluation {
   readonly outside: readonly string[];
   /** Cautions that these values call for. */
   readonly cautions: readonly string[];
+  /** Of a function that knows both load and material. */
+  readonly strength?: Margin;
 }
 
 /** Values of a definition's inputs in their order: SI numbers, words, table rows; undefined where left out. */
@@ -59,6 +62,14 @@ function runFormula(formula: Formula, values: InputValues): number | string {
 
 function noValue({ symbol, written }: CompiledStep): never {
   throw new Refusal(`The step ${symbol} = ${toText(written)} has no finite value with these inputs.`);
+}
+
+/** With the margin against yield, and the caution that it calls for before all others. */
+function withStrength(definition: Definition, values: InputValues, found: Evaluation): Evaluation {
+  const strength = marginOf(definition, values, found.steps);
+  if (!strength) return found;
+  const caution = marginCaution(strength);
+  return { ...found, strength, cautions: [...(caution === undefined ? [] : [caution]), ...found.cautions] };
 }
 
 function formulaEvaluation(formula: Formula, values: InputValues): Evaluation {
@@ -141,7 +152,7 @@ export function answer(definition: Definition, values: InputValues, system: Syst
 export function evaluate(definition: Definition, values: InputValues, system: System): Evaluation {
   switch (definition.type) {
     case 'formula':
-      return formulaEvaluation(definition as Formula, values);
+      return withStrength(definition, values, formulaEvaluation(definition as Formula, values));
     case 'lookup': {
       const found = runLookup(definition as Lookup, values);
       return {
@@ -152,7 +163,11 @@ export function evaluate(definition: Definition, values: InputValues, system: Sy
       };
     }
     case 'procedure':
-      return procedureEvaluation(definition as AnyProcedure, values, system);
+      return withStrength(
+        definition,
+        values,
+        procedureEvaluation(definition as AnyProcedure, values, system),
+      );
   }
 }
 

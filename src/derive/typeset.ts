@@ -78,7 +78,11 @@ function formulaEquations(
 ): Map<string, Typeset> {
   const known = new Map(lines.map((line) => [line.symbol, line]));
   const done = programFor(formula, values).steps.filter(({ symbol }) => known.has(symbol));
-  return new Map(done.map((step) => [step.symbol, stepEquation(step, known, system)]));
+  return new Map([
+    // Of the lines that no step stands behind: the margin against yield.
+    ...writtenEquations(lines, system),
+    ...done.map((step) => [step.symbol, stepEquation(step, known, system)] as const),
+  ]);
 }
 
 type Known = ReadonlyMap<string, WorkLine>;

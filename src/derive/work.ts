@@ -2,6 +2,7 @@ import { inputsOf, type AnyInput, type Definition, type Formula } from '../core/
 import { evaluate, givesOf, type Evaluation } from '../core/evaluate';
 import { programFor } from '../core/program';
 import type { Kind } from '../core/quantity';
+import { marginText } from '../core/strength';
 
 /** One line of the shown work: an input, a step or the result. Values are in SI or in words. */
 export interface WorkLine {
@@ -19,6 +20,10 @@ export interface WorkLine {
 export interface Work extends Evaluation {
   readonly lines: readonly WorkLine[];
 }
+
+/** The symbols of the lines that tell the strength; no step or input of a definition with `strength` bears them. */
+export const YIELD = 'S_y';
+export const MARGIN = 'n_y';
 
 /** The words or name that an input was given as, for a line of the work. */
 export type GivenText = (input: AnyInput, index: number) => string;
@@ -55,6 +60,30 @@ function inputLines(definition: Definition, values: readonly unknown[], given: G
   });
 }
 
+/** The yield of the metal that bears the governing stress, and how many times the stress it is. */
+function strengthLines({ strength }: Evaluation): WorkLine[] {
+  if (strength?.yield === undefined || !Number.isFinite(strength.margin)) return [];
+  const { margin = Infinity, stress, metal } = strength;
+  return [
+    {
+      role: 'step',
+      symbol: YIELD,
+      says: `Yield of ${metal} at 20 °C, typical`,
+      equation: 'from the table of metals',
+      gives: 'pressure',
+      value: strength.yield,
+    },
+    {
+      role: 'step',
+      symbol: MARGIN,
+      says: marginText(margin),
+      equation: `${MARGIN} = ${YIELD}/${stress}`,
+      gives: 'ratio',
+      value: margin,
+    },
+  ];
+}
+
 /** Every input, step and the result of one calculation, in the order in which a person would write them down. */
 export function workOf(
   definition: Definition,
@@ -67,12 +96,16 @@ export function workOf(
   const gives = givesOf(definition, values);
   const inputs = inputLines(definition, values, given);
   const working = steps.map((step): WorkLine => ({ role: 'step', ...step }));
+  const strength = strengthLines(evaluation);
   // One of a formula's steps is its result; a procedure's or a table's result stands on a line of its own.
   if (definition.type === 'formula' && typeof answer === 'number') {
     const { result } = definition as Formula;
     const isResult = ({ symbol }: WorkLine): boolean => symbol === result;
     const last = working.filter(isResult).map((line): WorkLine => ({ ...line, role: 'result' }));
-    return { ...evaluation, lines: [...inputs, ...working.filter((line) => !isResult(line)), ...last] };
+    return {
+      ...evaluation,
+      lines: [...inputs, ...working.filter((line) => !isResult(line)), ...strength, ...last],
+    };
   }
   const equation =
     definition.type === 'procedure'
@@ -90,5 +123,5 @@ export function workOf(
     gives: typeof value === 'string' ? 'text' : (parts[i]?.gives ?? 'ratio'),
     value,
   }));
-  return { ...evaluation, lines: [...inputs, ...working, ...results] };
+  return { ...evaluation, lines: [...inputs, ...working, ...strength, ...results] };
 }

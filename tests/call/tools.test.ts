@@ -177,10 +177,123 @@ describe('TRY.SOLVE', () => {
   });
 
   it('refuses what is not a quantity and ends that are the wrong way round', () => {
-    expect(refusal('TRY.SOLVE', 'FLUSH.STOCK', SPRING, 'method', 1, 0, 1).message).toContain(
-      'not a quantity',
+    expect(refusal('TRY.SOLVE', 'SEAT.STIFFNESS', SEAT, 'insertMetal', 1, 0, 1).message).toContain(
+      'neither a quantity nor one of a few words',
     );
     expect(refusal('TRY.SOLVE', 'SPRING.PRELOAD', SPRING, 'shim', 60, 10, 0).message).toContain('above low');
+  });
+});
+
+describe('TRY.SOLVE on several answers', () => {
+  const grip: Matrix = [
+    ['grip', 2],
+    ['contactArea', 1000],
+    ['friction', 0.3],
+  ];
+
+  it('gives the end of a stretch that is met first from low', () => {
+    // The part falls off from tan a = µ on, whatever the draft beyond.
+    const falls = (Math.atan(0.3) * 180) / Math.PI;
+    fc.assert(
+      fc.property(fc.double({ min: 17, max: 44, noNaN: true }), (high) => {
+        const found = Number(one('TRY.SOLVE', 'EJECT.FORCE', grip, 'draft', 0, 0.5, high, 'mm'));
+        expect(Math.abs(found / falls - 1)).toBeLessThan(1e-9);
+      }),
+    );
+    expect(one('TRY.SOLVE', 'EJECT.FORCE', grip, 'draft', 0, 20, 40, 'mm')).toBe(20);
+  });
+
+  it('gives the first of two answers, where the ends lie on the same side of the target', () => {
+    // The dynamic of 4 x (1 − x): chip thickness 2 f √(q(1 − q)) at q = a_e/D is the same at q and at 1 − q.
+    const chip: Matrix = [
+      ['chipLoad', 0.1],
+      ['diameter', 10],
+    ];
+    const at = one('CUT.CHIP', 0.1, 2, 10, 'mm');
+    expect(one('TRY.SOLVE', 'CUT.CHIP', chip, 'radialDepth', at, 0.5, 9.9, 'mm')).toBeCloseTo(2, 9);
+  });
+
+  it('tries whole numbers one by one, and names those beside a target that none gives', () => {
+    const pins: Matrix = [
+      ['force', 1000],
+      ['pinDia', 5],
+    ];
+    const at = one('EJECT.PINPRESSURE', 1000, 7, 5, 'mm');
+    expect(one('TRY.SOLVE', 'EJECT.PINPRESSURE', pins, 'pins', at, 1, 20, 'mm')).toBe(7);
+    const { message } = refusal('TRY.SOLVE', 'EJECT.PINPRESSURE', pins, 'pins', 7, 1, 20, 'mm');
+    expect(message).toMatch(/7 gives 7\.\d+ MPa, 8 gives 6\.\d+ MPa/);
+  });
+
+  it('tries the words of a choice', () => {
+    const stock: Matrix = [
+      ['seatWidthTol', 0.01],
+      ['draft', 5],
+      ['cutoffTol', 0.02],
+      ['touchTol', 0.01],
+    ];
+    const rss = one('FLUSH.STOCK', 0.01, 5, 0.02, 0.01, undefined, undefined, 'rss', 'mm');
+    expect(one('TRY.SOLVE', 'FLUSH.STOCK', stock, 'method', rss, 0, 1, 'mm')).toBe('rss');
+    expect(refusal('TRY.SOLVE', 'FLUSH.STOCK', stock, 'method', 5, 0, 1, 'mm').message).toContain(
+      'rss gives',
+    );
+  });
+});
+
+describe('TRY.MATCH', () => {
+  const seat: Matrix = [
+    ['push', 300],
+    ['draft', 5],
+  ];
+
+  it('finds again the value that trials were made with, whatever the scatter of the settings', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.06, max: 0.55, noNaN: true }),
+        fc.uniqueArray(fc.integer({ min: 1, max: 40 }), { minLength: 2, maxLength: 6 }),
+        (friction, drafts) => {
+          const made = drafts.map((draft) => [one('SEAT.FORCE', 300, draft, friction, 'mm')]) as Matrix;
+          const [[value, error, miss] = []] = call(
+            'TRY.MATCH', 'SEAT.FORCE', seat, 'friction', 'draft', drafts.map((d) => [d]), made, 0.02, 0.6, 'mm',
+          ); // prettier-ignore
+          expect(Math.abs(Number(value) / friction - 1)).toBeLessThan(1e-7);
+          expect(Number(error)).toBeLessThan(1e-6);
+          expect(Math.abs(Number(miss))).toBeLessThan(1e-3);
+        },
+      ),
+    );
+  });
+
+  it('of a straight line is the line of the books: θ = Σxy/Σx², its error s/√Σx²', () => {
+    const [x, y] = [[10, 20, 30], [52, 97, 151]] as const; // prettier-ignore
+    const spring: Matrix = [['freeLength', 40]];
+    const [[value, error, miss] = []] = call(
+      'TRY.MATCH', 'SPRING.FORCE', spring, 'rate', 'length', [x.map((one) => 40 - one)], [[...y]], 1, 20, 'mm',
+    ); // prettier-ignore
+    const sxx = x.reduce((sum, one) => sum + one * one, 0);
+    const slope = x.reduce((sum, one, i) => sum + one * (y[i] as number), 0) / sxx;
+    const misses = x.map((one, i) => (y[i] as number) - slope * one);
+    expect(value).toBeCloseTo(slope, 9);
+    expect(error).toBeCloseTo(Math.sqrt(misses.reduce((sum, r) => sum + r * r, 0) / 2 / sxx), 9);
+    expect(miss).toBeCloseTo(misses.find((r) => Math.abs(r) === Math.max(...misses.map(Math.abs))) ?? NaN, 8);
+  });
+
+  it('passes over trials that are not made yet, and refuses what is no fit', () => {
+    const lengths: Matrix = [[35], [30], [''], [20]];
+    const spring: Matrix = [['freeLength', 40]];
+    const fit = (...rest: Given[]): Given[] => ['SPRING.FORCE', spring, ...rest, 'mm'];
+    expect(call('TRY.MATCH', ...fit('rate', 'length', lengths, [[25], [50], [''], [100]], 1, 20))[0]?.[0]).toBeCloseTo(5, 9); // prettier-ignore
+    const message = (...rest: Given[]): string => refusal('TRY.MATCH', ...fit(...rest)).message;
+    expect(message('rate', 'length', lengths, [[25], [50], [''], ['']], 1, 20)).toContain(
+      'measured has no entry',
+    );
+    expect(message('rate', 'rate', lengths, lengths, 1, 20)).toContain('varied is rate');
+    expect(message('rate', 'length', [[30]], [[50]], 1, 20)).toContain('one trial');
+    expect(message('rate', 'length', [[35, 30]], [[25, 50]], 6, 20)).toContain(
+      'low is 6 N/mm, and the best value lies there',
+    );
+    expect(message('rate', 'length', [[40, 41]], [[0, 0]], 1, 20)).toContain(
+      'argument is rate, which changes nothing',
+    );
   });
 });
 
@@ -321,8 +434,32 @@ describe('SHOW', () => {
     expect(one('SHOW.SOURCE', 'RESIN.VALUE', 'PP', 'eject temperature')).toContain('From memory, unverified');
   });
 
+  it('gives a step by its symbol, its letter or its meaning, in the unit of the work', () => {
+    const step = (name: string): CellValue => one('SHOW.STEP', 'SEAT.SPREAD', name, 2000, 5, 0.15, 'mm');
+    expect(step('phi')).toBeCloseTo((Math.atan(0.15) * 180) / Math.PI, 12);
+    expect(step('φ')).toBe(step('phi'));
+    expect(step('friction angle')).toBe(step('phi'));
+    expect(refusal('SHOW.STEP', 'SEAT.SPREAD', 'Q', 2000, 5, 0.15, 'mm')).toMatchObject({
+      code: '#N/A',
+      message: expect.stringContaining('phi (Friction angle)') as string,
+    });
+  });
+
+  it('gives the unit of a result, and says where it depends on what is asked for', () => {
+    const unit = (...args: Given[]): CellValue => one('SHOW.UNIT', ...args);
+    expect(unit('CLAMP.TONNAGE')).toBe('US ton');
+    expect(unit('CLAMP.TONNAGE', 'mm')).toBe('t');
+    expect(unit('CLAMP.SPARE')).toBe('');
+    expect(unit('TAP.DRILLNAME')).toBe('text');
+    expect(unit('FIT.LIMITS', 'mm')).toBe('mm');
+    expect(refusal('SHOW.UNIT', 'METAL.VALUE').code).toBe('#N/A');
+  });
+
   it('passes on why a calculation was refused', () => {
     expect(refusal('SHOW.WORK', 'SEAT.FORCE', 400, 0, 0.15).message).toContain('draft is 0 deg');
+    expect(refusal('SHOW.WORK', 'SEAT.STIFFNESS', 5, 0.15, 10, 12, 10, 'P20', 'P20', 'mm').message).toContain(
+      'blockRadius is 10 mm; it must be larger than seatRadius, 10 mm',
+    );
   });
 });
 

@@ -1,5 +1,9 @@
 import { showBasis, showCaution, showCheck, showSource, showWork } from './show';
+import { showMargin } from './showMargin';
+import { showStep } from './showStep';
+import { showUnit } from './showUnit';
 import type { Tool } from './tool';
+import { tryMatch } from './tryMatch';
 import { trySolve } from './trySolve';
 import { trySpread } from './trySpread';
 import { trySwing } from './trySwing';
@@ -12,10 +16,14 @@ export const tools: readonly Tool[] = [
   trySolve,
   trySwing,
   trySpread,
+  tryMatch,
   showWork,
   showSource,
   showCaution,
   showCheck,
+  showMargin,
+  showStep,
+  showUnit,
   showBasis,
   unitConvert,
 ];

@@ -45,21 +45,22 @@ export function readAs(
   return naming(argument, () => readerOf(input)(cell, system));
 }
 
-/** The numeric result with one input changed; refuses an answer in words. */
-export function resultWith(
-  { definition, system, values }: Calculation,
-  index: number,
-  value: unknown,
-): number {
-  const changed = inputsOf(definition).map((input, i) => {
-    // An argument that was left out and follows the changed one follows it still.
+/** The calculation with one input changed. An argument that was left out and follows the changed one follows it still. */
+export function changed(calculation: Calculation, index: number, value: unknown): Calculation {
+  const { definition, values } = calculation;
+  const inputs = inputsOf(definition);
+  const next = inputs.map((input, i) => {
     const follows =
-      input.sameAs !== undefined &&
-      input.sameAs === inputsOf(definition)[index]?.name &&
-      values[i] === values[index];
+      input.sameAs !== undefined && input.sameAs === inputs[index]?.name && values[i] === values[index];
     return i === index || follows ? value : values[i];
   });
-  const result = answer(definition, changed, system);
+  return { ...calculation, values: next };
+}
+
+/** The numeric result with one input changed; refuses an answer in words. */
+export function resultWith(calculation: Calculation, index: number, value: unknown): number {
+  const { definition, system, values } = changed(calculation, index, value);
+  const result = answer(definition, values, system);
   if (typeof result !== 'number')
     throw new Refusal(`${definition.name} answers "${String(result)}", which is not a number`, 'function');
   return result;

@@ -1,33 +1,18 @@
 import { derived, type Column, type Definition, type Lookup, type Source } from '../../core/define';
 import { evaluate } from '../../core/evaluate';
 import { systemUnit } from '../../core/quantity';
-import { naming, Refusal } from '../../core/refusal';
+import { marginCaution } from '../../core/strength';
 import { sourceText } from '../../derive/words';
 import { workOf, type GivenText, type WorkLine } from '../../derive/work';
 import type { Argument, CellValue, Matrix } from '../../cells/value';
-import { findDefinition } from '../findDefinition';
-import { readCall, type Place } from '../readCall';
+import type { Place } from '../readCall';
 import { BASIS_TEXT } from '../version';
 import { present } from '../worksheet';
 import { FUNCTION, ITS_ARGUMENTS } from './parameters';
-import type { Args, Tool } from './tool';
+import { atPlace, definitionOf } from './place';
+import type { Tool } from './tool';
 
 const OWN: readonly [Source] = [derived('What the function’s definition says')];
-
-const definitionOf = (args: Args): Definition =>
-  naming('function', () => findDefinition(args.text('function')));
-
-/** One calculation of a function, with its arguments in their places. */
-function placeOf(
-  definition: Definition,
-  typed: readonly Argument[],
-): Place & { readonly args: readonly Argument[] } {
-  const call = readCall(definition, typed);
-  const { rows, columns } = call.shape;
-  if (rows * columns > 1)
-    throw new Refusal('are ranges; the work is shown for one cell of each', 'arguments');
-  return { args: call.args, ...call.at(0, 0) };
-}
 
 /** What was typed for an argument, or its default. */
 const givenText =
@@ -54,21 +39,23 @@ export const showWork: Tool = {
   related: ['SHOW.CHECK', 'SHOW.SOURCE'],
   run: (args): Matrix => {
     const definition = definitionOf(args);
-    const { values, system, args: given } = placeOf(definition, args.rest('arguments'));
-    return workOf(definition, values, system, givenText(given)).lines.map((line) => workCells(line, system));
+    return atPlace(definition, args.rest('arguments'), ({ values, system, args: given }) =>
+      workOf(definition, values, system, givenText(given)).lines.map((line) => workCells(line, system)),
+    );
   },
 };
 
 /** The source of the very value, where a table's rows or columns have their own. */
 export function valueSource(definition: Definition, args: readonly Argument[]): readonly Source[] {
   if (definition.type !== 'lookup' || args.length === 0) return definition.sources;
-  const { values } = placeOf(definition, args);
-  const lookup = definition as Lookup;
-  const columns = Object.values<Column<unknown>>(lookup.columns);
-  const column = lookup.inputs.length > 1 ? lookup.columns[String(values[1])] : columns[0];
-  const source = column?.source;
-  if (!source) return definition.sources;
-  return [typeof source === 'function' ? source(values[0]) : source];
+  return atPlace(definition, args, ({ values }) => {
+    const lookup = definition as Lookup;
+    const columns = Object.values<Column<unknown>>(lookup.columns);
+    const column = lookup.inputs.length > 1 ? lookup.columns[String(values[1])] : columns[0];
+    const source = column?.source;
+    if (!source) return definition.sources;
+    return [typeof source === 'function' ? source(values[0]) : source];
+  });
 }
 
 export const showSource: Tool = {
@@ -98,24 +85,30 @@ export const showCaution: Tool = {
     const all = (definition.cautions ?? []) as readonly { readonly says: string }[];
     if (given.length === 0)
       return [[all.length > 0 ? all.map(({ says }) => says).join(' ') : 'No caution of its own.']];
-    const { values, system } = placeOf(definition, given);
-    const { cautions } = evaluate(definition, values, system);
+    const { cautions } = atPlace(definition, given, ({ values, system }) =>
+      evaluate(definition, values, system),
+    );
     return [[cautions.length > 0 ? cautions.join(' ') : 'Nothing to watch for with these values.']];
   },
 };
 
 export const showCheck: Tool = {
   name: 'SHOW.CHECK',
-  summary: 'Whether the inputs lie in the range in which the equation holds: "in range", or what is outside.',
+  summary:
+    'Whether the equation holds for the inputs and the metal for the stress: "in range", or what is outside.',
   parameters: [FUNCTION, ITS_ARGUMENTS],
   example: 'SHOW.CHECK("SPRING.PRELOAD",8,40,32,"mm")',
   sources: OWN,
   related: ['SHOW.CAUTION', 'SHOW.WORK'],
   run: (args): Matrix => {
     const definition = definitionOf(args);
-    const { values, system } = placeOf(definition, args.rest('arguments'));
-    const { outside } = evaluate(definition, values, system);
-    return [[outside.length > 0 ? outside.join(' ') : 'in range']];
+    const { outside, strength } = atPlace(definition, args.rest('arguments'), ({ values, system }) =>
+      evaluate(definition, values, system),
+    );
+    const caution = strength && marginCaution(strength);
+    const faults = [...(caution === undefined ? [] : [caution]), ...outside];
+    const unknown = strength?.verdict === 'not known' ? '; strength not known' : '';
+    return [[faults.length > 0 ? faults.join(' ') : `in range${unknown}`]];
   },
 };
 

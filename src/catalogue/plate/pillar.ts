@@ -30,6 +30,7 @@ export const platePillar = formula({
     u: { gives: 'length', expr: 'sigma*L/E', says: 'Hooke’s law' },
   },
   result: 'u',
+  strength: [{ stress: 'sigma', of: 'metal' }],
   valid: [
     { holds: 'L <= 10*d', says: 'The pillars are longer than ten diameters: they buckle, see PIN.BUCKLE.' },
   ],
