@@ -10,7 +10,11 @@ export const definitionOf = (args: Args): Definition =>
   naming('function', () => findDefinition(args.text('function')));
 
 /** Does something with one calculation of a function, its arguments in their places; a refusal of its inputs says their values. */
-export function atPlace<T>(definition: Definition, args: readonly Argument[], work: (place: Place) => T): T {
+export function atPlace<T>(
+  definition: Definition,
+  args: readonly Argument[],
+  work: (place: Place & { readonly args: readonly Argument[] }) => T,
+): T {
   const call = readCall(definition, args);
   const { rows, columns } = call.shape;
   if (rows * columns > 1)

@@ -26,7 +26,7 @@ export const showMargin: Tool = {
   cautions: [
     'A margin is as good as its load: a fit, a friction or a pressure that is off by half takes half of it away.',
   ],
-  related: ['SHOW.CHECK', 'METAL.MARGIN', 'SPRING.MARGIN'],
+  related: ['SHOW.CHECK', 'METAL.VALUE'],
   run: (args): Matrix => {
     const definition = definitionOf(args);
     return atPlace(definition, args.rest('arguments'), ({ values, system }): Matrix => {
