@@ -110,7 +110,7 @@ const MOST_NAMES = 500;
 function namedReader({ what, read, number }: Extract<Reading, { as: 'named' }>): CellReader {
   const asNumber = number ? quantityReader(number.kind, number) : undefined;
   // The tables never change, and to find a designation as people write it takes its time.
-  const known = new Map<string, unknown>();
+  const known = { in: new Map<string, unknown>(), mm: new Map<string, unknown>() };
   return (cell, system) => {
     if (number && asNumber && (typeof cell === 'number' || isQuantity(cell, number.kind))) {
       return number.means(asNumber(cell, system) as number);
@@ -119,10 +119,12 @@ function namedReader({ what, read, number }: Extract<Reading, { as: 'named' }>):
     if (text === '' || text === '0') {
       throw new Refusal(`is ${text === '' ? 'blank' : '0'}; it takes ${what}`);
     }
-    if (known.has(text)) return known.get(text);
-    const value = read(text);
-    if (known.size >= MOST_NAMES) known.clear();
-    known.set(text, value);
+    if (typeof cell === 'number') return read(text, system, 'number');
+    const before = known[system];
+    if (before.has(text)) return before.get(text);
+    const value = read(text, system, 'text');
+    if (before.size >= MOST_NAMES) before.clear();
+    before.set(text, value);
     return value;
   };
 }

@@ -1,15 +1,18 @@
 import { choice, named, type Input } from '../core/define';
 import { Refusal } from '../core/refusal';
-import { findDrill } from '../tables/drillName';
+import { drillOfNumber, findDrill, findDrilled } from '../tables/drillName';
 import { DRILL_CHOICES, nearestDrill, type Drill, type DrillChoice } from '../tables/drills';
 
 const DRILL_NAME = 'a drill such as "#7", "F", "7/32" or "5.0 mm"';
 
-/** A drill by its name alone. */
+/** A drill by its name. A cell with a number may hold that of a numbered drill or a diameter. */
 export const drillName = named(
   'name',
   'name',
-  { what: DRILL_NAME, read: findDrill },
+  {
+    what: DRILL_NAME,
+    read: (text, system, cell) => (cell === 'text' ? findDrill : drillOfNumber)(text, system),
+  },
   { says: 'Name of the drill' },
 );
 
@@ -20,7 +23,7 @@ interface Drilled {
 const byNameOrDiameter = (symbol: string) =>
   ({
     what: DRILL_NAME,
-    read: findDrill,
+    read: findDrilled,
     number: {
       kind: 'length',
       says: 'its diameter',

@@ -1,4 +1,4 @@
-import type { Kind } from './quantity';
+import type { Kind, System } from './quantity';
 
 /**
  * How definitions are written: types and constructors, nothing that computes.
@@ -46,7 +46,7 @@ export type Reading<V = unknown> =
       /** What it names, for messages: `a thread`. */
       readonly what: string;
       /** Throws a `Refusal`, or an error of the tables, for text that names nothing. */
-      readonly read: (text: string) => V;
+      readonly read: (text: string, system: System, cell: 'text' | 'number') => V;
       /** What a plain number, or a quantity with a unit, stands for; absent where only names are taken. */
       readonly number?: {
         readonly kind: Kind;

@@ -1,62 +1,79 @@
+import { systemUnit, toSI, type System } from '../core/quantity';
+import { readQuantity } from '../core/readQuantity';
 import { type Drill, DRILLS } from './drills';
-import { AmbiguousName, nearestNames, plainSigns, UnknownName } from './names';
+import { AmbiguousName, nearestNames, UnknownName } from './names';
+import { plainMarks, refuseComma, withoutDiameterSign } from './sizeText';
 
 const byName = new Map(DRILLS.map((drill) => [drill.name, drill]));
 
 /** Diameters written in decimals of an inch are good to this, m. */
 const SAME_SIZE = 0.00005 * 0.0254;
 
+/** A drill as written: by the name of a numbered or lettered one, or by its diameter. */
+type Written = { readonly name: string } | { readonly diameter: number; readonly metric: boolean };
+
+const NUMBER = /^(?:(?:#|(?:no\b\.?|number\b|wire\b|gau?ge\b)\s*(?:gau?ge\s*)?#?)\s*)?0*([1-9]\d?)$/i;
+const NUMBERED = 80;
+
 /**
- * The drill of a name as people write it: `#21`, `No. 7`, `number 7`, `F`, `letter F`, `7/32`, `1 1/4`, `5.0 mm`, `5mm`, `0.201 in`.
- * A bare whole number is refused: `7` is #7 or 7.0 mm.
+ * `#21`, `No. 7`, `21`, `F`, `letter F`, `7/32`, `1 1/4"`, `5.0 mm`, `Ø5`, `.201`. Whole digits from 1 to 80 are a numbered drill; any
+ * other plain number is a diameter in the units of the call, a fraction always in inches.
  */
-export function findDrill(given: string): Drill {
-  const whole = /^(\d+)\s*(?:IN\b\.?|INCH|")$/i.exec(given.trim());
-  const text = plainSigns(given)
-    .toUpperCase()
-    .replace(/^(?:NO\b\.?|NUMBER|WIRE|GAUGE|GAGE)\s*#?\s*/, '#')
-    .replace(/^(?:LETTER|SIZE)\s+/, '')
-    .replace(/\s*(?:DRILL|INCH(?:ES)?|\bIN\b\.?|")\s*$/, '')
-    .trim();
-  const name = whole ? `${whole[1] ?? ''} in` : spelled(text);
-  const drill = name === undefined ? undefined : byName.get(name);
+function read(given: string, system: System): Written | undefined {
+  refuseComma(given);
+  const marked = plainMarks(given);
+  const text = withoutDiameterSign(marked).replace(/[\s-]*\b(?:drill|dia\.?)$/i, '');
+  const number = NUMBER.exec(text)?.[1];
+  // Behind a sign of diameter a number is a diameter.
+  if (number !== undefined && Number(number) <= NUMBERED && withoutDiameterSign(marked) === marked)
+    return { name: `#${number}` };
+  const lettered = /^(?:(?:letter|ltr\.?|size)\s*)?([A-Z])$/i.exec(text);
+  if (lettered) return { name: (lettered[1] ?? '').toUpperCase() };
+  const reading = readQuantity(text, 'length');
+  if (!reading.ok) return undefined;
+  const unit = reading.unit ?? systemUnit('length', text.includes('/') ? 'in' : system);
+  const diameter = reading.unit ? reading.si : toSI(reading.plain, unit);
+  return { diameter, metric: unit.symbol === systemUnit('length', 'mm').symbol };
+}
+
+/** A drill of the tables. */
+export function findDrill(given: string, system: System = 'in'): Drill {
+  const written = read(given, system);
+  const drill = written && drillOf(written);
   if (drill) return drill;
-  if (/^\d+$/.test(text) && !whole) {
-    const choices = [`#${Number(text)}`, `${Number(text)}.0 mm`, `${Number(text)} in`].filter((it) =>
-      byName.has(it),
-    );
-    if (choices.length > 1) throw new AmbiguousName('drill', given, choices);
-    throw new UnknownName('drill', given, choices);
-  }
-  const wanted = inches(text) ?? metres(text);
-  if (wanted === undefined) throw new UnknownName('drill', given, nearestNames(text, [...byName.keys()]));
-  const series = metres(text) === undefined ? DRILLS : DRILLS.filter((d) => d.series === 'metric');
-  const nearest = [...series].sort((a, b) => Math.abs(a.diameter - wanted) - Math.abs(b.diameter - wanted));
-  const [first] = nearest;
-  if (first && Math.abs(first.diameter - wanted) < SAME_SIZE) return first;
-  throw new UnknownName(
-    'drill',
-    given,
-    nearest.slice(0, 3).map((d) => d.name),
-  );
+  throw new UnknownName('drill', given, nearest(given, written));
 }
 
-/** The table's spelling of a name, where the text has the form of one. */
-function spelled(text: string): string | undefined {
-  const number = /^#\s*0*(\d+)$/.exec(text);
-  if (number) return `#${number[1] ?? ''}`;
-  if (/^[A-Z]$/.test(text)) return text;
-  const fraction = /^(?:(\d+)[- ]+)?(\d+)\/(\d+)$/.exec(text);
-  if (fraction) return [fraction[1], `${fraction[2] ?? ''}/${fraction[3] ?? ''}`].filter(Boolean).join('-');
-  const mm = /^(\d*\.?\d+)\s*MM$/.exec(text);
-  if (!mm) return undefined;
-  const size = Number(mm[1]);
-  return `${size.toFixed(Math.abs(size * 10 - Math.round(size * 10)) < 1e-9 ? 1 : 2)} mm`;
+/** The drill of a number that is no text: a diameter in the units of the call, where it cannot be a numbered drill as well. */
+export function drillOfNumber(given: string, system: System): Drill {
+  const number = NUMBER.exec(given)?.[1];
+  if (number === undefined || Number(number) > NUMBERED) return findDrill(given, system);
+  const { symbol } = systemUnit('length', system);
+  throw new AmbiguousName('drill', given, [`"#${number}"`, `"${given} ${symbol}"`]);
 }
 
-const inches = (text: string): number | undefined =>
-  /^\d*\.\d+$/.test(text) ? Number(text) * 0.0254 : undefined;
-const metres = (text: string): number | undefined => {
-  const mm = /^(\d*\.?\d+)\s*MM$/.exec(text);
-  return mm ? Number(mm[1]) / 1000 : undefined;
-};
+/** What was drilled: by a drill of the tables or, where a diameter is written, of no standard size. */
+export function findDrilled(given: string, system: System): { readonly diameter: number } {
+  const written = read(given, system);
+  if (written && 'diameter' in written && written.diameter > 0) return written;
+  const drill = written && drillOf(written);
+  if (drill) return drill;
+  throw new UnknownName('drill', given, nearest(given, written));
+}
+
+function drillOf(written: Written): Drill | undefined {
+  if ('name' in written) return byName.get(written.name);
+  const same = DRILLS.filter(({ diameter }) => Math.abs(diameter - written.diameter) < SAME_SIZE);
+  // 12.7 mm and 1/2 are one size under two names.
+  return same.find(({ series }) => (series === 'metric') === written.metric) ?? same[0];
+}
+
+const byDistance = (diameter: number): Drill[] =>
+  [...DRILLS].sort((a, b) => Math.abs(a.diameter - diameter) - Math.abs(b.diameter - diameter));
+
+const nearest = (given: string, written: Written | undefined): string[] =>
+  written && 'diameter' in written
+    ? byDistance(written.diameter)
+        .slice(0, 3)
+        .map(({ name }) => name)
+    : nearestNames(given, [...byName.keys()]);

@@ -130,26 +130,16 @@ function checkSize(size: number): void {
     throw new Refusal(`is ${size} mm; ISO 286 is tabled here above 0 and up to 500 mm (19.685 in)`, 'size');
 }
 
-/** Standard tolerance IT of a grade (`7` or `IT7`) for a size in mm, µm. */
+/** Standard tolerance IT of a grade, as a number such as `7`, for a size in mm, µm. */
 export function standardTolerance(size: number, grade: string): number {
   checkSize(size);
-  const number = gradeOf(grade);
-  const value = at(IT.get(number), size);
-  if (value === undefined) throw new UnknownName('standard tolerance grade', grade, nearestGrades(grade));
+  const value = at(IT.get(grade), size);
+  if (value === undefined) throw new UnknownName('standard tolerance grade', grade, ['IT18', 'IT17', 'IT16']);
   // ISO 286-1 has no coarse grades for the smallest sizes.
-  if (size <= 1 && Number(number) >= 14)
-    throw new UnknownName('standard tolerance grade up to 1 mm', grade, ['IT13', 'IT12', 'IT11']);
+  if (size <= 1 && Number(grade) >= 14)
+    throw new UnknownName('standard tolerance grade up to 1 mm', `IT${grade}`, ['IT13', 'IT12', 'IT11']);
   return value;
 }
-
-const gradeOf = (grade: string): string => grade.trim().replace(/^IT\s*/i, '');
-const nearestGrades = (grade: string): string[] =>
-  Number.isFinite(Number(gradeOf(grade)))
-    ? ['IT18', 'IT17', 'IT16']
-    : nearestNames(
-        grade,
-        GRADES.map((number) => `IT${number}`),
-      );
 
 export interface Deviations {
   /** µm from the nominal size. */
@@ -251,15 +241,6 @@ function nearestClasses(size: number, text: string): string[] {
     .slice(0, 3);
 }
 
-/** The two classes of a fit such as `H7/g6`, hole first. */
-export function fitClasses(fit: string): readonly [hole: string, shaft: string] {
-  const [hole = '', shaft = '', ...more] = fit.split(/\s*\/\s*/);
-  const isFit =
-    more.length === 0 && /^[A-Z]{1,2}\s*\d+$/.test(hole.trim()) && /^[a-z]{1,2}\s*\d+$/.test(shaft.trim());
-  if (!isFit) throw new UnknownName('fit (hole class / shaft class)', fit, nearestNames(fit, PREFERRED_FITS));
-  return [hole.trim(), shaft.trim()];
-}
-
 /**
  * Where the deviations of a class come from. The fundamental deviations that were recalled and not read: shafts a to k up to
  * 180 mm, holes A to N up to 120 mm, and the grades IT17 and IT18. Those of h and js are no table's.
@@ -274,5 +255,4 @@ export function deviationSource(size: number, given: string): Source {
 }
 
 /** Where a standard tolerance comes from. */
-export const gradeSource = (grade: string): Source =>
-  Number(gradeOf(grade)) > 16 ? ISO_286_RECALLED : ISO_286;
+export const gradeSource = (grade: string): Source => (Number(grade) > 16 ? ISO_286_RECALLED : ISO_286);

@@ -1,62 +1,121 @@
-import { AmbiguousName, nearestNames, plainSigns, UnknownName } from './names';
-import { type Thread, THREADS, unSize } from './threads';
+import { Refusal } from '../core/refusal';
+import { AmbiguousName, nearestNames, UnknownName } from './names';
+import { INCH, inLowestTerms, refuseComma, sizeText } from './sizeText';
+import { type Thread, type ThreadSeries, THREADS, unSize } from './threads';
 
-/** A designation taken apart; what was not written is absent. */
+/** One way to read a designation; what was not written is absent. */
 interface Written {
   /** Major diameters that the size can mean, inch for UN, mm for ISO. */
   readonly sizes: readonly { readonly system: Thread['system']; readonly size: number }[];
   /** Threads per inch for UN, pitch in mm for ISO. */
   readonly count?: number;
-  readonly series?: Thread['series'];
+  readonly series?: readonly ThreadSeries[];
 }
 
-const SIZE = String.raw`#\s*\d+|\d+[- ]+\d+/\d+|\d+/\d+|\d*\.\d+|\d+`;
-const UN = new RegExp(`^(${SIZE})(?:\\s*[-x]\\s*|\\s+|$)(\\d+(?:\\.\\d+)?)?\\s*(UNC|UNF|UNEF|NC|NF|NEF)?$`);
-const ISO = /^M(F?)\s*(\d+(?:\.\d+)?)(?:\s*[-x/]\s*(\d*\.?\d+))?(?:\s+(COARSE|FINE))?$/;
+const SERIES: Readonly<Record<string, readonly ThreadSeries[]>> = {
+  UNC: ['UNC'],
+  UNF: ['UNF'],
+  UNEF: ['UNEF'],
+  NC: ['UNC'],
+  NF: ['UNF'],
+  NEF: ['UNEF'],
+  COARSE: ['UNC', 'coarse'],
+  FINE: ['UNF', 'fine'],
+  'EXTRA FINE': ['UNEF'],
+};
+const WORD = Object.keys(SERIES).join('|');
+const BETWEEN = String.raw`(?:\s*[-x]\s*|\s)`;
 
-/** Tolerance class at the end of a full designation (`-2B`, `-6H`, `-5g6g`): it names no other thread. */
-const CLASS = /[- ]+(?:[123][AB]|\d[EFGH](?:\d[EFGH])?)$/;
+const UN = new RegExp(
+  `^(?:(?<before>${WORD})[- ]+)?` +
+    String.raw`(?:(?:#|(?:NO\b\.?|NUMBER\b)\s*#?)\s*(?<number>\d+)` +
+    String.raw`|(?:(?:(?<whole>\d+)(?: ?- ?| ))?(?<over>\d+) ?/ ?(?<under>\d+)|(?<plain>\d*\.\d+|\d+))(?<inch>${INCH})?)` +
+    String.raw`(?:${BETWEEN}(?<count>\d+(?:\.\d+)?)(?:\s*TPI)?)?` +
+    `(?:[- ]*(?<after>${WORD}))?$`,
+);
+/** `8/32 UNC`: the size and the threads per inch with a slash between them. */
+const SLASHED = new RegExp(
+  String.raw`^(?:#\s*)?(?<number>\d{1,2}) ?/ ?(?<count>\d+)(?:[- ]*(?<after>${WORD}))?$`,
+);
+const ISO =
+  /^(?:ISO )?M(?<fine>F)?\s*(?<size>\d+(?:[.,]\d+)?)(?:(?:\s*[-x/]\s*|\s)(?<pitch>\d*[.,]?\d+))?(?:[- ]+(?<word>COARSE|FINE))?$/;
+/** A metric size without its M, as it is looked for in a refusal. */
+const ISO_WITHOUT_M = /^(?<size>\d+(?:\.\d+)?)\s*(?:MM)?\s*x\s*(?<pitch>\d*\.?\d+)\s*(?:MM)?$/;
 
-/** A designation with no choices left open in signs and spelling. */
-const tidy = (given: string): string =>
-  plainSigns(given)
-    .toUpperCase()
-    .replace(/X/g, 'x')
-    .replace(/["″]|\bIN\b\.?/g, '')
-    .replace(/^(?:NO\b\.?|NUMBER)\s*/, '#')
-    .replace(/(\d),(\d)/g, '$1.$2')
-    .replace(/(\d) *- *(?=\d+\/)/, '$1-')
-    .replace(/\s+/g, ' ')
-    .trim()
-    .replace(CLASS, '');
+/** What ends a full designation and names no other thread: tolerance class and hand. */
+const UN_CLASS = /(?:[- ]+|(?<=[A-Z]))[123][AB]$/;
+const ISO_CLASS = /[- ]+\d[EFGH](?:\d[EFGH])?(?:\/\d[EFGH](?:\d[EFGH])?)?$/;
+const HAND = /(?:[- ]+)(?:[LR]H|(?:LEFT|RIGHT)[- ]HAND)$/;
 
-function read(given: string): Written | undefined {
-  const text = tidy(given);
-  const iso = ISO.exec(text);
-  if (iso) {
-    const [, mf, size, pitch, word] = iso;
-    return {
-      sizes: [{ system: 'ISO', size: Number(size) }],
-      ...(pitch === undefined ? {} : { count: Number(pitch) }),
-      ...(mf || word === 'FINE' ? { series: 'fine' } : pitch === undefined ? { series: 'coarse' } : {}),
-    };
+const PIPE =
+  /\b(?:NPT[FR]?|NPS[CFHM]?|BSP[PT]?|ANPT)\b|^(?:G|RP|RC|R|PT|PF|PS)\s*(?:\d+[- ])?\d+(?:\/\d+)?(?:$|[^\d/])/;
+const STI = /\bSTI\b/;
+const OTHER_FORM = /^(?:MJ|TR|W)\s*\d|\b(?:BS[WF]|ACME|UNJ[CEF]*|UNR[CEF]*)\b/;
+
+const series = (groups: Readonly<Record<string, string | undefined>>): Pick<Written, 'series'> => {
+  const word = groups['before'] ?? groups['after'];
+  return word === undefined ? {} : { series: SERIES[word] ?? [] };
+};
+
+/** Every way to read a designation that the signs allow. */
+function readings(text: string): Written[] {
+  const plain = text.replace(HAND, '');
+  return [...isoReadings(plain.replace(ISO_CLASS, '')), ...unReadings(plain.replace(UN_CLASS, ''))];
+}
+
+function isoReadings(text: string): Written[] {
+  const groups = ISO.exec(text)?.groups;
+  if (!groups) return [];
+  const number = (written: string): number => Number(written.replace(',', '.'));
+  const fine = groups['fine'] !== undefined || groups['word'] === 'FINE';
+  // A size alone is the coarse thread.
+  const only: ThreadSeries | undefined = fine
+    ? 'fine'
+    : groups['word'] === 'COARSE' || groups['pitch'] === undefined
+      ? 'coarse'
+      : undefined;
+  return [
+    {
+      sizes: [{ system: 'ISO', size: number(groups['size'] ?? '') }],
+      ...(groups['pitch'] === undefined ? {} : { count: number(groups['pitch']) }),
+      ...(only ? { series: [only] } : {}),
+    },
+  ];
+}
+
+function unReadings(text: string): Written[] {
+  const found: Written[] = [];
+  const slashed = SLASHED.exec(text)?.groups;
+  if (slashed)
+    found.push({
+      sizes: [{ system: 'UN', size: unSize(`#${slashed['number'] ?? ''}`) }],
+      count: Number(slashed['count']),
+      ...series(slashed),
+    });
+  const groups = UN.exec(text)?.groups;
+  if (!groups || (groups['before'] !== undefined && groups['after'] !== undefined)) return found;
+  const count = groups['count'] === undefined ? {} : { count: Number(groups['count']) };
+  const sizes = unSizes(groups);
+  if (sizes.length > 0) found.push({ sizes, ...count, ...series(groups) });
+  return found;
+}
+
+function unSizes(groups: Readonly<Record<string, string | undefined>>): Written['sizes'] {
+  const { number, whole, over, under, plain, inch, count } = groups;
+  const un = (size: number) => ({ system: 'UN', size }) as const;
+  if (number !== undefined) return [un(unSize(`#${number}`))];
+  if (over !== undefined) {
+    if (!inLowestTerms(Number(over), Number(under))) return [];
+    return [un(Number(whole ?? 0) + Number(over) / Number(under))];
   }
-  const un = UN.exec(text);
-  if (!un) return undefined;
-  const [, size = '', tpi, word] = un;
-  const inch = size.includes('.')
-    ? Number(size)
-    : unSize(size.replace(/\s+(?=\d)/, size.startsWith('#') ? '' : '-'));
-  const whole = /^\d+$/.test(size);
-  const sizes: { system: Thread['system']; size: number }[] = [{ system: 'UN', size: inch }];
-  if (whole) sizes.unshift({ system: 'UN', size: unSize(`#${size}`) });
-  // A bare number may be a metric size as well: 10 is #10 or M10.
-  if (whole && tpi === undefined && word === undefined) sizes.push({ system: 'ISO', size: inch });
-  return {
-    sizes,
-    ...(tpi === undefined ? {} : { count: Number(tpi) }),
-    ...(word === undefined ? {} : { series: (word.startsWith('U') ? word : `U${word}`) as Thread['series'] }),
-  };
+  const size = Number(plain);
+  if (inch !== undefined || plain?.includes('.')) return [un(size)];
+  // A whole number is a numbered size or inches, and alone a metric size as well: 10 is #10 or M10.
+  return [
+    un(unSize(`#${plain ?? ''}`)),
+    un(size),
+    ...(count === undefined ? [{ system: 'ISO', size } as const] : []),
+  ];
 }
 
 /** Sizes are written with three decimals or more: `.312-18` is 5/16. */
@@ -72,25 +131,31 @@ const countOf = (thread: Thread): number => (thread.system === 'UN' ? thread.tpi
 const matches = (thread: Thread, written: Written): boolean =>
   sameSize(thread, written) &&
   (written.count === undefined || countOf(thread) === written.count) &&
-  (written.series === undefined || thread.series === written.series);
+  (written.series === undefined || written.series.includes(thread.series));
 
 /** How unlike two threads are: a step in diameter counts more than one in pitch. */
-function nearest(given: string, written: Written | undefined): string[] {
-  if (!written)
+function nearest(given: string, text: string, written: readonly Written[]): string[] {
+  const bare = ISO_WITHOUT_M.exec(text)?.groups;
+  const looked: readonly Written[] = bare
+    ? [{ sizes: [{ system: 'ISO', size: Number(bare['size']) }], count: Number(bare['pitch']) }, ...written]
+    : written;
+  if (looked.length === 0)
     return nearestNames(
       given,
       THREADS.map(({ name }) => name.replace(/ .*/, '')),
     );
   const away = (thread: Thread) =>
     Math.min(
-      ...written.sizes
-        .filter(({ system }) => system === thread.system)
-        .map(
-          ({ size }) =>
-            3 * Math.abs(Math.log(thread.printed.major / size)) +
-            (written.count === undefined ? 0 : Math.abs(Math.log(countOf(thread) / written.count))) +
-            (written.series === undefined || written.series === thread.series ? 0 : 0.01),
-        ),
+      ...looked.flatMap(({ sizes, count, series: only }) =>
+        sizes
+          .filter(({ system }) => system === thread.system)
+          .map(
+            ({ size }) =>
+              3 * Math.abs(Math.log(thread.printed.major / size)) +
+              (count === undefined ? 0 : Math.abs(Math.log(countOf(thread) / count))) +
+              (only === undefined || only.includes(thread.series) ? 0 : 0.01),
+          ),
+      ),
     );
   return [...THREADS]
     .map((thread) => ({ thread, away: away(thread) }))
@@ -99,18 +164,36 @@ function nearest(given: string, written: Written | undefined): string[] {
     .map(({ thread }) => thread.name);
 }
 
+function refuseOtherKinds(given: string, text: string): void {
+  const other = (says: string): Refusal => new Refusal(`is "${given}", ${says}`, undefined, '#N/A');
+  if (PIPE.test(text))
+    throw other(
+      'a pipe thread, which is larger than its name: TAP.PIPE gives the drill of NPT and G threads',
+    );
+  if (STI.test(text))
+    throw other(
+      'the tap of a wire thread insert: give the thread of the screw, and TAP.DRILL the kind "wire insert"',
+    );
+  if (OTHER_FORM.test(text))
+    throw other('a thread of another form; the tables hold UNC, UNF, UNEF and ISO metric threads');
+}
+
 /**
- * The thread of a designation as people write it: `10-32`, `#10-32 UNF`, `1/4-20`, `.250-20`, `1 1/4-7`, `M6`,
- * `M10 × 1.25`, `MF10x1.25`, with or without the tolerance class. A metric size alone is the coarse thread (ISO 261);
- * an inch size alone is refused by naming its threads.
+ * The thread of a designation as people write it: `10-32`, `#10-32 UNF`, `8/32 UNC`, `1/4"-20`, `1/4 x 20`, `.250-20`,
+ * `1 1/4-7`, `M6`, `M10 × 1.25`, `M10 x 1.25 - 6H`, with or without tolerance class and hand. A metric size alone is the coarse
+ * thread (ISO 261); an inch size alone is refused by naming its threads.
  */
 export function findThread(given: string): Thread {
-  const written = read(given);
-  const found = written ? THREADS.filter((thread) => matches(thread, written)) : [];
+  const text = sizeText(given);
+  refuseOtherKinds(given, text);
+  if (!/^(?:ISO )?M/.test(text)) refuseComma(given);
+  const written = readings(text);
+  const found = THREADS.filter((thread) => written.some((one) => matches(thread, one)));
   const [only] = found;
-  const bare = written?.count === undefined && written?.series === undefined;
+  // An inch size alone is no designation, even where the tables have one thread of it.
+  const bare = written.some(({ count, series: word }) => count === undefined && word === undefined);
   if (only && found.length === 1 && !bare) return only;
-  const choices = (bare ? found.filter(({ series }) => series !== 'fine') : found).map(({ name }) => name);
+  const choices = (bare ? found.filter((one) => one.series !== 'fine') : found).map(({ name }) => name);
   if (choices.length > 1) throw new AmbiguousName('thread', given, choices);
-  throw new UnknownName('thread', given, nearest(given, written));
+  throw new UnknownName('thread', given, nearest(given, text, written));
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { AmbiguousName, UnknownName } from '../../src/tables/names';
+import { UnknownName } from '../../src/tables/names';
 import { findDrill } from '../../src/tables/drillName';
 import { DRILLS, drillsOf, nearestDrill } from '../../src/tables/drills';
 import { ISO_2306_THREADS, isoTapDrill } from '../../src/tables/tapDrillsMetric';
@@ -88,15 +88,13 @@ describe('drill names as people write them', () => {
     ['5.0 mm', '5.0 mm'],
     ['2.05 MM', '2.05 mm'],
     ['0.201', '#7'],
+    ['21', '#21'],
+    ['07', '#7'],
+    ['14/64', '7/32'],
+    ['5/8 drill', '5/8'],
     ['.250', '1/4'],
   ])('%s is %s', (given, name) => {
     expect(findDrill(given).name).toBe(name);
-  });
-
-  it('refuses a bare number by naming the choices', () => {
-    expect(() => findDrill('7')).toThrow(AmbiguousName);
-    expect(() => findDrill('7')).toThrow('#7 or 7.0 mm');
-    expect(() => findDrill('1')).toThrow('#1, 1.0 mm or 1 in');
   });
 
   it.each([

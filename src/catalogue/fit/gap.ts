@@ -1,5 +1,13 @@
 import { choice, procedure } from '../../core/define';
-import { AT_20, fit, gapsAt, nativeBySize, size } from './inputs';
+import {
+  AT_20,
+  fit,
+  gapsAt,
+  nativeBySize,
+  nativeRefuseOtherSize,
+  refuseOtherSize,
+  size,
+} from './inputs';
 import { ISO_286, ISO_286_RECALLED } from '../../tables/iso286';
 
 export const fitGap = procedure({
@@ -21,6 +29,7 @@ export const fitGap = procedure({
     max: { gives: 'length', says: 'Largest clearance', equation: 'ES(hole) − ei(shaft)' },
   },
   run: (x, show) => {
+    refuseOtherSize('fit', x.size, x.fit);
     const { min, max } = gapsAt('fit', x.size, x.fit);
     show('min', min);
     show('max', max);
@@ -28,9 +37,10 @@ export const fitGap = procedure({
   },
   native: ({ size: D, fit: of, which }, write) => {
     const found = of.fixed();
+    nativeRefuseOtherSize(D.text, found, write);
     const text = (least: 'min' | 'max'): string =>
       nativeBySize(
-        `Gap of ${found.join('/')}, ${least}`,
+        `Gap of ${found.hole}/${found.shaft}, ${least}`,
         D.text,
         (at) => gapsAt('fit', at, found)[least],
         write,

@@ -1,5 +1,6 @@
 import { named, procedure } from '../../core/define';
 import { naming } from '../../core/refusal';
+import { readGrade } from '../../tables/fitName';
 import { ISO_286, ISO_286_RECALLED, standardTolerance } from '../../tables/iso286';
 import { fromMicrometres, inMillimetres, nativeBySize, size } from './inputs';
 
@@ -11,7 +12,7 @@ export const fitGrade = procedure({
     named<'grade', string>(
       'grade',
       'grade',
-      { what: 'a grade such as "IT7"', read: (text) => text.trim() },
+      { what: 'a grade such as "IT7"', read: readGrade },
       { says: 'Standard tolerance grade, IT01 to IT18' },
     ),
   ],
@@ -21,7 +22,7 @@ export const fitGrade = procedure({
   native: ({ size: D, grade }, write) => {
     const found = grade.fixed();
     const valueAt = (at: number): number => fromMicrometres(standardTolerance(inMillimetres(at), found));
-    return nativeBySize(`Standard tolerance ${found}`, D.text, valueAt, write);
+    return nativeBySize(`Standard tolerance IT${found}`, D.text, valueAt, write);
   },
   sources: [ISO_286, ISO_286_RECALLED],
   related: ['FIT.UPPER', 'FIT.GAP'],

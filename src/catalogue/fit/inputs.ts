@@ -1,8 +1,8 @@
 import { commonPractice, input, named, type Input, type NativeWriter } from '../../core/define';
-import { naming } from '../../core/refusal';
+import { naming, refuse } from '../../core/refusal';
+import { readClass, readFit, type WrittenClass, type WrittenFit } from '../../tables/fitName';
 import {
   deviations,
-  fitClasses,
   ISO_286,
   ISO_286_RECALLED,
   SIZE_STEPS,
@@ -16,22 +16,17 @@ export const size = input('size', 'D', 'length', {
   says: 'Nominal size',
 });
 
-const text = (given: string): string => given.trim();
-
-export const toleranceClass: Input<'class', string> = named<'class', string>(
+export const toleranceClass: Input<'class', WrittenClass> = named<'class', WrittenClass>(
   'class',
   'class',
-  { what: 'a tolerance class such as "H7" (hole) or "g6" (shaft)', read: text },
+  { what: 'a tolerance class such as "H7" (hole) or "g6" (shaft)', read: readClass },
   { says: 'Tolerance class: capital for a hole, small for a shaft' },
 );
 
-export const fit: Input<'fit', readonly [hole: string, shaft: string]> = named<
-  'fit',
-  readonly [string, string]
->(
+export const fit: Input<'fit', WrittenFit> = named<'fit', WrittenFit>(
   'fit',
   'fit',
-  { what: 'a fit such as "H7/g6"', read: fitClasses },
+  { what: 'a fit such as "H7/g6"', read: readFit },
   { says: 'Fit: hole class / shaft class' },
 );
 
@@ -40,6 +35,33 @@ const MICROMETRE = 1e-6;
 export const inMillimetres = (si: number): number => si / MILLIMETRE;
 export const fromMicrometres = (value: number): number => value * MICROMETRE;
 
+/** Sizes converted from inches may lie a rounding error apart. */
+const SAME_SIZE = 1e-9;
+const sizeSays = (size: number): string => `is for ${sizeWords(size)}, which is not {size}`;
+
+/** A size that stands before a class, as in `25 H7`, is the size that the call is about. */
+export function refuseOtherSize(
+  argument: string,
+  diameter: number,
+  written: { readonly size?: number },
+): void {
+  if (written.size !== undefined && Math.abs(written.size - diameter) > SAME_SIZE)
+    refuse(argument, sizeSays(written.size));
+}
+
+/** The same in a native form. */
+export function nativeRefuseOtherSize(
+  diameter: string,
+  written: { readonly size?: number },
+  write: NativeWriter,
+): void {
+  if (written.size !== undefined)
+    write.refuse(`ABS(${diameter}-${written.size})>${SAME_SIZE}`, `size is not ${sizeWords(written.size)}`);
+}
+
+const sizeWords = (size: number): string =>
+  `${Number(inMillimetres(size).toPrecision(9))} mm (${Number((size / 0.0254).toPrecision(6))} in)`;
+
 /** Deviations of a class at a size (m), in metres; an undefined class is refused under the argument's name. */
 export function deviationsAt(argument: string, diameter: number, className: string): Deviations {
   const { upper, lower } = naming(argument, () => deviations(inMillimetres(diameter), className));
@@ -47,13 +69,9 @@ export function deviationsAt(argument: string, diameter: number, className: stri
 }
 
 /** Least and largest clearance of a fit; negative is interference. */
-export function gapsAt(
-  argument: string,
-  diameter: number,
-  [holeClass, shaftClass]: readonly [string, string],
-): { min: number; max: number } {
-  const hole = deviationsAt(argument, diameter, holeClass);
-  const shaft = deviationsAt(argument, diameter, shaftClass);
+export function gapsAt(argument: string, diameter: number, fit: WrittenFit): { min: number; max: number } {
+  const hole = deviationsAt(argument, diameter, fit.hole);
+  const shaft = deviationsAt(argument, diameter, fit.shaft);
   return { min: hole.lower - shaft.upper, max: hole.upper - shaft.lower };
 }
 
@@ -102,10 +120,11 @@ export const deviation = {
 
 /** The two deviations of a call, kept for its shown work. */
 export function shownDeviations(
-  x: { readonly size: number; readonly class: string },
+  x: { readonly size: number; readonly class: WrittenClass },
   show: (step: keyof typeof deviationSteps, value: number) => void,
 ): Deviations {
-  const found = deviationsAt('class', x.size, x.class);
+  refuseOtherSize('class', x.size, x.class);
+  const found = deviationsAt('class', x.size, x.class.name);
   show('ES', found.upper);
   show('EI', found.lower);
   return found;

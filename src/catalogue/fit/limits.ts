@@ -1,5 +1,5 @@
 import { procedure } from '../../core/define';
-import { deviation, deviationsAt, nativeBySize, shownDeviations } from './inputs';
+import { deviation, deviationsAt, nativeBySize, nativeRefuseOtherSize, shownDeviations } from './inputs';
 
 export const fitLimits = procedure({
   name: 'FIT.LIMITS',
@@ -16,7 +16,8 @@ export const fitLimits = procedure({
     return [x.size + lower, x.size + upper];
   },
   native: ({ size: D, class: of }, write) => {
-    const found = of.fixed();
+    const { name: found, ...written } = of.fixed();
+    nativeRefuseOtherSize(D.text, written, write);
     return (['lower', 'upper'] as const).map((which) => {
       const title = `${which === 'lower' ? 'Lower' : 'Upper'} deviation of ${found}`;
       return `${D.text}+${nativeBySize(title, D.text, (at) => deviationsAt('class', at, found)[which], write)}`;

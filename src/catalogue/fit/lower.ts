@@ -1,5 +1,5 @@
 import { procedure } from '../../core/define';
-import { deviation, deviationsAt, nativeBySize, shownDeviations } from './inputs';
+import { deviation, deviationsAt, nativeBySize, nativeRefuseOtherSize, shownDeviations } from './inputs';
 
 export const fitLower = procedure({
   name: 'FIT.LOWER',
@@ -8,7 +8,8 @@ export const fitLower = procedure({
   gives: 'length',
   run: (x, show) => shownDeviations(x, show).lower,
   native: ({ size: D, class: of }, write) => {
-    const found = of.fixed();
+    const { name: found, ...written } = of.fixed();
+    nativeRefuseOtherSize(D.text, written, write);
     return nativeBySize(
       `Lower deviation of ${found}`,
       D.text,

@@ -1,8 +1,8 @@
 import { input, procedure } from '../../core/define';
 import { quantityText } from '../../core/format';
 import { notInTable, refuse } from '../../core/refusal';
+import { readFit } from '../../tables/fitName';
 import {
-  fitClasses,
   ISO_286,
   ISO_286_RECALLED,
   PREFERRED_FITS,
@@ -15,7 +15,7 @@ const ROUNDING = 1e-10;
 
 /** The preferred fits at a size, the tightest first. */
 const fitsAt = (diameter: number): { name: string; min: number; max: number }[] =>
-  PREFERRED_FITS.map((name) => ({ name, ...gapsAt('size', diameter, fitClasses(name)) })).sort(
+  PREFERRED_FITS.map((name) => ({ name, ...gapsAt('size', diameter, readFit(name)) })).sort(
     (a, b) => a.max - b.max,
   );
 
