@@ -2,17 +2,17 @@ import { systemUnit, toSI, type System } from '../core/quantity';
 import { readQuantity } from '../core/readQuantity';
 import { type Drill, DRILLS } from './drills';
 import { AmbiguousName, nearestNames, UnknownName } from './names';
-import { plainMarks, refuseComma, withoutDiameterSign } from './sizeText';
+import { plainMarks, refuseComma, SIGN_OF_BY, withoutDiameterSign } from './sizeText';
 
 const byName = new Map(DRILLS.map((drill) => [drill.name, drill]));
 
-/** Diameters written in decimals of an inch are good to this, m. */
-const SAME_SIZE = 0.00005 * 0.0254;
+/** Diameters written in four decimals of an inch are good to this, m. */
+const SAME_SIZE = 0.000051 * 0.0254;
 
 /** A drill as written: by the name of a numbered or lettered one, or by its diameter. */
 type Written = { readonly name: string } | { readonly diameter: number; readonly metric: boolean };
 
-const NUMBER = /^(?:(?:#|(?:no\b\.?|number\b|wire\b|gau?ge\b)\s*(?:gau?ge\s*)?#?)\s*)?0*([1-9]\d?)$/i;
+const NUMBER = /^(?:(?:#|(?:no\b\.?|number\b|wire\b|gau?ge\b)\s*(?:gau?ge\s*)?#?)\s*0*)?([1-9]\d?)$/i;
 const NUMBERED = 80;
 
 /**
@@ -21,13 +21,16 @@ const NUMBERED = 80;
  */
 function read(given: string, system: System): Written | undefined {
   refuseComma(given);
+  if (SIGN_OF_BY.test(given)) return undefined;
   const marked = plainMarks(given);
-  const text = withoutDiameterSign(marked).replace(/[\s-]*\b(?:drill|dia\.?)$/i, '');
+  const text = withoutDiameterSign(marked)
+    .replace(/[\s-]*\b(?:drill|dia\.?)$/i, '')
+    .replace(/\bin\.$/i, 'in');
   const number = NUMBER.exec(text)?.[1];
   // Behind a sign of diameter a number is a diameter.
   if (number !== undefined && Number(number) <= NUMBERED && withoutDiameterSign(marked) === marked)
     return { name: `#${number}` };
-  const lettered = /^(?:(?:letter|ltr\.?|size)\s*)?([A-Z])$/i.exec(text);
+  const lettered = /^(?:(?:letter|ltr\.?|size)\s+)?([A-Z])$/i.exec(text);
   if (lettered) return { name: (lettered[1] ?? '').toUpperCase() };
   const reading = readQuantity(text, 'length');
   if (!reading.ok) return undefined;

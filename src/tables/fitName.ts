@@ -1,9 +1,9 @@
 import { systemUnit, toSI, type System } from '../core/quantity';
 import { readQuantity } from '../core/readQuantity';
 import { Refusal } from '../core/refusal';
-import { GRADES, PREFERRED_FITS } from './iso286';
+import { GRADES, LETTERS, PREFERRED_FITS } from './iso286';
 import { nearestNames, UnknownName } from './names';
-import { plainMarks, refuseComma, withoutDiameterSign } from './sizeText';
+import { plainMarks, refuseComma, SIGN_OF_BY, withoutDiameterSign } from './sizeText';
 
 /** A tolerance class or a fit as a drawing has it, perhaps with its nominal size (m) before it. */
 export interface WrittenClass {
@@ -17,10 +17,12 @@ export interface WrittenFit {
   readonly shaft: string;
 }
 
-const HOLE = String.raw`[A-Z]{1,2} ?\d{1,2}`;
-const SHAFT = String.raw`[a-z]{1,2} ?\d{1,2}`;
+// Longer ones first: `js6` is no `j`.
+const letters = [...LETTERS].sort((a, b) => b.length - a.length).join('|');
+const HOLE = String.raw`(?:${letters.toUpperCase()}) ?\d{1,2}`;
+const SHAFT = String.raw`(?:${letters}) ?\d{1,2}`;
 /** What stands before the classes: nothing, or a size with or without its unit. */
-const SIZE = String.raw`(?<size>[\d.][\d./ -]*?(?: ?(?:mm|in\b\.?|"))?)?[ -]?`;
+const SIZE = String.raw`(?<size>[\d.][\d./ -]*?(?: ?(?:mm|in|"))?)?(?: ?- ?| )?`;
 const CLASS = new RegExp(`^${SIZE}(?<name>${HOLE}|${SHAFT})$`);
 const FIT = new RegExp(`^${SIZE}(?<hole>${HOLE})(?: ?[/-] ?| |)(?<shaft>${SHAFT})$`);
 
@@ -35,6 +37,7 @@ function sizeOf(text: string | undefined, given: string, system: System): { size
 
 const marked = (given: string): string => {
   refuseComma(given);
+  if (SIGN_OF_BY.test(given)) return '';
   return withoutDiameterSign(plainMarks(given));
 };
 

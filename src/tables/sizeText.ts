@@ -10,12 +10,15 @@ export const sizeText = (given: string): string =>
 
 /** The same where capitals and small letters mean different things. */
 export const plainMarks = (given: string): string =>
-  plainSigns(given.replace(/″/g, '"'))
+  plainSigns(given.replace(/″/g, '"').replace(/([¼-¾⅐-⅞])(?=\d)/g, '$1 '))
     .replace(/''|′′|[“”„″]/g, '"')
     .replace(/\s+/g, ' ')
     .trim();
 
 export const withoutDiameterSign = (text: string): string => text.replace(/^[Øø⌀∅Φφ]\s*/u, '');
+
+/** Two numbers multiplied or side by side are no single size, and the sign is no letter X. */
+export const SIGN_OF_BY = /[×✕∗*]/;
 
 /** A comma in a number is 1.5 to one reader and 15 to another. */
 export function refuseComma(given: string): void {

@@ -24,21 +24,23 @@ const SERIES: Readonly<Record<string, readonly ThreadSeries[]>> = {
   'EXTRA FINE': ['UNEF'],
 };
 const WORD = Object.keys(SERIES).join('|');
+/** A leading zero is a lost point or a slip. */
+const WHOLE = String.raw`(?:0|[1-9]\d*)`;
 const BETWEEN = String.raw`(?:\s*[-x]\s*|\s)`;
 
 const UN = new RegExp(
   `^(?:(?<before>${WORD})[- ]+)?` +
-    String.raw`(?:(?:#|(?:NO\b\.?|NUMBER\b)\s*#?)\s*(?<number>\d+)` +
-    String.raw`|(?:(?:(?<whole>\d+)(?: ?- ?| ))?(?<over>\d+) ?/ ?(?<under>\d+)|(?<plain>\d*\.\d+|\d+))(?<inch>${INCH})?)` +
-    String.raw`(?:${BETWEEN}(?<count>\d+(?:\.\d+)?)(?:\s*TPI)?)?` +
+    String.raw`(?:(?:#|(?:NO\b\.?|NUMBER\b)\s*#?)\s*(?<number>${WHOLE})` +
+    String.raw`|(?:(?:(?<whole>${WHOLE})(?: ?- ?| ))?(?<over>${WHOLE}) ?/ ?(?<under>${WHOLE})|(?<plain>\d*\.\d+|${WHOLE}))(?<inch>${INCH})?)` +
+    String.raw`(?:${BETWEEN}(?<count>${WHOLE}(?:\.\d+)?)(?:\s*TPI)?)?` +
     `(?:[- ]*(?<after>${WORD}))?$`,
 );
 /** `8/32 UNC`: the size and the threads per inch with a slash between them. */
 const SLASHED = new RegExp(
-  String.raw`^(?:#\s*)?(?<number>\d{1,2}) ?/ ?(?<count>\d+)(?:[- ]*(?<after>${WORD}))?$`,
+  String.raw`^(?:#\s*)?(?<number>${WHOLE}) ?/ ?(?<count>${WHOLE})(?:[- ]*(?<after>${WORD}))?$`,
 );
 const ISO =
-  /^(?:ISO )?M(?<fine>F)?\s*(?<size>\d+(?:[.,]\d+)?)(?:(?:\s*[-x/]\s*|\s)(?<pitch>\d*[.,]?\d+))?(?:[- ]+(?<word>COARSE|FINE))?$/;
+  /^(?:ISO )?M(?<fine>F)?\s*(?<size>[1-9]\d*(?:[.,]\d+)?)(?:(?:\s*[-x/]\s*|\s)(?<pitch>(?:0|[1-9]\d*)?[.,]\d+|[1-9]\d*))?(?:[- ]+(?<word>COARSE|FINE))?$/;
 /** A metric size without its M, as it is looked for in a refusal. */
 const ISO_WITHOUT_M = /^(?<size>\d+(?:\.\d+)?)\s*(?:MM)?\s*x\s*(?<pitch>\d*\.?\d+)\s*(?:MM)?$/;
 
@@ -186,13 +188,14 @@ function refuseOtherKinds(given: string, text: string): void {
 export function findThread(given: string): Thread {
   const text = sizeText(given);
   refuseOtherKinds(given, text);
-  if (!/^(?:ISO )?M/.test(text)) refuseComma(given);
+  const metric = /^(?:ISO )?M/.test(text);
+  if (!metric) refuseComma(given);
   const written = readings(text);
   const found = THREADS.filter((thread) => written.some((one) => matches(thread, one)));
   const [only] = found;
-  // An inch size alone is no designation, even where the tables have one thread of it.
+  // A size alone, or one without its M, is no designation, even where the tables have one thread of it.
   const bare = written.some(({ count, series: word }) => count === undefined && word === undefined);
-  if (only && found.length === 1 && !bare) return only;
+  if (only && found.length === 1 && !bare && metric === (only.system === 'ISO')) return only;
   const choices = (bare ? found.filter((one) => one.series !== 'fine') : found).map(({ name }) => name);
   if (choices.length > 1) throw new AmbiguousName('thread', given, choices);
   throw new UnknownName('thread', given, nearest(given, text, written));
