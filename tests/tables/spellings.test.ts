@@ -155,7 +155,7 @@ const valueOf = (number: string): number => {
 
 /** Whether the numbers of a word are those of a thread: its size as number, fraction, mixed or decimal, then its count. */
 function tellsThread(word: string, thread: Thread): boolean {
-  const isMetric = /^\s*(ISO\s+)?M/i.test(word);
+  const isMetric = /^[Øø⌀]?\s*(ISO\s+)?M/i.test(word);
   if (isMetric !== (thread.system === 'ISO')) return false;
   const bare = isMetric
     ? word.replace(/[-–\s]+\d[EFGH](\d[EFGH])?(\/\d[EFGH](\d[EFGH])?)?(?=$|[\s-–])/i, '')

@@ -1,13 +1,5 @@
 import { choice, procedure } from '../../core/define';
-import {
-  AT_20,
-  fit,
-  gapsAt,
-  nativeBySize,
-  nativeRefuseOtherSize,
-  refuseOtherSize,
-  size,
-} from './inputs';
+import { AT_20, fit, gapsAt, nativeBySize, nativeRefuseOtherSize, refuseOtherSize, size } from './inputs';
 import { ISO_286, ISO_286_RECALLED } from '../../tables/iso286';
 
 export const fitGap = procedure({

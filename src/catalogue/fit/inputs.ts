@@ -1,13 +1,7 @@
 import { commonPractice, input, named, type Input, type NativeWriter } from '../../core/define';
 import { naming, refuse } from '../../core/refusal';
 import { readClass, readFit, type WrittenClass, type WrittenFit } from '../../tables/fitName';
-import {
-  deviations,
-  ISO_286,
-  ISO_286_RECALLED,
-  SIZE_STEPS,
-  type Deviations,
-} from '../../tables/iso286';
+import { deviations, ISO_286, ISO_286_RECALLED, SIZE_STEPS, type Deviations } from '../../tables/iso286';
 
 export const size = input('size', 'D', 'length', {
   above: '0 mm',
