@@ -103,7 +103,7 @@ describe('a fit or a tolerance class', () => {
 });
 
 /** What a slip of the hand makes of a word: a sign dropped, doubled, changed, swapped or put in. */
-const SIGNS = [...'0123456789/.,-x#"MmHhGgFfNnUC ØIi½¼*+'];
+const SIGNS = Array.from('0123456789/.,-x#"MmHhGgFfNnUC ØIi½¼*+');
 const slip = (word: string): fc.Arbitrary<string> =>
   fc
     .record({
