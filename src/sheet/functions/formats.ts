@@ -1,0 +1,65 @@
+/** Numbers and dates as text, and back. */
+import { format, isDateFormat } from 'numfmt';
+import { CellError } from '../../cells/value';
+import { DAYS_1904, numberInText, numberText, toNumber, toText } from '../coerce';
+import { raise, type Scalar } from '../values';
+import { roundTo } from './rounding';
+import { inContext, plain } from './spec';
+import { bounded } from './texts';
+
+/** A value by a number format; the text of the spreadsheet, in English. */
+export function formatted(value: Scalar, pattern: string, date1904: boolean): string {
+  if (value instanceof CellError) return raise(value);
+  if (typeof value === 'boolean') return toText(value);
+  const number = typeof value === 'string' ? numberInText(value, date1904) : (value ?? 0);
+  if (pattern === '') return '';
+  if (number !== undefined && /^general$/i.test(pattern)) return numberText(number);
+  try {
+    if (number === undefined) return bounded(format(pattern, value, OPTIONS));
+    if (!isDateFormat(pattern)) return bounded(format(pattern, number, OPTIONS));
+    if (number < 0) return raise('#VALUE!');
+    return bounded(format(pattern, number + (date1904 ? DAYS_1904 : 0), OPTIONS));
+  } catch {
+    return raise('#VALUE!');
+  }
+}
+const OPTIONS = { throws: true, dateErrorThrows: true, locale: 'en-US' } as const;
+
+/** Rounded to places (to tens, hundreds, below zero), with commas between thousands. */
+function fixed(value: number, places: number, hasCommas: boolean): string {
+  const digits = Math.trunc(places);
+  if (digits > 127) return raise('#VALUE!');
+  const rounded = roundTo(value, digits);
+  const text = format(
+    `${hasCommas ? '#,##0' : '0'}${digits > 0 ? `.${'0'.repeat(digits)}` : ''}`,
+    Math.abs(rounded),
+  );
+  return bounded(`${rounded < 0 ? '-' : ''}${text}`);
+}
+
+function numberValue(text: string, decimal: string, group: string): number {
+  const point = decimal.charAt(0);
+  const comma = group.charAt(0);
+  if (point === '' || comma === '' || point === comma) return raise('#VALUE!');
+  const bare = text.replace(/\s/g, '');
+  if (bare === '') return 0;
+  const [whole = '', fraction, ...more] = bare.split(point);
+  if (more.length > 0 || fraction?.includes(comma)) return raise('#VALUE!');
+  const [, digits = '', percents = ''] =
+    /^(.*?)(%*)$/.exec(whole.replaceAll(comma, '') + (fraction === undefined ? '' : `.${fraction}`)) ?? [];
+  const number = numberInText(digits) ?? raise('#VALUE!');
+  return number / 100 ** percents.length;
+}
+
+export const formats = [
+  inContext('TEXT', 'vt', (context, value, pattern) => formatted(value, pattern, context.date1904)),
+  inContext('VALUE', 's', (context, value) =>
+    typeof value === 'boolean' ? raise('#VALUE!') : toNumber(value, context.date1904),
+  ),
+  plain('NUMBERVALUE', 'tt?t?', (text, decimal = '.', group = ',') => numberValue(text, decimal, group)),
+  plain('FIXED', 'nn?b?', (value, places = 2, isBare = false) => fixed(value, places, !isBare)),
+  plain('DOLLAR', 'nn?', (value, places = 2) => {
+    const text = fixed(Math.abs(value), places, true);
+    return value < 0 ? `($${text})` : `$${text}`;
+  }),
+];
