@@ -39,7 +39,7 @@ function sortOrder(a: Scalar, b: Scalar, sign: number): number {
 const signOf = (value: Scalar): number => (value === 1 || value === -1 ? value : raise('#VALUE!'));
 
 interface Key {
-  at(index: number): Scalar;
+  readonly at: (index: number) => Scalar;
   readonly sign: number;
 }
 const sorted = (count: number, keys: readonly Key[]): number[] =>

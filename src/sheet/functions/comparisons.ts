@@ -1,6 +1,7 @@
 /** Two samples beside one another: correlation, lines, tests. */
 import { CellError } from '../../cells/value';
-import { ArrayValue, raise, type Value } from '../values';
+import type { ArrayValue } from '../values';
+import { raise, type Value } from '../values';
 import { tails } from './distributions';
 import { numbersIn, pairsIn } from './numbersIn';
 import { type Context, inContext, plain } from './spec';

@@ -1,6 +1,7 @@
 /** SUMIF and its kin: what stands where conditions hold. */
 import { CellError } from '../../cells/value';
-import { ArrayValue, raise, Reference, type Scalar, type Value } from '../values';
+import type { ArrayValue } from '../values';
+import { raise, Reference, type Scalar, type Value } from '../values';
 import { criterion, type Criterion } from './criteria';
 import { type Context, inContext } from './spec';
 

@@ -1,7 +1,8 @@
 /** Functions over the rows of a table that meet conditions written in cells. */
 import { CellError } from '../../cells/value';
 import { toText } from '../coerce';
-import { ArrayValue, Keep, raise, type Scalar } from '../values';
+import type { ArrayValue } from '../values';
+import { Keep, raise, type Scalar } from '../values';
 import { type Criterion, criterion } from './criteria';
 import { type Context, inContext } from './spec';
 import { variance } from './statistics';
@@ -73,10 +74,10 @@ function cellsOf(
 }
 
 const numbers = (cells: readonly Scalar[]): number[] =>
-  cells.filter((value) => {
+  cells.flatMap((value) => {
     if (value instanceof CellError) raise(value);
-    return typeof value === 'number';
-  }) as number[];
+    return typeof value === 'number' ? [value] : [];
+  });
 
 const ofNumbers = (name: string, measure: (values: readonly number[]) => number) =>
   inContext(name, 'asa', (context, table, field, conditions) =>

@@ -1,7 +1,8 @@
 /** Money over time: annuities, rates of return, depreciation. */
 import { CellError } from '../../cells/value';
 import { toNumber } from '../coerce';
-import { ArrayValue, raise, type Value } from '../values';
+import type { ArrayValue } from '../values';
+import { raise, type Value } from '../values';
 import { checkedSerial } from './calendar';
 import { numbersIn, strictNumber } from './numbersIn';
 import { roundTo } from './rounding';

@@ -29,7 +29,7 @@ function cutsIn(text: string, delimiters: readonly string[], ignoresCase: boolea
     });
     if (best === undefined) return cuts;
     cuts.push(best);
-    at = (best as Cut).to;
+    at = best.to;
   }
 }
 
