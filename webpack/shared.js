@@ -27,9 +27,8 @@ const help = {
         const emit = (name, text) => compilation.emitAsset(name, new RawSource(text), { minimized: true });
         const pages = await load('scripts/help/pages.ts').helpPages();
         for (const [name, text] of pages) emit(name, text);
-        for (const file of ['help.css', 'search.js']) {
-          emit(`help/${file}`, fs.readFileSync(path.join(root, 'scripts/help', file), 'utf8'));
-        }
+        emit('help/search.js', load('scripts/help/searchScript.ts').searchScript(root));
+        emit('help/help.css', fs.readFileSync(path.join(root, 'scripts/help/help.css'), 'utf8'));
         const katex = fs.readFileSync(require.resolve('katex/dist/katex.min.css'), 'utf8');
         emit('help/katex.css', onlyWoff2(katex).replaceAll('url(fonts/', 'url(../fonts/'));
       });

@@ -1,5 +1,6 @@
 import katex from 'katex';
 import { helpPage } from '../../src/call/helpPage';
+import { families } from '../../src/call/search';
 import { helpHtml, indexHtml } from '../../src/derive/help';
 import { helpEntries } from './entries';
 
@@ -15,7 +16,7 @@ export async function helpPages(): Promise<ReadonlyMap<string, string>> {
   const entries = await helpEntries();
   const tools = { typeset, address };
   return new Map([
-    ['help/index.html', indexHtml(entries, tools)],
+    ['help/index.html', indexHtml(entries, families, tools)],
     ...entries.map((entry): [string, string] => [helpPage(entry.id), helpHtml(entry, tools)]),
   ]);
 }

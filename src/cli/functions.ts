@@ -13,28 +13,35 @@ async function all(): Promise<readonly WorksheetFunction[]> {
 export const functions: Command = {
   name: 'functions',
   usage: ['[WORD…]'],
-  summary: 'List the worksheet functions, or those that speak of a word.',
-  details: ['Looks for every word in names, summaries and arguments.'],
+  summary: 'List the worksheet functions, or those that answer to words of the shop, best first.',
+  details: ['Words may be a question, such as: how much stock to leave.'],
   options: {},
   takes: [0, 20],
   async run({ positionals }, output) {
-    const found = (await all()).filter((one) =>
-      positionals.every((word) => speaksOf(one, word.toLowerCase())),
-    );
+    const { functionSearch } = await import('../call/search');
+    const found = functionSearch(await all())(positionals.join(' '));
     if (found.length === 0) throw new Failure(`No function speaks of ${positionals.join(' ')}.`);
-    output.out(
-      table(
-        ['Function', 'What it gives'],
-        found.map(({ id, summary }) => [`${NAMESPACE}.${id}`, summary]),
-      ),
-    );
+    output.out(positionals.length === 0 ? await byFamily(found) : functionTable(found));
     return 0;
   },
 };
 
-function speaksOf({ id, family, summary, parameters }: WorksheetFunction, word: string): boolean {
-  const texts = [id, family, summary, ...parameters.flatMap(({ name, says }) => [name, says])];
-  return texts.some((text) => text.toLowerCase().includes(word));
+const functionTable = (found: readonly WorksheetFunction[]): string =>
+  table(
+    ['Function', 'What it gives'],
+    found.map(({ id, summary }) => [`${NAMESPACE}.${id}`, summary]),
+  );
+
+/** Each family under its title and the question that it answers. */
+async function byFamily(functions: readonly WorksheetFunction[]): Promise<string> {
+  const { families } = await import('../call/search');
+  const names = [...new Set(functions.map(({ family }) => family))];
+  const blocks = names.map((name) => {
+    const { title = name, question = '' } = families[name] ?? {};
+    const members = functions.filter(({ family }) => family === name);
+    return `${title}: ${question}\n\n${functionTable(members)}`;
+  });
+  return blocks.join('\n\n');
 }
 
 /** The help of one function; undefined where there is none of that name. */

@@ -1,4 +1,5 @@
 import type { Source } from '../core/define';
+import type { FamilyWords } from '../core/familyWords';
 import { withUnit } from '../core/format';
 import type { System } from '../core/quantity';
 import type { GeneralEquation, RangeCondition, TypesetLine } from './typeset';
@@ -191,20 +192,25 @@ function cautionsHtml({ cautions }: HelpEntry, { typeset }: HelpTools): string {
   );
 }
 
-/** The list of all functions, with a search. */
-export function indexHtml(entries: readonly HelpEntry[], { address }: Pick<HelpTools, 'address'>): string {
+/** The list of all functions by the questions of the job, with a search. */
+export function indexHtml(
+  entries: readonly HelpEntry[],
+  words: Readonly<Record<string, FamilyWords>>,
+  { address }: Pick<HelpTools, 'address'>,
+): string {
   const families = [...new Set(entries.map(({ id }) => familyOf(id)))];
   const groups = families.map((family) => {
     const members = entries
       .filter(({ id }) => familyOf(id) === family)
-      .map(({ id, title, summary, parameters }) => {
-        const words = parameters.map(({ name }) => name).join(' ');
-        return `<li data-words="${escape(words)}"><a href="${address(id)}">${escape(title)}</a><br>${escape(summary)}</li>`;
-      });
-    return `<section data-family><h2>${escape(family)}</h2><ul class="functions">${members.join('')}</ul></section>`;
+      .map(
+        ({ id, title, summary }) =>
+          `<li data-function="${escape(id)}"><a href="${address(id)}">${escape(title)}</a><br>${escape(summary)}</li>`,
+      );
+    const { title = family, question = '' } = words[family] ?? {};
+    return `<section data-family><h2>${escape(title)}</h2><p>${escape(question)}</p><ul class="functions">${members.join('')}</ul></section>`;
   });
   const search =
-    '<p><label for="search">Search by name or words</label> <input id="search" type="search" autocomplete="off"></p><p id="found" role="status"></p>';
+    '<p><label for="search">Search by the words of the shop</label> <input id="search" type="search" autocomplete="off"></p><p id="found" role="status"></p><ul id="results" class="functions" hidden></ul>';
   return pageHtml('Functions', '', `${search}${groups.join('')}<script src="search.js"></script>`);
 }
 

@@ -19,7 +19,7 @@ export interface SearchDocument {
 /** The ids that a search means, best first; all in their order where it has no words. */
 export type Search = (text: string) => readonly string[];
 
-const BOOST = { name: 3, shop: 3, summary: 2, family: 1, parameters: 0.7 };
+const BOOST = { name: 1.5, shop: 3, summary: 2, family: 1, parameters: 0.7 };
 const FIELDS = Object.keys(BOOST);
 
 /** What comes out weaker than this part of the best is chance: one common word of several. */
@@ -57,9 +57,12 @@ export function searchOf(documents: readonly SearchDocument[]): Search {
   return (text) => {
     const words = text.replace(/^\s*=?\s*(?:mold\.)?/i, '');
     if (words.trim() === '') return all;
+    const typed = words.trim().toUpperCase().replace(/\($/, '');
+    const named = all.filter((id) => id.startsWith(typed));
     const found = index.search(words);
     const least = (found[0]?.score ?? 0) * WEAKEST;
-    return found.filter(({ score }) => score >= least).map(({ id }) => id as string);
+    const meant = found.filter(({ score }) => score >= least).map(({ id }) => id as string);
+    return [...new Set([...named, ...meant])];
   };
 }
 
@@ -75,9 +78,36 @@ const COMMON = new Set(
   ).split(' '),
 );
 
+/** Words that the trade uses for one another; each is looked for as the first of its line. */
+const SAME = new Map(
+  [
+    'force load',
+    'push shove',
+    'bend deflect flex bow',
+    'resin plastic polymer',
+    'melt molten',
+    'largest biggest maximum max',
+    'smallest least minimum min',
+    'stick stuck jam',
+    'cutter endmill',
+    'tons tonnage',
+    'fraction share percent percentage',
+    'drift shift',
+    'lift rise',
+    'diameter dia',
+    'bolt screw',
+    'mold tool die',
+  ].flatMap((line) => {
+    const [first = '', ...others] = line.split(' ').map(stemmer);
+    return others.map((other) => [other, first] as const);
+  }),
+);
+
 function processTerm(term: string): string | null {
   const word = term.toLowerCase();
-  return COMMON.has(word) ? null : stemmer(american(word));
+  if (COMMON.has(word)) return null;
+  const stem = stemmer(american(word));
+  return SAME.get(stem) ?? stem;
 }
 
 const SPELLINGS: readonly (readonly [RegExp, string])[] = [

@@ -1,6 +1,8 @@
 import { makeStyles, SearchBox, Text, tokens } from '@fluentui/react-components';
+import { useMemo } from 'react';
+
+import { families, functionSearch } from '../call/search';
 import type { WorksheetFunction } from '../call/worksheetFunction';
-import { searchFunctions } from './search';
 import { useArrowKeys } from './useArrowKeys';
 
 const useStyles = makeStyles({
@@ -12,6 +14,11 @@ const useStyles = makeStyles({
     fontSize: tokens.fontSizeBase200,
     fontWeight: tokens.fontWeightSemibold,
     letterSpacing: '0.04em',
+  },
+  question: {
+    margin: '0 8px 2px',
+    color: tokens.colorNeutralForeground3,
+    fontSize: tokens.fontSizeBase200,
   },
   entry: {
     display: 'block',
@@ -47,10 +54,13 @@ interface Props {
 /** Every function by family; with a search, the ones it means, best first. */
 export function FunctionList({ functions, search, onSearch, onChoose }: Props) {
   const styles = useStyles();
-  const found = searchFunctions(functions, search);
+  const find = useMemo(() => functionSearch(functions), [functions]);
+  const found = find(search);
   const keys = useArrowKeys(found.length);
   const groups =
-    search.trim() === '' ? byFamily(found) : [{ family: `${found.length} found`, members: found }];
+    search.trim() === ''
+      ? byFamily(found)
+      : [{ title: `${found.length} found`, question: '', members: found }];
   return (
     <>
       <SearchBox
@@ -65,13 +75,14 @@ export function FunctionList({ functions, search, onSearch, onChoose }: Props) {
       <div className={styles.list} {...keys.list}>
         {found.length === 0 && (
           <Text className={styles.none} as="p" role="status">
-            No function has all these words in its name, summary or arguments.
+            No function speaks of this. Try another word for it, or fewer words.
           </Text>
         )}
         {found.length > 0 &&
-          groups.map(({ family, members }) => (
-            <section key={family} aria-label={family}>
-              <h2 className={styles.family}>{family}</h2>
+          groups.map(({ title, question, members }) => (
+            <section key={title} aria-label={title}>
+              <h2 className={styles.family}>{title}</h2>
+              {question !== '' && <p className={styles.question}>{question}</p>}
               {members.map((fn) => (
                 <button
                   key={fn.id}
@@ -94,7 +105,11 @@ export function FunctionList({ functions, search, onSearch, onChoose }: Props) {
 }
 
 function byFamily(functions: readonly WorksheetFunction[]) {
-  const families = new Map<string, WorksheetFunction[]>();
-  for (const fn of functions) families.set(fn.family, [...(families.get(fn.family) ?? []), fn]);
-  return [...families].map(([family, members]) => ({ family, members }));
+  const groups = new Map<string, WorksheetFunction[]>();
+  for (const fn of functions) groups.set(fn.family, [...(groups.get(fn.family) ?? []), fn]);
+  return [...groups].map(([family, members]) => ({
+    title: families[family]?.title ?? family,
+    question: families[family]?.question ?? '',
+    members,
+  }));
 }

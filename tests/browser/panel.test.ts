@@ -58,7 +58,7 @@ describe('the panel', () => {
 
   it('says when a search means nothing', async () => {
     await panel().getByRole('searchbox').fill('zzz');
-    await panel().getByText('No function has all these words').waitFor();
+    await panel().getByText('No function speaks of this').waitFor();
     await panel().getByRole('searchbox').fill('');
   });
 

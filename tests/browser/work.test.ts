@@ -155,7 +155,7 @@ describe('the work of a cell', () => {
     expect(await violations(help)).toEqual([]);
     await help.screenshot({ path: 'reports/help-spring-preload.png', fullPage: true });
     await help.getByRole('link', { name: 'All functions' }).click();
-    await help.getByLabel('Search by name or words').fill('witness step');
+    await help.getByLabel('Search by the words of the shop').fill('witness step');
     await help.getByText(/^\d+ found$/).waitFor();
     expect(await help.getByRole('link', { name: 'MOLD.SEAT.STEP' }).isVisible()).toBe(true);
     expect(await help.getByRole('link', { name: 'MOLD.COST.PART' }).isVisible()).toBe(false);

@@ -3,10 +3,11 @@ import type { FamilyWords } from '../../core/familyWords';
 export const ejectWords: FamilyWords = {
   title: 'Ejection',
   question: 'What force gets the part off its core, and do the pins mark it?',
-  also: 'demold strip knock out stuck part removal sticking',
+  also: 'demold strip knock out stuck part removal sticking undercut bump off snap off',
   functions: {
     'EJECT.GRIP': 'part shrinks onto the core; squeeze; clings; contact pressure; tight on the core',
-    'EJECT.STRAIN': 'shrinkage onto the core; cooling contraction; thermal strain; tightening',
+    'EJECT.STRAIN':
+      'shrinkage onto the core; cooling contraction; thermal strain; tightening; stretch over an undercut; how much can it bump off',
     'EJECT.FORCE':
       'stripping force; pull the part off; demolding load; friction on the core; how hard to eject',
     'EJECT.VACUUM': 'suction; vacuum lock; part sucked onto the core; air poppet; deep cup; bucket',

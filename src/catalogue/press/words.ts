@@ -14,7 +14,7 @@ export const pressWords: FamilyWords = {
     'PRESS.PLUNGERSPEED':
       'injection speed; ram speed; how fast the plunger moves; valve flow; air flow limit; Cv',
     'PRESS.DAYLIGHT':
-      'opening; room to get the part out; platen distance; shut height; mold height; part removal space',
+      'opening; does the mold fit between the platens; mold too tall; mold height; room to get the part out; platen distance; shut height; mold height; part removal space',
     'PRESS.SCREWCLAMP':
       'clamping with a screw; vise force; hand wheel; C-clamp; torque to clamp force; leadscrew; power screw; acme; jackscrew',
     'PRESS.SCREWRELEASE':

@@ -7,7 +7,8 @@ export const seatWords: FamilyWords = {
   functions: {
     'SEAT.PUSH':
       'melt force on the insert face; injection pressure times area; load on a core or shutoff face; how hard the plastic pushes',
-    'SEAT.FORCE': 'wedging force; side load on the pocket walls; normal load; force against the flanks',
+    'SEAT.FORCE':
+      'wedging force; drive home; press in; force to seat; tap in; side load on the pocket walls; normal load; force against the flanks',
     'SEAT.SPREAD':
       'force that opens up the pocket; wedge splitting force; bursting load on the block; prying apart',
     'SEAT.PRESSURE': 'bearing stress on the taper; surface load; galling; marks on the flanks',

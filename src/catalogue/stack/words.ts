@@ -12,6 +12,7 @@ export const stackWords: FamilyWords = {
     'STACK.SHIFT': 'mean shift; off center process; drift; shifted mean; tool wear; inflated',
     'STACK.YIELD':
       'reject rate; scrap percentage; share in tolerance; how many parts are good; pass rate; bad parts',
-    'STACK.CPK': 'process capability; Cp; Cpk; six sigma; capable; SPC; standard deviation',
+    'STACK.CPK':
+      'process capability; Cp; Cpk; six sigma; capable; SPC; standard deviation; centered process; drift; control chart',
   },
 };
