@@ -4,15 +4,16 @@ import { wordsOf } from '../src/derive/words';
 import { CellError, type Argument, type CellValue, type Matrix } from '../src/cells/value';
 import { worksheetFunction } from '../src/call/worksheet';
 import { amountSI } from '../src/core/amount';
-import { inputsOf, type Check, type Definition, type Formula } from '../src/core/define';
+import type { Check } from '../src/core/checks';
+import { inputsOf, type Definition, type Formula } from '../src/core/define';
 import { evaluate } from '../src/core/evaluate';
 import { toTex } from '../src/core/expr/tex';
 import { programFor } from '../src/core/program';
 import { SYSTEMS } from '../src/core/quantity';
+import { CHECKS, checksOf } from './support/checks';
 import { dimensionFault } from './support/dimensions';
 import { runCheck, argumentsOf, valuesOf } from './support/runCheck';
 
-const checksOf = (definition: Definition): readonly Check[] => definition.checks as readonly Check[];
 const isFormula = (definition: Definition): definition is Formula => definition.type === 'formula';
 
 describe.each(catalogue.map((definition) => [definition.name, definition] as const))(
@@ -26,6 +27,10 @@ describe.each(catalogue.map((definition) => [definition.name, definition] as con
         });
       },
     );
+
+    it('has its checks beside it, in <name>.checks.ts', () => {
+      expect(checksOf(definition).length).toBeGreaterThan(0);
+    });
 
     it('has a check from outside and, where it computes, a limiting case', () => {
       const checks = checksOf(definition);
@@ -148,6 +153,10 @@ describe.each(catalogue.filter(isFormula).map((definition) => [definition.name, 
 );
 
 describe('the catalogue', () => {
+  it('has one file of checks for each definition, and none for what it does not list', () => {
+    expect(CHECKS.map(({ of }) => of).sort()).toEqual(catalogue.map(({ name }) => name).sort());
+  });
+
   it('has no two ids that Excel stores alike', () => {
     const stored = catalogue.map(({ name }) => name.toUpperCase().replace(/[._]/g, '_'));
     expect(new Set(stored).size).toBe(stored.length);

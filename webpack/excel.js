@@ -3,7 +3,7 @@ const path = require('node:path');
 const CopyPlugin = require('copy-webpack-plugin');
 const HtmlPlugin = require('html-webpack-plugin');
 const CssPlugin = require('mini-css-extract-plugin');
-const { root, dist, load, resolve, typescriptWithoutChecks, styles, samples, help } = require('./shared');
+const { root, dist, load, resolve, typescript, styles, samples, help } = require('./shared');
 
 const OFFICE_ADDRESS = 'https://appsforoffice.microsoft.com';
 
@@ -54,7 +54,7 @@ module.exports = (env = {}, argv = {}) => {
       clean: true,
     },
     resolve,
-    module: { rules: [typescriptWithoutChecks, ...styles] },
+    module: { rules: [typescript, ...styles] },
     plugins: [
       new HtmlPlugin({
         filename: 'taskpane.html',

@@ -2,20 +2,27 @@ const fs = require('node:fs');
 const path = require('node:path');
 const CssPlugin = require('mini-css-extract-plugin');
 const tsx = require('tsx/cjs/api');
-const ts = require('typescript');
 const onlyWoff2 = require('./loaders/onlyWoff2');
 
 const root = path.resolve(__dirname, '..');
 
-/** Loads a module of ours into the build itself, anew each time so that watching sees changes. */
-const load = (file) => {
+/** Loads modules of ours into the build itself, anew each time so that watching sees changes. */
+const loadAll = (files) => {
   const api = tsx.register({ namespace: String(Date.now()) });
   try {
-    return api.require(path.join(root, file), module.filename);
+    return files.map((file) => api.require(path.join(root, file), module.filename));
   } finally {
     api.unregister();
   }
 };
+const load = (file) => loadAll([file])[0];
+
+/** The checks beside the definitions: the examples of the help. */
+const checksFiles = () =>
+  fs
+    .readdirSync(path.join(root, 'src/catalogue'), { recursive: true })
+    .filter((file) => file.endsWith('.checks.ts'))
+    .map((file) => path.join('src/catalogue', file));
 
 /** Writes the pages of help into help/. Their equations use the fonts of the panel, in fonts/. */
 const help = {
@@ -25,7 +32,8 @@ const help = {
     compiler.hooks.thisCompilation.tap('help', (compilation) => {
       compilation.hooks.processAssets.tapPromise(emitted, async () => {
         const emit = (name, text) => compilation.emitAsset(name, new RawSource(text), { minimized: true });
-        const pages = await load('scripts/help/pages.ts').helpPages();
+        const [{ helpPages }, ...checks] = loadAll(['scripts/help/pages.ts', ...checksFiles()]);
+        const pages = await helpPages(checks.map((file) => file.default));
         for (const [name, text] of pages) emit(name, text);
         emit('help/search.js', load('scripts/help/searchScript.ts').searchScript(root));
         emit('help/help.css', fs.readFileSync(path.join(root, 'scripts/help/help.css'), 'utf8'));
@@ -54,21 +62,6 @@ const samples = {
   },
 };
 
-const DEFINES = new Set(['formula', 'lookup', 'procedure']);
-
-/** Leaves the checks out of the definitions: they are for the tests, and a person waits for every kB. */
-const withoutChecks = (context) => (file) => {
-  const visit = (node) => {
-    const [definition] = ts.isCallExpression(node) && DEFINES.has(node.expression.text) ? node.arguments : [];
-    if (!definition || !ts.isObjectLiteralExpression(definition))
-      return ts.visitEachChild(node, visit, context);
-    const kept = definition.properties.filter((property) => property.name?.text !== 'checks');
-    const shorter = ts.factory.updateObjectLiteralExpression(definition, kept);
-    return ts.factory.updateCallExpression(node, node.expression, node.typeArguments, [shorter]);
-  };
-  return file.fileName.includes('/catalogue/') ? ts.visitNode(file, visit) : file;
-};
-
 const typescript = {
   test: /\.tsx?$/,
   exclude: /node_modules/,
@@ -92,13 +85,4 @@ module.exports = {
   ],
   resolve: { extensions: ['.ts', '.tsx', '.js'] },
   typescript,
-  typescriptWithoutChecks: {
-    ...typescript,
-    options: {
-      ...typescript.options,
-      // ts-loader keeps one compiler for each instance, and its transformers with it.
-      instance: 'without-checks',
-      getCustomTransformers: () => ({ before: [withoutChecks] }),
-    },
-  },
 };

@@ -3,6 +3,7 @@ import { definitionHelp, toolHelp } from '../../src/call/helpEntry';
 import { tools } from '../../src/call/tools';
 import { worksheetFunctions } from '../../src/call/functions';
 import { catalogue } from '../../src/catalogue';
+import type { Checks } from '../../src/core/checks';
 import type { HelpEntry } from '../../src/derive/help';
 import { pictureOf } from '../../src/derive/pictures';
 import { seatChartPicture } from '../../src/derive/pictures/seatChart';
@@ -12,9 +13,9 @@ import { calculateFormulas } from '../../src/workbook/engine/calculateFormulas';
 const WITH_SEAT_CHART = ['SEAT.SINK', 'SEAT.RELEASE', 'SEAT.HEIGHT', 'SEAT.FREEDRAFT'];
 
 /** What the help says of every function, examples calculated as they are typed. */
-export async function helpEntries(): Promise<HelpEntry[]> {
+export async function helpEntries(checks: readonly Checks[]): Promise<HelpEntry[]> {
   const drafts = [
-    ...catalogue.map((definition) => definitionHelp(definition, exampleCheck(definition))),
+    ...catalogue.map((definition) => definitionHelp(definition, exampleCheck(definition, checks))),
     ...tools.map(toolHelp),
   ];
   const answers = await calculateFormulas(

@@ -1,6 +1,7 @@
 import katex from 'katex';
 import { helpPage } from '../../src/call/helpPage';
 import { families } from '../../src/call/search';
+import type { Checks } from '../../src/core/checks';
 import { helpHtml, indexHtml } from '../../src/derive/help';
 import { helpEntries } from './entries';
 
@@ -12,8 +13,8 @@ const typeset = (tex: string): string =>
 const address = (id: string): string => helpPage(id).replace(/^help\//, '');
 
 /** The pages of help by their addresses: one for each function and a list of all. */
-export async function helpPages(): Promise<ReadonlyMap<string, string>> {
-  const entries = await helpEntries();
+export async function helpPages(checks: readonly Checks[]): Promise<ReadonlyMap<string, string>> {
+  const entries = await helpEntries(checks);
   const tools = { typeset, address };
   return new Map([
     ['help/index.html', indexHtml(entries, families, tools)],

@@ -1,13 +1,18 @@
 import { NAMESPACE } from '../cells/namespace';
 import { readCall } from './readCall';
 import type { Argument } from '../cells/value';
-import { inputsOf, type Amount, type Check, type Definition } from '../core/define';
+import type { Check, Checks } from '../core/checks';
+import { inputsOf, type Amount, type Definition } from '../core/define';
 import { KINDS, type Kind, type System } from '../core/quantity';
 import { readQuantity } from '../core/readQuantity';
 import { typesetWork, type TypesetWork } from '../derive/typeset';
 
-/** The check that a function's help works through. */
-export const exampleCheck = (definition: Definition): Check => (definition.checks as readonly [Check])[0];
+/** The check that a function's help works through: the first of those beside it. */
+export function exampleCheck({ name }: Definition, checks: readonly Checks[]): Check {
+  const [first] = checks.find(({ of }) => of === name)?.checks ?? [];
+  if (!first) throw new Error(`${name} has no checks, so its help has no example`);
+  return first;
+}
 
 /** A check of a definition as a call that a person may type. */
 export interface Example {

@@ -1,13 +1,7 @@
 import { NAMESPACE } from '../cells/namespace';
 import { CellError, type Matrix } from '../cells/value';
-import {
-  inputsOf,
-  type AnyInput,
-  type Check,
-  type Column,
-  type Definition,
-  type Formula,
-} from '../core/define';
+import type { Check } from '../core/checks';
+import { inputsOf, type AnyInput, type Column, type Definition, type Formula } from '../core/define';
 import { prune } from '../core/expr/fold';
 import { parseEquation } from '../core/expr/parse';
 import { symbolTex, toTex } from '../core/expr/tex';

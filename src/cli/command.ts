@@ -1,7 +1,11 @@
-/** Where a command writes; a test reads it there. */
+import type { Checks } from '../core/checks';
+
+/** Where a command writes, and what it says of itself; a test reads it there. */
 export interface Output {
   out(text: string): void;
   err(text: string): void;
+  /** What stands beside the definitions: the examples of the help. */
+  checks(): readonly Checks[];
 }
 
 export interface Option {

@@ -1,6 +1,7 @@
 import { NAMESPACE } from '../cells/namespace';
 import type { HelpDraft } from '../call/helpEntry';
 import type { WorksheetFunction } from '../call/worksheetFunction';
+import type { Checks } from '../core/checks';
 import { helpText } from './helpText';
 import type { Command } from './command';
 import { Failure } from './command';
@@ -45,21 +46,21 @@ async function byFamily(functions: readonly WorksheetFunction[]): Promise<string
 }
 
 /** The help of one function; undefined where there is none of that name. */
-export async function functionHelp(name: string): Promise<string | undefined> {
+export async function functionHelp(name: string, checks: readonly Checks[]): Promise<string | undefined> {
   const wanted = withoutNamespace(name);
-  const draft = await draftOf(wanted);
+  const draft = await draftOf(wanted, checks);
   if (!draft) return undefined;
   const { calculateFormulas } = await import('../workbook/engine/calculateFormulas');
   const [answer = []] = await calculateFormulas([draft.typed], await all());
   return helpText(draft.entry(answer));
 }
 
-async function draftOf(id: string): Promise<HelpDraft | undefined> {
+async function draftOf(id: string, checks: readonly Checks[]): Promise<HelpDraft | undefined> {
   const { exampleCheck } = await import('../call/example');
   const { definitionHelp, toolHelp } = await import('../call/helpEntry');
   const { catalogue } = await import('../catalogue');
   const definition = catalogue.find(({ name }) => name === id);
-  if (definition) return definitionHelp(definition, exampleCheck(definition));
+  if (definition) return definitionHelp(definition, exampleCheck(definition, checks));
   const { tools } = await import('../call/tools');
   const tool = tools.find(({ name }) => name === id);
   return tool && toolHelp(tool);

@@ -24,15 +24,15 @@ const help: Command = {
   options: {},
   takes: [0, 1],
   async run({ positionals: [topic] }, output) {
-    output.out(topic === undefined ? overview() : await helpOn(topic));
+    output.out(topic === undefined ? overview() : await helpOn(topic, output));
     return 0;
   },
 };
 
-async function helpOn(topic: string): Promise<string> {
+async function helpOn(topic: string, output: Output): Promise<string> {
   const command = commands.find(({ name }) => name === topic);
   if (command) return commandHelp(command);
-  const text = await functionHelp(topic);
+  const text = await functionHelp(topic, output.checks());
   if (text !== undefined) return text;
   const nearest = await nearestFunctions(topic);
   throw new Failure(`There is no command and no function ${topic}; nearest: ${nearest.join(', ')}.`);

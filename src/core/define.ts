@@ -2,7 +2,8 @@ import type { Kind, System } from './quantity';
 
 /**
  * How definitions are written: types and constructors, nothing that computes.
- * A definition is the only place where a function's name, units, defaults, equation, sources and checks stand.
+ * A definition is the only place where a function's name, units, defaults, equation and sources stand; what it is
+ * tested by stands beside it (`checks.ts`).
  */
 
 /**
@@ -83,7 +84,7 @@ export type Values<I extends readonly AnyInput[]> = {
   readonly [K in I[number] as K['name']]: K extends Input<string, infer V> ? V : never;
 };
 
-type NameOf<I extends readonly AnyInput[]> = I[number]['name'];
+export type NameOf<I extends readonly AnyInput[]> = I[number]['name'];
 
 interface QuantityOptions extends Limits {
   readonly says: string;
@@ -203,26 +204,12 @@ export type Gives =
   | { readonly by: string; readonly kinds: Readonly<Record<string, Kind | 'text'>> }
   | { readonly row: readonly { readonly gives: Kind; readonly says: string }[] };
 
-/** An outside check or a limiting case. Given and expected amounts carry their units. */
-export interface Check<N extends string = string> {
-  readonly given: Readonly<Partial<Record<N, Amount | readonly Amount[]>>>;
-  readonly expect: Amount | readonly Amount[];
-  /** Relative tolerance; absolute, in the unit of `expect`, where that is zero. */
-  readonly within?: number;
-  readonly from: string;
-  /** A case whose answer is known without the equation: zero friction, infinite stiffness, equal parts. */
-  readonly limit?: true;
-  /** The system whose unitless constants the check is about; both otherwise. */
-  readonly units?: 'in' | 'mm';
-}
-
 interface Common<I extends readonly AnyInput[]> {
   /** Its id: `SEAT.SINK`. Stored in workbooks, so never changed. */
   readonly name: string;
   readonly summary: string;
   readonly inputs: I;
   readonly sources: readonly [Source, ...Source[]];
-  readonly checks: readonly [Check<NameOf<I>>, ...Check<NameOf<I>>[]];
   /** Longer explanation for the help page, one paragraph an entry. */
   readonly notes?: readonly string[];
   /** Names of functions that a person may want next. */
@@ -311,8 +298,8 @@ export function lookup<
   const I extends readonly [Input<string, T>, Input<string, C>?],
 >(
   definition: Omit<Lookup<T, C, I & readonly AnyInput[]>, 'type' | 'inputs'> & { readonly inputs: I },
-): Lookup<T, C> {
-  return { type: 'lookup', ...definition } as unknown as Lookup<T, C>;
+): Lookup<T, C, I & readonly AnyInput[]> {
+  return { type: 'lookup', ...definition } as Lookup<T, C, I & readonly AnyInput[]>;
 }
 
 /** What a procedure answers: SI numbers or texts; with the steps it declared, for the shown work. */

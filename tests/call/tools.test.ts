@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { catalogue } from '../../src/catalogue';
 import { CellError, type Argument, type CellValue, type Matrix } from '../../src/cells/value';
 import { worksheetFunctions } from '../../src/call/functions';
-import { inputsOf, type Check } from '../../src/core/define';
+import { inputsOf } from '../../src/core/define';
+import { checksOf } from '../support/checks';
 import { argumentsOf } from '../support/runCheck';
 
 type Given = CellValue | Matrix | undefined;
@@ -402,7 +403,7 @@ describe('SHOW', () => {
   it.each(catalogue.map((definition) => [definition.name, definition] as const))(
     'tells all of %s',
     (name, definition) => {
-      const checks = definition.checks as readonly Check[];
+      const checks = checksOf(definition);
       const [check] = checks;
       if (!check) throw new Error('no check');
       const args = argumentsOf(definition, check, 'mm');

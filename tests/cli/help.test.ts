@@ -3,6 +3,7 @@ import { helpEntries } from '../../scripts/help/entries';
 import { worksheetFunctions } from '../../src/call/functions';
 import { helpText } from '../../src/cli/helpText';
 import { DEFERS } from '../../src/derive/help';
+import { CHECKS } from '../support/checks';
 import { run } from './run';
 
 describe('help', () => {
@@ -23,7 +24,7 @@ describe('help', () => {
   });
 
   it('says of every function what it gives, what it takes, an example and its sources', async () => {
-    for (const entry of await helpEntries()) {
+    for (const entry of await helpEntries(CHECKS)) {
       const { id, summary, parameters } = entry;
       const out = helpText(entry);
       const text = out.replace(/\s+/g, ' ');

@@ -1,4 +1,5 @@
 import { main } from '../../src/cli/main';
+import { CHECKS } from '../support/checks';
 
 export interface Run {
   readonly status: number;
@@ -10,6 +11,10 @@ export interface Run {
 export async function run(...argv: string[]): Promise<Run> {
   const out: string[] = [];
   const err: string[] = [];
-  const status = await main(argv, { out: (text) => out.push(text), err: (text) => err.push(text) });
+  const status = await main(argv, {
+    out: (text) => out.push(text),
+    err: (text) => err.push(text),
+    checks: () => CHECKS,
+  });
   return { status, out: out.join('\n'), err: err.join('\n') };
 }

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { catalogue } from '../../src/catalogue';
-import { inputsOf, type Check, type Formula } from '../../src/core/define';
+import { inputsOf, type Formula } from '../../src/core/define';
 import { answer } from '../../src/core/evaluate';
 import { derivative, NoDerivative } from '../../src/core/expr/diff';
 import { fold } from '../../src/core/expr/fold';
@@ -9,6 +9,7 @@ import { parseEquation } from '../../src/core/expr/parse';
 import { compile } from '../../src/core/expr/run';
 import { toText } from '../../src/core/expr/text';
 import { slopeBy } from '../../src/derive/sensitivity';
+import { checksOf } from '../support/checks';
 import { valuesOf } from '../support/runCheck';
 
 const d = (text: string): string =>
@@ -73,7 +74,7 @@ describe.each(formulas.map((formula) => [formula.name, formula] as const))(
   'the sensitivity of %s',
   (_, formula) => {
     it('agrees with central differences at every check', () => {
-      for (const check of formula.checks as readonly Check[]) {
+      for (const check of checksOf(formula)) {
         const values = valuesOf(formula, check);
         if (typeof answer(formula, values, 'mm') !== 'number') continue;
         inputsOf(formula).forEach((input, i) => {

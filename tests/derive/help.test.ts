@@ -10,13 +10,14 @@ import type { Definition } from '../../src/core/define';
 import { DEFERS, type HelpEntry } from '../../src/derive/help';
 import { SOURCE_KINDS } from '../../src/derive/words';
 import { calculateFormulas } from '../../src/workbook/engine/calculateFormulas';
+import { CHECKS } from '../support/checks';
 import { runCheck } from '../support/runCheck';
 
 let entries: readonly HelpEntry[];
 let pages: ReadonlyMap<string, string>;
 beforeAll(async () => {
-  entries = await helpEntries();
-  pages = await helpPages();
+  entries = await helpEntries(CHECKS);
+  pages = await helpPages(CHECKS);
 }, 120_000);
 
 const ids = worksheetFunctions.map(({ id }) => id);
@@ -92,7 +93,7 @@ describe('the examples of the help', () => {
   it.each(catalogue.map((definition) => [definition.name, definition] as const))(
     'of %s gives what its check expects',
     (id, definition: Definition) => {
-      const check = exampleCheck(definition);
+      const check = exampleCheck(definition, CHECKS);
       const { system } = exampleOf(definition, check);
       const { wanted } = runCheck(definition, check, system);
       const got: readonly CellValue[] = answers[entries.findIndex((one) => one.id === id)]?.[0] ?? [];

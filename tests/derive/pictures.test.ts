@@ -4,16 +4,16 @@ import { catalogue } from '../../src/catalogue';
 import { pinStand } from '../../src/catalogue/pin/stand';
 import { seatSink } from '../../src/catalogue/seat/sink';
 import { tapDepth } from '../../src/catalogue/tap/depth';
-import type { Check, Definition } from '../../src/core/define';
+import type { Check } from '../../src/core/checks';
+import type { Definition } from '../../src/core/define';
 import { SYSTEMS, type System } from '../../src/core/quantity';
 import { pictureOf, PICTURES } from '../../src/derive/pictures';
 import { WIDTH } from '../../src/derive/pictures/drawing';
 import { seatChartPicture } from '../../src/derive/pictures/seatChart';
 import { exaggeration } from '../../src/derive/pictures/subject';
 import { workOf } from '../../src/derive/work';
+import { checksOf } from '../support/checks';
 import { valuesOf } from '../support/runCheck';
-
-const checksOf = (definition: Definition): readonly Check[] => definition.checks as readonly Check[];
 
 const drawn = (definition: Definition, check: Check, system: System = 'mm'): string | undefined =>
   pictureOf(

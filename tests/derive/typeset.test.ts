@@ -5,13 +5,13 @@ import { seatSink } from '../../src/catalogue/seat/sink';
 import { fillRunner } from '../../src/catalogue/fill/runner';
 import { fillBurn } from '../../src/catalogue/fill/burn';
 import { ejectStrain } from '../../src/catalogue/eject/strain';
-import type { Check, Definition } from '../../src/core/define';
+import type { Check } from '../../src/core/checks';
+import type { Definition } from '../../src/core/define';
 import { SYSTEMS, type System } from '../../src/core/quantity';
 import { equationsOf, rangeOf, typesetWork, type TypesetLine } from '../../src/derive/typeset';
 import { measureTex, unitTex } from '../../src/derive/typesetQuantity';
+import { checksOf } from '../support/checks';
 import { valuesOf } from '../support/runCheck';
-
-const checksOf = (definition: Definition): readonly Check[] => definition.checks as readonly Check[];
 
 const workOfCheck = (definition: Definition, check: Check, system: System) =>
   typesetWork(definition, valuesOf(definition, check, system), system, () => 'given');

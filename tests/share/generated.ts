@@ -4,10 +4,11 @@ import { worksheetFunction } from '../../src/call/worksheet';
 import { NAMESPACE } from '../../src/cells/namespace';
 import { catalogue } from '../../src/catalogue';
 import { boundsOf, amountSI } from '../../src/core/amount';
-import { inputsOf, type AnyInput, type Check, type Definition } from '../../src/core/define';
+import { inputsOf, type AnyInput, type Definition } from '../../src/core/define';
 import { fromSI, systemUnit, SYSTEMS, type System } from '../../src/core/quantity';
 import type { CellDescription, WorkbookDescription } from '../../src/package/description';
 import { columnLetters } from '../../src/cells/address';
+import { checksOf } from '../support/checks';
 import { argumentsOf } from '../support/runCheck';
 
 /** One call with its arguments in cells of their own. */
@@ -16,8 +17,6 @@ export interface GeneratedCall {
   /** For each argument its cells, one under another; undefined where left out. */
   readonly cells: readonly (readonly CellValue[] | undefined)[];
 }
-
-const checksOf = (definition: Definition): readonly Check[] => definition.checks as readonly Check[];
 
 export function callsOfChecks(): GeneratedCall[] {
   return catalogue.flatMap((definition) =>

@@ -1,5 +1,6 @@
 import { amountSI } from '../../src/core/amount';
-import { inputsOf, type Amount, type Check, type Definition } from '../../src/core/define';
+import type { Check } from '../../src/core/checks';
+import { inputsOf, type Amount, type Definition } from '../../src/core/define';
 import { givesOf } from '../../src/core/evaluate';
 import { fromSI, systemUnit, type Kind, type System } from '../../src/core/quantity';
 import { splitNumber } from '../../src/core/readQuantity';

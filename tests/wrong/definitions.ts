@@ -11,7 +11,6 @@ const of = (steps: Record<string, Step>): Definition =>
     steps,
     result: Object.keys(steps).at(-1) ?? '',
     sources: [derived('a fault made on purpose')],
-    checks: [{ given: { push: '2 N', arm: '3 m' }, expect: 6, from: 'by hand' }],
   });
 
 /** Definitions with one fault each, and what the tests of the catalogue say of it. */

@@ -32,33 +32,4 @@ export const pressScrewRelease = formula({
     { says: CLAMP_CAUTION },
   ],
   related: ['PRESS.SCREWCLAMP'],
-  checks: [
-    {
-      given: {
-        clampForce: '5 kN',
-        lead: '5 mm',
-        meanDia: '22.5 mm',
-        friction: 0.09,
-        flankHalfAngle: '0 deg',
-        collarFriction: 0.06,
-        collarDia: '45 mm',
-      },
-      expect: '7.83 N·m',
-      within: 1e-3,
-      from: 'Shigley, problem 8-4: 7.83 N·m lowers 5 kN (printed to three digits)',
-    },
-    {
-      given: {
-        clampForce: '1 kN',
-        lead: '6.283185307179586 mm',
-        meanDia: '20 mm',
-        friction: 0,
-        flankHalfAngle: '0 deg',
-      },
-      expect: '-1 N·m',
-      within: 1e-9,
-      from: 'without friction the load turns the screw back with F l/2π',
-      limit: true,
-    },
-  ],
 });
