@@ -16,7 +16,7 @@ const SHEET_TYPE = 'application/vnd.openxmlformats-officedocument.spreadsheetml.
 const DOCUMENT = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';
 
 /** What must stand behind the list of names in the workbook part. */
-const AFTER_NAMES = [
+export const AFTER_NAMES = [
   'calcPr',
   'oleSize',
   'customWorkbookViews',
