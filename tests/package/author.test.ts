@@ -13,6 +13,7 @@ import {
 } from '../../src/package/author';
 import type { WorkbookDescription } from '../../src/package/description';
 import { readWorkbook, saveWorkbook } from '../../src/package';
+import { hasOpenpyxl, PYTHON } from '../support/python';
 import { rich, textOf, unzip, zip } from './packages';
 
 const IDS = ['SEAT.FORCE'];
@@ -204,10 +205,6 @@ describe('a workbook that gets more', () => {
   });
 });
 
-const PYTHON = '/usr/bin/python3';
-const hasOpenpyxl = spawnSync(PYTHON, ['-c', 'import openpyxl']).status === 0;
-
-// Debian's python3-openpyxl reads the file with a program that is none of ours.
 describe.skipIf(!hasOpenpyxl)('openpyxl (skipped where it is not installed)', () => {
   const SCRIPT = `
 import json, sys, openpyxl

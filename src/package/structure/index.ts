@@ -21,7 +21,7 @@ import {
 } from './drawingParts';
 import type { Rewriting } from './formula';
 import { rewriteNames } from './names';
-import { moveNotes } from './notesParts';
+import { holdsNotes, moveNotes } from './notesParts';
 import { planOf, type Plan } from './plan';
 import { moveCells, pushedOff, type MovedCell } from './sheetData';
 import { readSheetXml } from './sheetCells';
@@ -183,7 +183,11 @@ class CellMover {
         one.top <= area.bottom && one.bottom >= area.top && one.left <= area.right && one.right >= area.left
       );
     });
-    const what = tables[0] ? `the table "${tables[0].name}"` : boundToSheet(this.sheetXml(sheet).sheet, area);
+    const what = tables[0]
+      ? `the table "${tables[0].name}"`
+      : holdsNotes(this.parts, source, area)
+        ? 'a note'
+        : boundToSheet(this.sheetXml(sheet).sheet, area);
     if (what !== undefined)
       throw new CannotChange(
         `The cells hold ${what}, which cannot go to another sheet: move them within "${sheet}", or copy them.`,

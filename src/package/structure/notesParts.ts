@@ -1,5 +1,5 @@
 /** Notes and threaded comments, and the boxes that notes are shown in. */
-import { cellAddress, parseCell } from '../../cells/address';
+import { areaContains, cellAddress, parseCell, type Area } from '../../cells/address';
 import { relationshipsOf, readText, writeText, type EditableParts } from '../relationships';
 import { applyEdits, descendants, parseXml, withAttributes, type Edit, type XmlElement } from '../xml';
 import { anchorLine } from './anchors';
@@ -34,6 +34,20 @@ const gone = ({ start, closeEnd }: XmlElement): Edit => ({ start, end: closeEnd,
 function place(plan: Plan, how: Rewriting, row: number, column: number): string | undefined {
   const placed = plan.area(how.from, { top: row, bottom: row, left: column, right: column });
   return placed?.sheet === how.to ? cellAddress(placed.top, placed.left) : undefined;
+}
+
+/** Whether a note or a comment hangs on one of the cells. */
+export function holdsNotes(parts: EditableParts, sheetPart: string, area: Area): boolean {
+  return relationshipsOf(parts, sheetPart)
+    .filter(({ kind, external }) => !external && (kind === 'comments' || kind === 'threadedComment'))
+    .flatMap(({ target }) => {
+      const root = parseXml(readText(parts, target) ?? '<comments/>', target);
+      return [...descendants(root, 'comment'), ...descendants(root, 'threadedComment')];
+    })
+    .some((entry) => {
+      const cell = parseCell(entry.attributes['ref'] ?? '');
+      return cell !== undefined && areaContains(area, cell.row, cell.column);
+    });
 }
 
 /** Drawings of the old kind are often not well-formed, so single stretches of their text are changed. */
