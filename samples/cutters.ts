@@ -5,7 +5,7 @@ export const cutters: Design = {
   file: 'cutters',
   title: 'Cutter list',
   scenario:
-    'Ten end mills of an invented shop for a cavity in aluminium with drafted walls: inch and metric cutters in one list, each line in the unit on its packet.',
+    'Ten end mills of an invented shop for a cavity in aluminum with drafted walls: inch and metric cutters in one list, each line in the unit on its packet.',
   danger:
     'A spindle and a long thin cutter throw chips and pieces. Read the cautions at the foot of this sheet first.',
   sheet: 'Cutters',
@@ -41,7 +41,7 @@ export const cutters: Design = {
           format: '0.0000',
         }),
         entry('depth', 'Depth of the cavity', 0.75, 'in', 'From the parting line to the floor.'),
-        entry('metal', 'Metal that is cut', '6061-T6', '', 'A name from the table of work materials.', {
+        entry('metal', 'Metal that is cut', '6061-T6', '', 'A name from the table of metals for cutting.', {
           choices: WORK_MATERIALS.map(({ name }) => name),
         }),
         entry(
@@ -156,7 +156,7 @@ export const cutters: Design = {
             'chip',
             'Feed a tooth',
             [0.003, 0.002, 0.001, 0.025, 0.012, 0.002, 0.03, 0.015, 0.0012, 0.008],
-            'Of the maker of the cutter, or half to one and a half percent of the diameter in aluminium (common practice).',
+            'Of the maker of the cutter, or half to one and a half percent of the diameter in aluminum (common practice).',
             { length: true },
           ),
           typed('flutes', 'Flutes', [3, 3, 2, 2, 2, 2, 2, 2, 2, 2], 'Number of teeth.'),
@@ -222,7 +222,7 @@ export const cutters: Design = {
           ),
           given(
             'step',
-            'Step-over allowed',
+            'Stepover allowed',
             'IF(shape="ball", MOLD.CUT.STEPOVER(dia, scallopAllowed, 0, units), "–")',
             'Of a ball cutter, for the scallop allowed.',
             { kind: 'length', format: '0.0000' },
@@ -280,6 +280,6 @@ export const cutters: Design = {
     'Never reach into a turning spindle, and never clear chips by hand. Stop it, and use a brush or a hook: no compressed air at skin or eyes.',
     'Spindle speed: balance and holder have their own limits. A long cutter may not be run as fast as its diameter allows.',
     'Work holding: side force and pull of the cutter must be less than what clamps hold. Check before the first cut.',
-    'Dust and chips of aluminium and magnesium burn: keep them dry, apart and swept, and follow local codes.',
+    'Dust and chips of aluminum and magnesium burn: keep them dry, apart and swept, and follow local codes.',
   ],
 };

@@ -5,7 +5,7 @@ export const ejectorPins: Design = {
   file: 'ejector-pins',
   title: 'Ejector pins',
   scenario:
-    'A round cover in ABS on a core one inch tall, pushed off by straight pins from a hand-driven ejector plate in aluminium plates. Numbers of an invented shop.',
+    'A round cover in ABS on a core one inch tall, pushed off by straight pins from a hand-driven ejector plate in aluminum plates. Numbers of an invented shop.',
   danger:
     'An ejector plate crushes fingers, and a pin that buckles under load can shatter. Read the cautions at the foot of this sheet first.',
   sheet: 'Pins',
@@ -39,7 +39,7 @@ export const ejectorPins: Design = {
         entry('eject', 'Temperature when pushed', 85, '°C', 'Mean through the wall. Colder grips harder.'),
         entry('wall', 'Wall of the part', 0.08, 'in', 'Around the core.'),
         entry('coreRadius', 'Radius of the core', 0.6, 'in', 'Mean, where the part grips.'),
-        entry('coreLength', 'Length of the core', 1, 'in', 'What the plastic covers.'),
+        entry('coreLength', 'Length of the core', 1, 'in', 'What the part covers.'),
         entry('draft', 'Draft of the core per side', 1, 'deg', 'Half a degree takes noticeably more push.'),
         entry(
           'friction',
@@ -78,7 +78,7 @@ export const ejectorPins: Design = {
         result('total', 'Force to plan for', 'margin*(strip + vacuum)', 'Both together with the margin.', {
           kind: 'force',
         }),
-        entry('effort', 'Force you have', 300, 'lbf', 'At the ejector plate, from lever or screw, measured.'),
+        entry('effort', 'Push you have', 300, 'lbf', 'At the ejector plate, from lever or screw, measured.'),
         verdict(
           'Ejector plate',
           'effort >= total',
@@ -155,7 +155,7 @@ export const ejectorPins: Design = {
           'One end held in its head, the other in a close hole: 1.2 (common practice).',
           { format: '0.0' },
         ),
-        entry('reserve', 'Reserve against buckling', 3, '', 'Pins are never evenly loaded.', {
+        entry('reserve', 'Margin against buckling', 3, '', 'Pins are never evenly loaded.', {
           format: '0.0',
         }),
         result(
@@ -224,7 +224,7 @@ export const ejectorPins: Design = {
           'flushStand',
           'A pin ground flush cold would stand',
           'MOLD.PIN.STAND(stack, stack, plateMetal, plateTemp - room, pinMetal, pinTemp - room, units)',
-          'Aluminium plates outgrow a steel pin.',
+          'Aluminum plates outgrow a steel pin.',
           { format: '0.0000' },
         ),
         verdict(
@@ -251,7 +251,7 @@ export const ejectorPins: Design = {
         }),
         result(
           'spare',
-          'Spare against flash',
+          'Gap left before it flashes',
           'MOLD.PIN.FLASH(gap, resin, units)',
           'Vent depth of the resin less the gap.',
           { format: '0.0000' },
@@ -302,7 +302,7 @@ export const ejectorPins: Design = {
       format: '#,##0',
       mark: {
         when: 'answer < reserve*perPin',
-        says: 'Shaded: less than the load on a pin times the reserve.',
+        says: 'Shaded: less than the load on a pin times the margin.',
       },
     },
     {

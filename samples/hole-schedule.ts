@@ -44,7 +44,7 @@ export const holeSchedule: Design = {
           'Percent of thread',
           70,
           '',
-          '65 to 75 in aluminium, 60 to 75 in steel (common practice).',
+          '65 to 75 in aluminum, 60 to 75 in steel (common practice).',
           { format: '0' },
         ),
         entry(

@@ -227,14 +227,14 @@ export const plates: Design = {
           'rss',
           'Root sum square, ±',
           'MOLD.STACK.RSS(tolTop:tolBottom, , units)',
-          'Independent and centred, tolerances taken as three sigma.',
+          'Independent and centered, tolerances taken as three sigma.',
           { format: '0.0000' },
         ),
         result(
           'bender',
           'Root sum square times 1.5, ±',
           'MOLD.STACK.BENDER(tolTop:tolBottom, , units)',
-          'A shop of few parts is rarely centred.',
+          'A shop of few parts is rarely centered.',
           { format: '0.0000' },
         ),
         results(
@@ -339,9 +339,9 @@ export const plates: Design = {
   ],
   cautions: [
     'Pressure: a plate that bends opens the parting line and can spray melt. Keep the guard shut and stand aside on the first shots at a new pressure.',
-    'Overload: these equations are of stiffness. Check the stress too where a wall is thin, a corner is sharp or a screw hole weakens it; aluminium loses strength when hot.',
+    'Overload: these equations are of stiffness. Check the stress too where a wall is thin, a corner is sharp or a screw hole weakens it; aluminum loses strength when hot.',
     'Clamping: seat the mold on its whole area. A clamp that bears on a corner bends plates that are strong enough on paper. Follow the manual of the machine and local codes.',
     'Lifting: plates are heavy and their edges cut. Break the edges, use an eye bolt, keep hands out from under.',
-    'The numbers: even pressure, elastic plates, no help from neighbours. For anything people depend on, ask a licensed engineer.',
+    'The numbers: even pressure, elastic plates, no help from neighbors. For anything people depend on, ask a licensed engineer.',
   ],
 };

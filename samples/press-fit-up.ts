@@ -330,7 +330,7 @@ export const pressFitUp: Design = {
           'Still air with radiation about 10; a fan 25 to 50 (common practice).',
         ),
         entry('moldMass', 'Mass of the mold', 3.5, 'kg', 'Both halves.', { format: '#,##0' }),
-        entry('specificHeat', 'Specific heat of the mold', 0.896, 'J/(g·K)', 'Aluminium 0.896, steel 0.46.', {
+        entry('specificHeat', 'Specific heat of the mold', 0.896, 'J/(g·K)', 'Aluminum 0.896, steel 0.46.', {
           format: '0.000',
         }),
         entry('fill', 'Fill', 1.5, 's', 'As timed.'),

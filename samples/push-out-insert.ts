@@ -81,7 +81,7 @@ export const pushOutInsert: Design = {
     {
       title: '2  Taper seat',
       decide:
-        'the draft: a steep one holds its height, sinks less and lets go better; a shallow one centres harder and locks.',
+        'the draft: a steep one holds its height, sinks less and lets go better; a shallow one centers harder and locks.',
       rows: [
         entry('insertMetal', 'Metal of the insert', 'P20', '', 'A name from the metal table.', {
           choices: metals,
@@ -94,7 +94,7 @@ export const pushOutInsert: Design = {
           'Friction going in',
           0.15,
           '',
-          'Oiled steel on steel 0.10 to 0.16, dry steel on aluminium 0.3 and more (common practice).',
+          'Oiled steel on steel 0.10 to 0.16, dry steel on aluminum 0.3 and more (common practice).',
           { format: '0.00' },
         ),
         entry(
@@ -290,7 +290,7 @@ export const pushOutInsert: Design = {
           'heat',
           'Height change from heat',
           'MOLD.SEAT.HEATDROP(2*seatRadius, draft, insertMetal, insertTemp - room, blockMetal, blockTemp - room, units)',
-          'Positive: it rises. An aluminium block that warms more than the insert lets it drop.',
+          'Positive: it rises. An aluminum block that warms more than the insert lets it drop.',
           { format: '0.0000' },
         ),
         result('warmStep', 'Step in production', 'step - heat', 'Positive: insert below the face.', {
@@ -429,7 +429,7 @@ export const pushOutInsert: Design = {
           'preload >= hold',
           'holds',
           'too weak',
-          'Too weak: the insert may stand open when plastic comes. Fit a thicker shim.',
+          'Too weak: the insert may stand open when resin comes. Fit a thicker shim.',
         ),
         result(
           'solid',
@@ -453,7 +453,7 @@ export const pushOutInsert: Design = {
       ],
     },
     {
-      title: '8  Push-out effort',
+      title: '8  Push-out',
       decide:
         'whether the hand lever or jack screw moves the insert: at the first push and at the end of the stroke.',
       rows: [
@@ -468,7 +468,7 @@ export const pushOutInsert: Design = {
         entry('eject', 'Temperature when pushed', 180, '°F', 'Mean through the wall.'),
         entry('wall', 'Wall of the part', 0.06, 'in', 'Around the core.'),
         entry('coreRadius', 'Radius of the core', 0.3, 'in', 'Mean, where the part grips.'),
-        entry('coreLength', 'Length of the core', 0.6, 'in', 'The part that the plastic covers.'),
+        entry('coreLength', 'Length of the core', 0.6, 'in', 'The length that the part covers.'),
         entry(
           'coreDraft',
           'Draft of the core per side',
@@ -484,7 +484,7 @@ export const pushOutInsert: Design = {
           'PP about 50 millionths per °F (published table).',
           { format: '0.0000000' },
         ),
-        entry('effort', 'Effort you have', 500, 'lbf', 'Of the jack screw or lever, measured.'),
+        entry('effort', 'Push you have', 500, 'lbf', 'Of the jack screw or lever, measured.'),
         entry(
           'partFriction',
           'Friction of part on core',
@@ -522,20 +522,20 @@ export const pushOutInsert: Design = {
           [
             {
               key: 'firstPush',
-              label: 'Effort at the first push',
+              label: 'First push',
               note: 'Seat, spring, part and suction together, with a margin of 1.5.',
             },
             {
               key: 'thenPush',
-              label: 'Effort once the seat has let go',
+              label: 'Push once the seat has let go',
               note: 'At a twentieth of the stroke: a sudden drop here makes the insert jump.',
             },
-            { key: 'lastPush', label: 'Effort at full stroke', note: 'The part is loose: the spring alone.' },
+            { key: 'lastPush', label: 'Push at full stroke', note: 'The part is loose: the spring alone.' },
           ],
           'MOLD.SEAT.PUSHOUT({0;0.05;1}*stroke, release, rate, preload, {1;1;0}*strip, {1;1;0}*vacuum, 1.5, units)',
         ),
         verdict(
-          'Effort',
+          'Push',
           'effort >= MAX(firstPush, thenPush, lastPush)',
           'push enough',
           'push too weak',
@@ -582,7 +582,7 @@ export const pushOutInsert: Design = {
           'Percent of thread',
           70,
           '',
-          '65 to 75 in aluminium, 60 to 75 in steel (common practice).',
+          '65 to 75 in aluminum, 60 to 75 in steel (common practice).',
         ),
         result(
           'drill',
@@ -682,7 +682,7 @@ export const pushOutInsert: Design = {
       format: '#,##0',
       mark: {
         when: 'answer > effort',
-        says: 'Shaded: more than the effort you have, before spring and part.',
+        says: 'Shaded: more than the push you have, before spring and part.',
       },
     },
     {

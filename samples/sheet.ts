@@ -296,7 +296,11 @@ export class SheetMaker implements Pen {
     this.validations.push({
       cells,
       choices,
-      refusal: { style: 'warning', title, text: 'This is none of the choices of the list.' },
+      refusal: {
+        style: 'warning',
+        title,
+        text: 'This is not in the list of choices. Keep it only if you mean it.',
+      },
     });
   }
 

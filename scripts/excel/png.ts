@@ -6,7 +6,7 @@ export const png = (size: number, rgba: Uint8Array): Uint8Array => {
   const view = new DataView(header.buffer);
   view.setUint32(0, size);
   view.setUint32(4, size);
-  header.set([8, 6], 8); // bits a channel, colour with alpha
+  header.set([8, 6], 8); // bits a channel, color with alpha
   const rows = new Uint8Array(size * (size * 4 + 1)); // each row after its filter byte, 0: none
   for (let y = 0; y < size; y++)
     rows.set(rgba.subarray(y * size * 4, (y + 1) * size * 4), y * (size * 4 + 1) + 1);

@@ -1,7 +1,7 @@
 import { named, type Step } from '../core/define';
 import { findWorkMaterial, kienzle } from '../tables/cutting';
 
-export const WORK_MATERIAL = 'the name of a work material such as "P20" or "6061-T6"';
+export const WORK_MATERIAL = 'the name of a metal such as "P20" or "6061-T6"';
 
 /**
  * What is cut, by name, or its specific cutting force as a number, then the same at every chip thickness. Gives the

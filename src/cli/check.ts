@@ -8,7 +8,7 @@ export const check: Command = {
   usage: ['IN.xlsx'],
   summary: 'Say what a person should know of a workbook before it is saved anew.',
   details: [
-    'Lists the cells whose results differ from those stored, functions that there are not, numbers that look like the other system of units, values outside an equation’s range, and cautions.',
+    'Lists the cells whose results differ from those stored, MOLD functions that do not exist, numbers that look like the other system of units, values outside an equation’s range, and cautions.',
     'Nothing is written.',
     'The exit status is 1 if a result differs, a function is unknown or a number looks like the other system, 2 if the workbook cannot be read.',
   ],
@@ -35,7 +35,7 @@ export const check: Command = {
         ),
       );
     };
-    output.out(`${report.formulas} formulas with our functions, looked at with ${BASIS_TEXT}.`);
+    output.out(`${report.formulas} MOLD formulas, looked at with ${BASIS_TEXT}.`);
     if (report.changed.length > 0) {
       output.out('\nResults that differ from those stored\n');
       output.out(

@@ -12,7 +12,7 @@ export const share: Command = {
   usage: ['IN.xlsx -o OUT.xlsx [--as native|values|both] [--basis] [--let]', '--restore IN.xlsx -o OUT.xlsx'],
   summary: 'Make a copy for somebody who has nothing installed, or turn one back.',
   details: [
-    'A native copy has formulas that every spreadsheet program computes. What has no such formula is frozen to its value, coloured and noted.',
+    'A native copy has formulas that every spreadsheet program computes. What has no such formula is frozen to its value, colored and noted.',
     'A copy of values tells each formula, its unit and source in a note; "both" is a native copy with these notes.',
     'The exit status is 2 if a workbook cannot be read or written, or cannot be turned back.',
   ],
@@ -68,7 +68,7 @@ async function copy(input: string, target: string, options: ShareOptions, output
 }
 
 function summary(cells: readonly SharedCell[]): string {
-  if (cells.length === 0) return 'No formula uses our functions.';
+  if (cells.length === 0) return 'There is no MOLD formula in it.';
   const count = (how: SharedCell['how']): number => cells.filter((one) => one.how === how).length;
   const parts = (['native', 'looked up', 'frozen', 'value'] as const).flatMap((how) =>
     count(how) > 0 ? [`${count(how)} ${how}`] : [],

@@ -22,8 +22,8 @@ export const solve: Command = {
       value: 'CELL=FROM..TO',
       says: 'The cell to find a value for, and the ends between.',
     },
-    read: { type: 'string', value: 'CELL', says: 'The cell that shall show the target.' },
-    target: { type: 'string', value: 'NUMBER', says: 'What it shall show, in the unit of the cell.' },
+    read: { type: 'string', value: 'CELL', says: 'The cell that is to come out at the target.' },
+    target: { type: 'string', value: 'NUMBER', says: 'The target, in the unit of the cell.' },
     'over-formulas': OVER_FORMULAS,
     json: {
       type: 'boolean',
@@ -35,7 +35,8 @@ export const solve: Command = {
     const [input = ''] = args.positionals;
     const [set, read, target] = [args.text('set'), args.text('read'), args.text('target')];
     if (set === undefined) throw new Failure('Name the cell to find a value for: --set Insert!C6=1..20.');
-    if (read === undefined) throw new Failure('Name the cell that shall show the target: --read Insert!C24.');
+    if (read === undefined)
+      throw new Failure('Name the cell that is to come out at the target: --read Insert!C24.');
     if (target === undefined || target.trim() === '' || !Number.isFinite(Number(target))) {
       throw new Failure('Give the target as a number: --target 0.');
     }

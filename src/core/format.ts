@@ -15,6 +15,8 @@ export function numberText(value: number): string {
 
 /** An SI value in a system's unit: `0.25 in`, `12.7 mm`, `5 deg`. */
 export function quantityText(si: number, kind: Kind, system: System): string {
+  // A whole number keeps all its digits.
+  if (kind === 'count') return String(si);
   const unit = systemUnit(kind, system);
   return withUnit(numberText(fromSI(si, unit)), unit.symbol);
 }

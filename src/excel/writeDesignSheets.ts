@@ -6,7 +6,7 @@ const POINTS_PER_CHARACTER = 5.6;
 
 /**
  * Writes a design workbook cell by cell, for an Excel that cannot insert sheets from a file. Values, formulas, looks,
- * widths and merged cells come over; lists to choose from, conditional colours and print setup do not.
+ * widths and merged cells come over; lists to choose from, conditional colors and print setup do not.
  * @throws Error with a message for the person where a sheet's name is taken.
  */
 export const writeDesignSheets = ({ sheets, styles }: Workbook): Promise<readonly string[]> =>

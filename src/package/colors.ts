@@ -1,10 +1,10 @@
-/** Colours of styles as plain `#RRGGBB`: theme, tint and old palette resolved. */
+/** Colors of styles as plain `#RRGGBB`: theme, tint and old palette resolved. */
 import type { Parts } from './relationships';
 import { readText } from './relationships';
 import type { XmlElement } from './xml';
 import { child, numeric, parseXml } from './xml';
 
-/** Theme colours in the order in which styles number them. */
+/** Theme colors in the order in which styles number them. */
 export type Theme = readonly string[];
 
 const OFFICE_THEME: Theme = [
@@ -55,7 +55,7 @@ export function readTheme(parts: Parts, part: string | undefined): Theme {
   });
 }
 
-/** undefined for no colour and for the automatic one. */
+/** undefined for no color and for the automatic one. */
 export function resolveColor(element: XmlElement | undefined, theme: Theme): string | undefined {
   if (element === undefined) return undefined;
   const { rgb, theme: number, indexed, tint } = element.attributes;

@@ -45,7 +45,7 @@ export type LineStyle =
 
 export interface BorderLine {
   readonly line: LineStyle;
-  /** `#RRGGBB`; absent = automatic (the colour of text). */
+  /** `#RRGGBB`; absent = automatic (the color of text). */
   readonly color?: string;
 }
 
@@ -66,7 +66,7 @@ export interface Font {
 
 export interface CellStyle {
   readonly font: Font;
-  /** Background, `#RRGGBB`; absent = none. A pattern is shown by its plain colour. */
+  /** Background, `#RRGGBB`; absent = none. A pattern is shown by its plain color. */
   readonly fill?: string;
   readonly borders: Borders;
   readonly horizontal: Horizontal;
@@ -130,7 +130,7 @@ export interface Validation {
   };
 }
 
-/** Only rules that rest on formulas; colour scales, bars and icons stay in the file and are not shown. */
+/** Only rules that rest on formulas; color scales, bars and icons stay in the file and are not shown. */
 export interface ConditionalFormat {
   readonly areas: readonly Area[];
   readonly kind: 'expression' | 'cellIs';

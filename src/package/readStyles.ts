@@ -133,7 +133,7 @@ function readAlignment(alignment: XmlElement | undefined): Partial<CellStyle> {
   };
 }
 
-/** In an overlay a plain fill stands as the background colour, and mostly without a pattern type. */
+/** In an overlay a plain fill stands as the background color, and mostly without a pattern type. */
 function readOverlay(dxf: XmlElement, theme: Theme): StyleOverlay {
   const pattern = child(child(dxf, 'fill'), 'patternFill');
   const fill =

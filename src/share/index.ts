@@ -167,7 +167,7 @@ class Sharing {
       if (this.refuted.has(placeKey(sheet.name, row, column)))
         throw new Unconvertible('its native form gives another value here');
       const name = this.namesOurs(formula);
-      if (name !== undefined) throw new Unconvertible(`the name ${name} stands for one of our functions`);
+      if (name !== undefined) throw new Unconvertible(`the name ${name} stands for a MOLD function`);
       const { formulas, spills, looksUp, notes } = await converter.formula(formula, at);
       const how = looksUp ? 'looked up' : 'native';
       return {

@@ -10,7 +10,7 @@ export class UnknownName extends Refusal {
     readonly nearest: readonly string[],
   ) {
     const hint = nearest.length === 0 ? '' : `; nearest: ${nearest.join(', ')}`;
-    super(`is "${given}", but there is no such ${what} in the tables${hint}`, undefined, '#N/A');
+    super(`is "${given}", but there is no such ${what}${hint}`, undefined, '#N/A');
   }
 }
 

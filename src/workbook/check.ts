@@ -37,7 +37,7 @@ export interface ChangedResult {
 export interface CheckReport {
   readonly formulas: number;
   readonly changed: readonly ChangedResult[];
-  /** Functions of ours that there are not. */
+  /** MOLD functions that do not exist. */
   readonly unknown: readonly Finding[];
   /** Plain numbers that would be usual in the other system of units. */
   readonly otherUnits: readonly Finding[];

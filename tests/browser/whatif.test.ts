@@ -193,7 +193,7 @@ describe('what if, in the panel', () => {
     await whatIf().getByRole('tab', { name: 'Solve' }).click();
     await whatIf().getByLabel('Cell to vary').fill(`${sheetName}!${DRAFT}`);
     await whatIf().getByLabel('Between').fill('3..20');
-    await whatIf().getByLabel('Cell that shall show the target').fill(`${sheetName}!${PUSH}`);
+    await whatIf().getByLabel('Cell to bring to the target').fill(`${sheetName}!${PUSH}`);
     await whatIf()
       .getByLabel(/^Target/)
       .fill('900');

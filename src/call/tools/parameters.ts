@@ -8,12 +8,10 @@ export const ITS_ARGUMENTS = parameter('arguments', 'The arguments of that funct
   repeating: true,
 });
 export const INPUTS = parameter('inputs', 'Range of two columns: the name of an argument, its value');
-export const TRIALS = parameter('trials', 'Number of trials. If left out: 10000', { optional: true });
+export const TRIALS = parameter('trials', 'Number of trials', { standard: 10_000 });
 export const SEED = parameter(
   'seed',
-  'Start of the random series: the same seed gives the same answer. If left out: 1',
-  {
-    optional: true,
-  },
+  'Start of the random series: the same seed gives the same answer, another seed another sample',
+  { standard: 1 },
 );
 export const UNITS = UNITS_PARAMETER;

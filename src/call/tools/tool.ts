@@ -12,7 +12,7 @@ import type { System } from '../../core/quantity';
 export interface Tool {
   readonly name: string;
   readonly summary: string;
-  readonly parameters: readonly ParameterWords[];
+  readonly parameters: readonly ToolParameter[];
   readonly sources: readonly [Source, ...Source[]];
   readonly notes?: readonly string[];
   readonly cautions?: readonly string[];
@@ -31,25 +31,27 @@ export interface Args {
   /** One cell's text. */
   readonly text: (name: string) => string;
   readonly cell: (name: string) => CellValue;
-  readonly count: (name: string, standard: number) => number;
+  /** A whole number, the parameter's standard where it is left out. */
+  readonly count: (name: string) => number;
   readonly units: () => System;
   /** What follows the named parameters of a repeating one. */
   readonly rest: (name: string) => readonly Argument[];
 }
 
-export const parameter = (
-  name: string,
-  says: string,
-  more: Partial<ParameterWords> = {},
-): ParameterWords => ({
+export interface ToolParameter extends ParameterWords {
+  /** What a number is when left out. */
+  readonly standard?: number;
+}
+
+export const parameter = (name: string, says: string, more: Partial<ToolParameter> = {}): ToolParameter => ({
   name,
-  says,
-  optional: false,
+  says: more.standard === undefined ? says : `${says}. If left out: ${more.standard}`,
+  optional: more.standard !== undefined,
   repeating: false,
   ...more,
 });
 
-function argsOf(parameters: readonly ParameterWords[], typed: readonly Argument[]): Args {
+function argsOf(parameters: readonly ToolParameter[], typed: readonly Argument[]): Args {
   const indexOf = (name: string): number => parameters.findIndex((p) => p.name === name);
   const given = inPlaces(typed, indexOf(UNITS_PARAMETER.name), (cells) => cells);
   const rangeIfGiven = (name: string): Matrix | undefined => given[indexOf(name)] ?? undefined;
@@ -74,8 +76,9 @@ function argsOf(parameters: readonly ParameterWords[], typed: readonly Argument[
       if (value === null || value === '') throw new Refusal('is blank', name);
       return String(value);
     },
-    count: (name, standard) => {
-      if (!rangeIfGiven(name)) return standard;
+    count: (name) => {
+      const standard = parameters[indexOf(name)]?.standard;
+      if (!rangeIfGiven(name) && standard !== undefined) return standard;
       const value = cell(name);
       if (typeof value === 'number' && Number.isInteger(value) && value > 0) return value;
       throw new Refusal(`is ${String(value)}; it takes a whole number above 0`, name);

@@ -41,12 +41,12 @@ export const trySpread: Tool = {
   run: (args): Matrix => {
     const definition = naming('function', () => findDefinition(args.text('function')));
     const units = args.units();
-    const trials = args.count('trials', 10_000);
+    const trials = args.count('trials');
     if (trials > MOST_TRIALS || trials < 2)
       throw new Refusal(`is ${trials}; it must be at least 2 and at most ${MOST_TRIALS}`, 'trials');
     const rows = readInputs(definition, args.range('inputs'), 4);
     const calculation = calculationOf(definition, rows, units);
-    const results = spread(calculation, rows, trials, args.count('seed', 1));
+    const results = spread(calculation, rows, trials, args.count('seed'));
     let [least, largest] = [Infinity, -Infinity];
     for (const result of results) {
       if (result < least) least = result;

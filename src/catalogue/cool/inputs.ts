@@ -29,7 +29,7 @@ export const ejectTemp = input('ejectTemp', 'T_e', 'temperature', {
 });
 export const at = choice('at', ['centre', 'average'], {
   default: 'centre',
-  says: 'Where the ejection temperature is reached: at the centre, or on average',
+  says: 'Where the ejection temperature is reached: at the center, or on average',
 });
 
 interface Temperatures {
@@ -133,4 +133,4 @@ export const COOLING_NOTES = [
 ] as const;
 
 export const HOT_PART =
-  'The centre is still soft and hot at ejection: gloves, and let thick parts cool where they cannot burn anyone.';
+  'The center is still soft and hot at ejection: gloves, and let thick parts cool where they cannot burn anyone.';

@@ -15,7 +15,7 @@ export const coolRise = formula({
     input('specificHeat', 'c', 'specificHeat', {
       above: '0 J/(g·K)',
       usual: ['0.1 J/(g·K)', '2 J/(g·K)'],
-      says: 'Specific heat of its metal: about 0.46 for steel, 0.9 for aluminium',
+      says: 'Specific heat of its metal: about 0.46 for steel, 0.9 for aluminum',
     }),
   ],
   steps: {

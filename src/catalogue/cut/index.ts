@@ -15,7 +15,7 @@ import { cutStepover } from './stepover';
 import { cutTime } from './time';
 import { cutWallStep } from './wallStep';
 
-/** Cutters: speeds, chips, ridges, deflection and reach. */
+/** Cutters: speeds, chips, scallops, deflection and reach. */
 export const cut: readonly Definition[] = [
   cutSpeed,
   cutRpm,

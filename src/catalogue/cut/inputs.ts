@@ -44,13 +44,13 @@ export const scallop = (symbol: string) =>
   input('scallop', symbol, 'length', {
     above: '0 mm',
     usual: ['0.0001 mm', '0.5 mm'],
-    says: 'Height of the ridge that may be left, square to the surface',
+    says: 'Height of the scallop that may be left, square to the surface',
   });
 export const TWO_CIRCLES = derived(
-  'Two circles of the ball’s radius side by side: the ridge stands where they cross',
+  'Two circles of the ball’s radius side by side: the scallop stands where they cross',
 );
 export const SHARP_BALL =
-  'The ridge of the geometry: deflection, runout and feed marks come on top. On a hollow that is hardly larger than the ball the ridge is lower, ' +
+  'The scallop of the geometry: deflection, runout and feed marks come on top. On a hollow that is hardly larger than the ball the scallop is lower, ' +
   'on a round it is higher.';
 
 /** How far round the tooth is engaged at the deepest, before the chip thickness. */
@@ -104,7 +104,7 @@ export const reachingCutter = [
     above: '0 MPa',
     default: '580 GPa',
     usual: ['180 GPa', '700 GPa'],
-    says: 'Young’s modulus of the cutter: carbide 550 to 650 GPa, high-speed steel 210 GPa',
+    says: 'Young’s modulus of the cutter: carbide 550 to 650 GPa, high speed steel 210 GPa',
   }),
 ] as const;
 export const neckIsWhole = [

@@ -3,7 +3,7 @@ import { ballDia, SHARP_BALL, slope, TWO_CIRCLES } from './inputs';
 
 export const cutScallop = formula({
   name: 'CUT.SCALLOP',
-  summary: 'Height of the ridge that a ball cutter leaves between passes, exact.',
+  summary: 'Height of the scallop that a ball cutter leaves between passes, exact.',
   inputs: [
     ballDia,
     input('stepover', 's', 'length', {
@@ -26,7 +26,7 @@ export const cutScallop = formula({
     h: {
       gives: 'length',
       expr: '(s_b/2)^2/(R + sqrt(max(0, R^2 - (s_b/2)^2)))',
-      says: 'R − √(R² − (s/2)²), written so that a small ridge keeps its digits',
+      says: 'R − √(R² − (s/2)²), written so that a small scallop keeps its digits',
     },
   },
   result: 'h',

@@ -3,7 +3,7 @@ import { ballDia, scallop, SHARP_BALL, slope, TWO_CIRCLES } from './inputs';
 
 export const cutStepover = formula({
   name: 'CUT.STEPOVER',
-  summary: 'Stepover, as seen from above, at which a ball cutter leaves a ridge of a height.',
+  summary: 'Stepover, as seen from above, at which a ball cutter leaves a scallop of a height.',
   inputs: [ballDia, scallop('h'), slope],
   refuse: [
     {
@@ -16,7 +16,7 @@ export const cutStepover = formula({
     s_b: {
       gives: 'length',
       expr: '2*sqrt(h*(D - h))',
-      says: 'Distance of the passes along the slope: chord at the height of the ridge',
+      says: 'Distance of the passes along the slope: chord at the height of the scallop',
     },
     s: { gives: 'length', expr: 's_b*cos(beta)', says: 'As seen from above' },
   },

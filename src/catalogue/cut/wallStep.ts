@@ -3,7 +3,7 @@ import { scallop } from './inputs';
 
 export const cutWallStep = formula({
   name: 'CUT.WALLSTEP',
-  summary: 'Step down of a sharp flat cutter on a drafted wall that leaves a stair of a height.',
+  summary: 'Step down of a sharp flat cutter on a drafted wall that leaves a scallop of a height.',
   inputs: [
     scallop('c'),
     input('draft', 'alpha', 'angle', {
@@ -17,13 +17,13 @@ export const cutWallStep = formula({
     z: {
       gives: 'length',
       expr: 'c/sin(alpha)',
-      says: 'Height of the stair’s corner over its wall: c = z sin α',
+      says: 'Height of the scallop over its wall: c = z sin α',
     },
   },
   result: 'z',
-  sources: [derived('Right triangle of one stair: its height over the wall is the step down times sin α')],
+  sources: [derived('Right triangle of one step: its height over the wall is the step down times sin α')],
   notes: [
-    'A cutter with a corner radius leaves less. A taper cutter of the same draft leaves no stair at all.',
+    'A cutter with a corner radius leaves less. A taper cutter of the same draft leaves no scallop at all.',
   ],
   related: ['CUT.SCALLOP', 'CUT.REACH'],
 });

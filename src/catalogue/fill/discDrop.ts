@@ -15,7 +15,7 @@ import {
 
 export const fillDiscDrop = formula({
   name: 'FILL.DISCDROP',
-  summary: 'Pressure that a power-law melt loses in a round part gated at its centre.',
+  summary: 'Pressure that a power-law melt loses in a round part gated at its center.',
   inputs: [
     flow,
     gap,

@@ -48,7 +48,7 @@ export const flushStock = formula({
     commonPractice('Least clean-up cut of 0.002 in'),
   ],
   notes: [
-    'Worst case is right for one mold; root-sum-square is for many alike, with tolerances that are centred and independent.',
+    'Worst case is right for one mold; root-sum-square is for many alike, with tolerances that are centered and independent.',
   ],
   cautions: [
     {

@@ -4,7 +4,7 @@ import { resinWith } from '../resins';
 export const pinFlash = formula({
   name: 'PIN.FLASH',
   summary:
-    'Spare of the gap around an ejector pin against the depth that the resin flashes into; negative: it will flash.',
+    'How much narrower the gap around an ejector pin is than what the resin flashes into; negative: it will flash.',
   inputs: [
     input('radialGap', 'g', 'length', {
       min: '0 mm',

@@ -24,7 +24,7 @@ export const pinLength = formula({
   result: 'L',
   sources: [derived(EXPANDING_STACK), commonPractice('Usual call on a drawing: 0 to 0.05 mm proud')],
   notes: [
-    'A steel pin grows less than aluminium plates: ground flush at room temperature it ends low in the warm mold and leaves a boss on the part.',
+    'A steel pin grows less than aluminum plates: ground flush at room temperature it ends low in the warm mold and leaves a boss on the part.',
     'A pin that stands proud leaves a dimple, which hides better and cannot catch.',
   ],
   related: ['PIN.STAND', 'HEAT.MISMATCH', 'PIN.FLASH'],

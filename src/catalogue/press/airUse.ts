@@ -30,6 +30,6 @@ export const pressAirUse = formula({
   },
   result: 'V',
   sources: [derived('Boyle’s law, from absolute pressure p + 101325 Pa to the atmosphere')],
-  notes: ['Hoses and dead ends come on top. In litres or cubic feet of free air.'],
+  notes: ['Hoses and dead ends come on top. In liters or cubic feet of free air.'],
   related: ['PRESS.RETURN'],
 });

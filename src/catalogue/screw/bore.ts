@@ -29,7 +29,7 @@ export const screwBore = lookup({
   ],
   cautions: [
     {
-      says: 'Leave at least one screw diameter of plate under the head (common practice), more in aluminium.',
+      says: 'Leave at least one screw diameter of plate under the head (common practice), more in aluminum.',
     },
   ],
   related: ['SCREW.HEAD', 'SCREW.CLEARANCE'],

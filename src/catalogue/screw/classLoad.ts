@@ -51,7 +51,7 @@ export const screwClassLoad = procedure({
   ],
   cautions: [
     {
-      says: 'The screw’s load, not the plate’s: in aluminium the tapped hole often strips first, see SCREW.MAXTORQUE.',
+      says: 'The screw’s load, not the plate’s: in aluminum the tapped hole often strips first, see SCREW.MAXTORQUE.',
     },
     {
       says: 'Only for screws that carry the mark of their class. Hard screws (12.9, A574) do not forgive bending or plating.',

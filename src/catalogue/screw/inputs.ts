@@ -9,7 +9,7 @@ export const torqueFactor = input('k', 'K', 'ratio', {
   above: 0,
   default: 0.2,
   usual: [0.08, 0.35],
-  says: 'Torque factor: 0.2 plain and dry, 0.15 to 0.18 oiled, 0.12 with molybdenum disulphide',
+  says: 'Torque factor: 0.2 plain and dry, 0.15 to 0.18 oiled, 0.12 with molybdenum disulfide',
 });
 
 export const strengthClass = named(

@@ -26,7 +26,7 @@ export const screwTorque = formula({
   cautions: [
     SCATTER,
     {
-      says: 'In aluminium and other soft plates the tapped hole sets the limit, not the screw: ask SCREW.MAXTORQUE first.',
+      says: 'In aluminum and other soft plates the tapped hole sets the limit, not the screw: ask SCREW.MAXTORQUE first.',
     },
   ],
   related: ['SCREW.PRELOAD', 'SCREW.MAXTORQUE', 'SCREW.CLASSLOAD'],

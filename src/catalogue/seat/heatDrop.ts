@@ -33,7 +33,7 @@ export const seatHeatDrop = formula({
   result: 'h',
   sources: [derived('Free thermal growth of insert and pocket, similar triangles on both flanks')],
   notes: [
-    'A steel insert in an aluminium block drops as the mold warms; an insert that is much hotter than its block rises.',
+    'A steel insert in an aluminum block drops as the mold warms; an insert that is much hotter than its block rises.',
     'A locked seat cannot follow at once: it builds up or loses pressure first and moves when it is next seated.',
   ],
   cautions: [

@@ -4,7 +4,7 @@ const force = { min: '0 N', usual: ['0 N', '20 kN'] } as const;
 
 export const seatPushOut = formula({
   name: 'SEAT.PUSHOUT',
-  summary: 'Effort that pushes a tapered insert out, at a lift from its seat.',
+  summary: 'Push that moves a tapered insert out, at a lift from its seat.',
   inputs: [
     input('lift', 'z', 'length', {
       min: '0 mm',
@@ -34,7 +34,7 @@ export const seatPushOut = formula({
       min: 1,
       default: 1.5,
       usual: [1, 3],
-      says: 'Effort to plan for over effort computed',
+      says: 'Push to plan for over push computed',
     }),
   ],
   steps: {
@@ -57,7 +57,7 @@ export const seatPushOut = formula({
   cautions: [
     {
       when: 'z <= 0 and F_r > F_p + F_g + F_v',
-      says: 'Most of the effort vanishes when the seat lets go: the insert jumps. Push with a screw or a stop behind it, not with a blow.',
+      says: 'Most of the push vanishes when the seat lets go: the insert jumps. Push with a screw or a stop behind it, not with a blow.',
     },
     {
       says: 'The springs throw the insert back: keep fingers out of the opening, and hold or block it before reaching in.',

@@ -16,7 +16,7 @@ export const seatStiffness = formula({
   ],
   cautions: [
     {
-      says: 'Do not take a tapered seat for a rigid one: in an aluminium block it gives way by tens of micrometres under injection pressure.',
+      says: 'Do not take a tapered seat for a rigid one: in an aluminum block it gives way by tens of micrometres under injection pressure.',
     },
   ],
   related: ['SEAT.SINK', 'SEAT.STEP', 'SEAT.MILLPUSH'],

@@ -70,7 +70,7 @@ export const discIsUsual = [
   {
     // Tables round three quarters of the cone height up to a hundredth of a millimetre.
     holds: 's <= 0.78*h_0',
-    says: 'Deflected by more than three quarters of the cone height: the disc beds on its neighbour and the force rises above the equation.',
+    says: 'Deflected by more than three quarters of the cone height: the disc beds on its neighbor and the force rises above the equation.',
   },
 ] as const;
 

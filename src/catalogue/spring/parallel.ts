@@ -15,7 +15,7 @@ export const springParallel = procedure({
   native: ({ rates }) => `SUMPRODUCT(${rates.text})`,
   sources: [derived('Equal deflection, summed force')],
   notes: [
-    'Place equal springs evenly about the centre of the insert: unequal ones tilt it and it binds in its seat.',
+    'Place equal springs evenly about the center of the insert: unequal ones tilt it and it binds in its seat.',
   ],
   cautions: [
     { says: 'Several springs together can throw an insert hard: hold or block it before reaching in.' },

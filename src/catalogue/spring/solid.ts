@@ -13,7 +13,7 @@ export const springSolid = formula({
     }),
     choice('ends', ['open', 'open ground', 'closed', 'closed ground'], {
       default: 'closed ground',
-      says: 'Ends of the spring; closed: the last coil lies on its neighbour, also called squared',
+      says: 'Ends of the spring; closed: the last coil lies on its neighbor, also called squared',
     }),
   ],
   steps: {
@@ -35,7 +35,7 @@ export const springSolid = formula({
   ],
   notes: [
     'Active coils: all of them for open ends, one less for open ground, two less for closed and for closed ground ends.',
-    'Plating and wire at its upper limit add a few hundredths per coil: leave reserve, see SPRING.TRAVEL.',
+    'Plating and wire at its upper limit add a few hundredths per coil: leave a reserve of travel, see SPRING.TRAVEL.',
   ],
   cautions: [
     { says: 'A spring driven solid stops the stroke like a solid stop and takes a set, or breaks.' },

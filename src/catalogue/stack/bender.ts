@@ -30,7 +30,7 @@ export const stackBender = procedure({
   sources: [
     derived('Root-sum-square of independent contributors'),
     commonPractice(
-      'The factor 1.5 after A. Bender for contributors that are neither centred nor quite normal',
+      'The factor 1.5 after A. Bender for contributors that are neither centered nor quite normal',
     ),
   ],
   notes: [

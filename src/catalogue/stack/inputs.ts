@@ -43,7 +43,7 @@ export const nativeRootSumSquare = (own: NativeInput, factors: NativeInput): str
   `SQRT(SUMPRODUCT(${arrays(own, own, factors, factors)}))`;
 
 export const CENTRED =
-  'Assumes contributors that are independent, centred between their limits, and normal with the tolerance at three sigma.';
+  'Assumes contributors that are independent, centered between their limits, and normal with the tolerance at three sigma.';
 
 export const mean = input('mean', 'm', 'length', { says: 'Mean of the population' });
 export const sigma = input('sigma', 'sigma', 'length', {

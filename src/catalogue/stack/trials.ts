@@ -28,7 +28,7 @@ export const stackTrials = procedure({
       min: 0,
       max: LARGEST_SEED,
       default: 1,
-      says: 'Seed of the chance: the same seed gives the same row, another one another sample',
+      says: 'Start of the random series: the same seed gives the same row, another seed another sample',
     }),
   ],
   gives: {
@@ -87,7 +87,7 @@ export const stackTrials = procedure({
     derived('Standard errors of mean, sigma and percentile of a sample'),
   ],
   notes: [
-    'Assumes contributors that are independent and centred between their limits. Between percentiles 0.135 and 99.865 lie 99.73 % of the stacks, as within ± 3 sigma of a normal one.',
+    'Assumes contributors that are independent and centered between their limits. Between percentiles 0.135 and 99.865 lie 99.73 % of the stacks, as within ± 3 sigma of a normal one.',
     'For normal contributors sigma is STACK.RSS/3 within its standard error; ten thousand trials give it to 0.7 %, and the outer percentiles to about 3 %.',
   ],
   related: ['STACK.RSS', 'STACK.WORST', 'STACK.YIELD', 'TRY.SPREAD'],

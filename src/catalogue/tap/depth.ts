@@ -49,7 +49,7 @@ export const tapDepth = formula({
     {
       says:
         'Nothing is left for chips: give a blind hole one or two pitches more, and a spiral-point tap, which pushes them ahead, several. ' +
-        'Small taps with a male centre need its length too. Check that the point does not come near a face, a waterway or the next plate.',
+        'Small taps with a male center need its length too. Check that the point does not come near a face, a waterway or the next plate.',
     },
   ],
   related: ['TAP.TRAVEL', 'TAP.DRILL', 'THREAD.ENGAGE', 'DRILL.POINT'],

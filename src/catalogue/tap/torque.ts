@@ -31,8 +31,8 @@ export const tapTorque = formula({
     KIENZLE_SOURCE,
   ],
   notes: [
-    'For a sharp tap with oil; a worn or dry one needs half as much again. Forming taps need 1.5 to 2 times as much (common practice). In aluminium tap makers count with about half of this.',
-    'A metal given as a number is the specific cutting force itself: tap makers count with 800 MPa for aluminium, 2500 for structural and 3600 for tool steel.',
+    'For a sharp tap with oil; a worn or dry one needs half as much again. Forming taps need 1.5 to 2 times as much (common practice). In aluminum tap makers count with about half of this.',
+    'A metal given as a number is the specific cutting force itself: tap makers count with 800 MPa for aluminum, 2500 for structural and 3600 for tool steel.',
   ],
   cautions: [
     {

@@ -43,7 +43,7 @@ export const threadEngage = formula({
   ],
   notes: [
     FULL_THREAD_ONLY,
-    'A screw that breaks is seen and drilled out; a stripped thread spoils the plate. 1.5 diameters in aluminium are too short for a screw of 180 ksi.',
+    'A screw that breaks is seen and drilled out; a stripped thread spoils the plate. 1.5 diameters in aluminum are too short for a screw of 180 ksi.',
   ],
   cautions: [
     {

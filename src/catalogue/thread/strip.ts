@@ -40,7 +40,7 @@ export const threadStrip = formula({
   sources: STRIPPING_SOURCES,
   notes: [
     FULL_THREAD_ONLY,
-    'In aluminium under a hardened screw the hole strips first: that is the normal case of mold plates.',
+    'In aluminum under a hardened screw the hole strips first: that is the normal case of mold plates.',
   ],
   cautions: [
     {

@@ -1,18 +1,18 @@
 import { at, Drawing, type Point } from './drawing';
 import { exaggeration, timesText, type Picture } from './subject';
 
-/** The ridges that passes of a ball cutter leave; their height is drawn larger where it is small. */
+/** The scallops that passes of a ball cutter leave; their height is drawn larger where it is small. */
 export const scallopPicture: Picture = (subject) => {
-  const [dia, along, ridge] = ['D', 's_b', 'h'].map((symbol) => subject.value(symbol)) as [
+  const [dia, along, scallop] = ['D', 's_b', 'h'].map((symbol) => subject.value(symbol)) as [
     number,
     number,
     number,
   ];
-  if (along <= 0 || ridge <= 0) return undefined;
+  if (along <= 0 || scallop <= 0) return undefined;
   const radius = dia / 2;
   const passes = 3;
   const scale = 236 / (passes * along);
-  const times = exaggeration(ridge * scale, 44);
+  const times = exaggeration(scallop * scale, 44);
   const [left, floor] = [42, 170];
   const drawing = new Drawing(250);
   const surface: Point[] = [];
@@ -35,7 +35,7 @@ export const scallopPicture: Picture = (subject) => {
     ],
     'thin',
   );
-  const top = floor - ridge * scale * times;
+  const top = floor - scallop * scale * times;
   const centre = left + 1.5 * along * scale;
   // The ball over the middle pass, as much of it as has room.
   const ball: Point[] = [];
@@ -53,8 +53,8 @@ export const scallopPicture: Picture = (subject) => {
   drawing.text(at(8, top - 22), subject.label('h'));
   drawing.text(at(8, 242), `Heights ${timesText(times)}${times === 1 ? '' : ' against the widths'}`);
   return drawing.svg(
-    'Ridges between the passes of a ball cutter',
-    `Passes ${subject.text(along, 'length')} apart along the surface leave ridges of ${subject.label('h')}. Heights are ${timesText(times)}.`,
+    'Scallops between the passes of a ball cutter',
+    `Passes ${subject.text(along, 'length')} apart along the surface leave scallops of ${subject.label('h')}. Heights are ${timesText(times)}.`,
   );
 };
 

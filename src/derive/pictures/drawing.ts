@@ -1,5 +1,5 @@
 /**
- * Line drawings as SVG text: outlines in the colour of the text around them, so that they suit light and dark; thin
+ * Line drawings as SVG text: outlines in the color of the text around them, so that they suit light and dark; thin
  * dimension lines with arrows between extension lines, the figure above the line (after ISO 129-1); sections hatched
  * at 45° (after ISO 128-3). Lengths are in units of the picture, 320 wide.
  */

@@ -80,7 +80,7 @@ function drawn(chart: Chart, width: number): Element {
 
 const readable = (value: unknown): string => (typeof value === 'number' ? numberText(value) : String(value));
 
-/** In the colours of the panel, since its own would be white in the dark, and with the digits of the table. */
+/** In the colors of the panel, since its own would be white in the dark, and with the digits of the table. */
 const TIP = {
   fill: tokens.colorNeutralBackground1,
   stroke: tokens.colorNeutralStroke1,

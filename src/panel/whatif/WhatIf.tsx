@@ -239,7 +239,7 @@ function ResultCells({ desk, state }: Part) {
             className={styles.grow}
             value={state.read}
             placeholder={solving ? 'Insert!C24' : 'Insert!C20, Insert!C24'}
-            aria-label={solving ? 'Cell that shall show the target' : 'Cells to read'}
+            aria-label={solving ? 'Cell to bring to the target' : 'Cells to read'}
             onChange={(_event, { value }) => {
               desk.setRead(value);
             }}

@@ -23,7 +23,7 @@ export interface Point {
   readonly series: number | string;
 }
 
-/** More colours are not told apart. */
+/** More colors are not told apart. */
 const MOST_COLOURS = 10;
 
 /** One chart for each result that is a number anywhere. */

@@ -278,7 +278,7 @@ export class WhatIfDesk {
     const { inputs, read, target, overFormulas } = this.state;
     const [{ address, values } = EMPTY] = inputs;
     const [result, ...more] = readCells(read, sheet);
-    if (!result || more.length > 0) throw new Refusal('Choose one cell that shall show the target.');
+    if (!result || more.length > 0) throw new Refusal('Choose one cell to bring to the target.');
     const wanted = Number(target);
     if (target.trim() === '' || !Number.isFinite(wanted)) throw new Refusal('Give the target as a number.');
     const goal = {

@@ -147,7 +147,7 @@ function bordersOfGrid({ bd }: IStyleData): Borders {
   return borders;
 }
 
-/** The grid may also hold names of colours and `rgb(…)`, which files do not know. */
+/** The grid may also hold names of colors and `rgb(…)`, which files do not know. */
 function hexColor(color: Nullable<IColorStyle>): string | undefined {
   if (!color?.rgb) return undefined;
   const read = new ColorKit(color.rgb);
