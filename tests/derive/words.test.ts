@@ -92,8 +92,8 @@ it('a signature marks what may be left out and what repeats', () => {
   ).toBe('=MOLD.GROUP.FN(a, [b, …])');
 });
 
-it('a source says its kind unless it is published', () => {
-  expect(sourceText({ kind: 'published', cites: 'A table' })).toBe('A table');
+it('a source says its kind', () => {
+  expect(sourceText({ kind: 'published', cites: 'A table' })).toBe('Published: A table');
   expect(sourceText(commonPractice('A rule'))).toBe('Common practice: A rule');
 });
 

@@ -1,7 +1,7 @@
 import { formula, input } from '../../core/define';
 import { KIENZLE_SOURCE } from '../../tables/cutting';
 import { cutMetal, specificForce } from '../workMaterials';
-import { chipInRange, chipThickness } from './inputs';
+import { chipInRange, chipThickness, WORK_HOLDING } from './inputs';
 
 export const cutForce = formula({
   name: 'CUT.FORCE',
@@ -27,5 +27,6 @@ export const cutForce = formula({
       'engaged at once take their sum.',
     'A metal given as a number is the specific cutting force itself, at the chip that is cut.',
   ],
+  cautions: [{ says: WORK_HOLDING }],
   related: ['CUT.BEND', 'CUT.PULL', 'CUT.POWER', 'CUT.CHIP'],
 });

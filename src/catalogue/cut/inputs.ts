@@ -148,3 +148,6 @@ export const chipInRange = {
   holds: 'h >= 2e-5 and h <= 1e-3',
   says: 'The law holds for chips of 0.02 to 1 mm: thinner ones are near the edge radius, where the force is higher than this.',
 } as const;
+
+export const WORK_HOLDING =
+  'What the cutter pushes with, vise and clamps must hold: a part that moves is thrown, and a cutter that catches breaks. Guards shut, eyes covered, speed and load within the makers’ limits.';

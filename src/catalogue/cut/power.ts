@@ -1,7 +1,7 @@
 import { formula } from '../../core/define';
 import { KIENZLE_SOURCE } from '../../tables/cutting';
 import { cutMetal, specificForce } from '../workMaterials';
-import { axialDepth, chipInRange, chipThickness, feedRate, radialDepth } from './inputs';
+import { axialDepth, chipInRange, chipThickness, feedRate, radialDepth, WORK_HOLDING } from './inputs';
 
 export const cutPower = formula({
   name: 'CUT.POWER',
@@ -18,5 +18,6 @@ export const cutPower = formula({
   notes: [
     'At the cutter: the drive must make a quarter more for its losses (common practice), and a small spindle has its power only near its top speed.',
   ],
+  cautions: [{ says: WORK_HOLDING }],
   related: ['CUT.FORCE', 'CUT.CHIP', 'CUT.FEED'],
 });

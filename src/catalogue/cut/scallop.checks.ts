@@ -18,7 +18,7 @@ export default checks(cutScallop, [
     given: { ballDia: '10 mm', stepover: '10 mm' },
     expect: '5 mm',
     within: 1e-12,
-    from: 'passes a diameter apart leave a ridge as high as the radius',
+    from: 'passes a diameter apart leave a scallop as high as the radius',
     limit: true,
   },
 ]);

@@ -24,7 +24,7 @@ export default checks(cutSpeed, [
     given: { metal: '6061', tool: 'carbide', operation: 'mill' },
     expect: '150 m/min',
     within: 1e-12,
-    from: 'of a range the low end: milling aluminium with carbide 150 to 400 m/min (common practice)',
+    from: 'of a range the low end: milling aluminum with carbide 150 to 400 m/min (common practice)',
     limit: true,
   },
 ]);

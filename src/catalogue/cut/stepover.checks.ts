@@ -19,7 +19,7 @@ export default checks(cutStepover, [
     given: { ballDia: '10 mm', scallop: '5 mm' },
     expect: '10 mm',
     within: 1e-12,
-    from: 'a ridge as high as the radius: passes a diameter apart',
+    from: 'a scallop as high as the radius: passes a diameter apart',
     limit: true,
   },
 ]);

@@ -18,7 +18,7 @@ export default checks(cutWallStep, [
     given: { scallop: '0.01 mm', draft: '90 deg' },
     expect: '0.01 mm',
     within: 1e-12,
-    from: 'on a wall laid flat the stair is as high as its step',
+    from: 'on a wall laid flat the scallop is as high as its step',
     limit: true,
   },
 ]);

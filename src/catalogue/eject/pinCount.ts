@@ -33,5 +33,10 @@ export const ejectPinCount = formula({
   valid: [{ holds: 'n <= 100', says: 'So many pins hardly fit: take larger ones, a stripper or a sleeve.' }],
   sources: [derived('EJECT.PINPRESSURE and EJECT.PINSHEAR solved for the number of pins')],
   notes: [ALLOWED, 'Three or more pins keep a part level; one or two do only under its middle.'],
+  cautions: [
+    {
+      says: 'Each pin must also bear its share without buckling: PIN.BUCKLE. Never reach into an open mold that an ejector can move in.',
+    },
+  ],
   related: ['EJECT.PINPRESSURE', 'EJECT.PINSHEAR', 'EJECT.TOTAL', 'PIN.BUCKLE'],
 });

@@ -1,5 +1,5 @@
 import { derived, formula, input } from '../../core/define';
-import { airBore, airPressure, rodDia, rodFits } from './inputs';
+import { AIR_CAUTION, airBore, airPressure, rodDia, rodFits } from './inputs';
 
 /** Standard atmosphere, ISO 2533. */
 const ATMOSPHERE = 101325;
@@ -31,5 +31,6 @@ export const pressAirUse = formula({
   result: 'V',
   sources: [derived('Boyle’s law, from absolute pressure p + 101325 Pa to the atmosphere')],
   notes: ['Hoses and dead ends come on top. In liters or cubic feet of free air.'],
+  cautions: [{ says: AIR_CAUTION }],
   related: ['PRESS.RETURN'],
 });

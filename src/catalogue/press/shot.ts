@@ -1,5 +1,5 @@
 import { commonPractice, derived, formula, input } from '../../core/define';
-import { plungerDia } from './inputs';
+import { MELT_CAUTION, plungerDia } from './inputs';
 
 export const pressShot = formula({
   name: 'PRESS.SHOT',
@@ -27,5 +27,6 @@ export const pressShot = formula({
     derived('Volume of a cylinder'),
     commonPractice('Use at most 0.7 of the barrel’s volume for a shot'),
   ],
+  cautions: [{ says: MELT_CAUTION }],
   related: ['PRESS.STROKE', 'PRESS.MELTVOLUME'],
 });

@@ -1,5 +1,5 @@
 import { derived, formula, input } from '../../core/define';
-import { plungerDia } from './inputs';
+import { MELT_CAUTION, plungerDia } from './inputs';
 
 export const pressStroke = formula({
   name: 'PRESS.STROKE',
@@ -23,5 +23,6 @@ export const pressStroke = formula({
   result: 's',
   sources: [derived('Volume of a cylinder')],
   notes: ['The volume is that of the melt: PRESS.MELTVOLUME gives it from the volume of the cold part.'],
+  cautions: [{ says: MELT_CAUTION }],
   related: ['PRESS.SHOT', 'PRESS.MELTVOLUME'],
 });

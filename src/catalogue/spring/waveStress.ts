@@ -1,6 +1,6 @@
 import { derived, formula } from '../../core/define';
 import { WAVE_SOURCE } from '../../tables/springs';
-import { force, ring, ringHasBreadth } from './inputs';
+import { force, ring, ringHasBreadth, STORED_ENERGY } from './inputs';
 import { waveIsUsual, waveRing, wavesPerTurn } from './wave';
 
 export const springWaveStress = formula({
@@ -27,5 +27,6 @@ export const springWaveStress = formula({
   notes: [
     'Compare with the tensile strength of the strip: static use stays below it, many cycles below about half of it.',
   ],
+  cautions: [{ says: STORED_ENERGY }],
   related: ['SPRING.WAVERATE'],
 });
