@@ -2,12 +2,20 @@
 export type ErrorCode =
   '#VALUE!' | '#N/A' | '#NUM!' | '#DIV/0!' | '#REF!' | '#NAME?' | '#NULL!' | '#SPILL!' | '#CALC!';
 
-/** A cell in error. `message` tells a person what to change; errors that only pass through us have none. */
+/**
+ * A cell in error. `message` tells a person what to change; errors that only pass through us have none. `origin` names
+ * the cell of a workbook where it began, `Insert!B7`, once it stands in one.
+ */
 export class CellError {
+  declare readonly origin?: string;
+
   constructor(
     readonly code: ErrorCode,
     readonly message = '',
-  ) {}
+    origin?: string,
+  ) {
+    if (origin !== undefined) this.origin = origin;
+  }
 
   toString(): string {
     return this.code;

@@ -14,7 +14,10 @@ import { information } from './information';
 import { lookups } from './lookups';
 import { matrices } from './matrices';
 import { patterns } from './patterns';
-import { INDEX } from './references';
+import { references } from './references';
+import { subtotals } from './subtotals';
+import { lambdas } from './lambdas';
+import { logic } from './logic';
 import { rounding } from './rounding';
 import type { SheetFunction } from './spec';
 import { splitting } from './splitting';
@@ -25,7 +28,6 @@ import { trigonometry } from './trigonometry';
 
 /** Every function but ours, which the workbook brings along, and the language's own (IF, LET and their kind). */
 export const sheetFunctions: readonly SheetFunction[] = [
-  INDEX,
   CONVERT,
   ...arithmetic,
   ...arrays,
@@ -39,12 +41,16 @@ export const sheetFunctions: readonly SheetFunction[] = [
   ...finance,
   ...formats,
   ...information,
+  ...lambdas,
+  ...logic,
   ...lookups,
   ...matrices,
   ...patterns,
+  ...references,
   ...rounding,
   ...splitting,
   ...statistics,
+  ...subtotals,
   ...sums,
   ...texts,
   ...trigonometry,

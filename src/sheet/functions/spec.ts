@@ -10,6 +10,7 @@
  * | `s` | any scalar but an error | the same |
  * | `v` | any scalar, errors too | the same |
  * | `r` | what was written: reference, array, scalar, function | as it is |
+ * | `p` | as `r`, but only where its cells are counts: they are not calculated for it (ROW, COLUMNS, OFFSET) | as it is |
  * | `a` | an array; its expression is calculated as in an array formula | as it is |
  * | `A` | as `r`, calculated as in an array formula | as it is |
  * | `l` | a way to calculate the argument, called where it is wanted | as it is |
@@ -21,7 +22,7 @@
  * A function answers with a value or raises an error (`raise`). What is not finite becomes `#NUM!`. A fault (any other
  * exception) is "kept", as `Keep` is: never a wrong value.
  */
-import type { ArrayValue, Reference, Scalar, Value } from '../values';
+import type { ArrayValue, Reference, Scalar, SheetArea, Value } from '../values';
 import type { CellError } from '../../cells/value';
 
 export interface Given {
@@ -31,6 +32,7 @@ export interface Given {
   s: Exclude<Scalar, CellError>;
   v: Scalar;
   r: Value;
+  p: Value;
   a: ArrayValue;
   A: Value;
   l: Lazy;
@@ -62,8 +64,8 @@ export interface Context {
   /** Cells of a reference as an array, blanks as `null`. Several areas raise `#VALUE!`. */
   array(value: Value): ArrayValue;
   /**
-   * Every scalar of a value: of a reference (area by area, a row at a time) only the cells that hold something; of an
-   * array all.
+   * Every scalar of a value: of a reference only the cells that hold something, column by column; of an array all. Where
+   * the order or the blanks count, ask for the `array`.
    */
   each(value: Value, visit: (value: Scalar) => void): void;
   /** Something that is costly to make of a reference (an index for looking up), kept until one of its cells changes. */
@@ -74,6 +76,20 @@ export interface Context {
   now(): number;
   /** From 0 to 1, anew at each call. */
   random(): number;
+  readonly workbook: WorkbookView;
+}
+
+/** What a few functions ask about the workbook beyond its values. Rows, columns and sheets count from 0. */
+export interface WorkbookView {
+  readonly sheetNames: readonly string[];
+  /** The text of a cell's formula without its `=`. */
+  formulaAt(sheet: number, row: number, column: number): string | undefined;
+  /** The cells that the formula of a cell fills; its own where it fills no other. */
+  spillAt(sheet: number, row: number, column: number): SheetArea | undefined;
+  /** Whether a row is hidden, and whether a filter did that. */
+  hiddenRow(sheet: number, row: number): 'filtered' | 'hidden' | undefined;
+  /** What a text such as `Sheet1!A1:B3` or a name refers to, as if written in a cell; an error where nothing. */
+  refer(text: string, sheet: number, row: number, column: number): Value;
 }
 
 export interface SheetFunction {
@@ -81,6 +97,8 @@ export interface SheetFunction {
   readonly parameters: Parameters;
   /** Calculated anew whenever anything is: NOW, RAND and their kind. */
   readonly isVolatile: boolean;
+  /** One of our own functions: its cell is never kept, it has a value or an error. */
+  readonly isOurs: boolean;
   readonly call: (context: Context, args: readonly unknown[]) => Value;
 }
 
@@ -114,7 +132,13 @@ export function plain<const T extends string>(
   call: (...args: Arguments<T>) => Value,
 ): SheetFunction {
   const run = call as (...args: readonly unknown[]) => Value;
-  return { name, parameters: readParameters(takes), isVolatile: false, call: (_, args) => run(...args) };
+  return {
+    name,
+    parameters: readParameters(takes),
+    isVolatile: false,
+    isOurs: false,
+    call: (_, args) => run(...args),
+  };
 }
 
 /** A function that reads references or asks for the date, the time limit and so on. */
@@ -128,6 +152,7 @@ export function inContext<const T extends string>(
     name,
     parameters: readParameters(takes),
     isVolatile: false,
+    isOurs: false,
     call: (context, args) => run(context, ...args),
   };
 }

@@ -1,0 +1,129 @@
+/** Puts what a formula answers into its cell and, where it is an array, into the ones beside and below. */
+import { areaContains, cellAddress, MAX_COLUMNS, MAX_ROWS, type Area } from '../../cells/address';
+import { CellError } from '../../cells/value';
+import { ArrayValue, ERRORS, type Scalar } from '../values';
+import { DIRTY } from './cells';
+import { begun } from './origin';
+import { eachPlace, type Dependents } from './dependents';
+import type { Formula } from './formula';
+
+export class Spills {
+  constructor(
+    private readonly dependents: Dependents,
+    private readonly sheetNames: readonly string[],
+  ) {}
+
+  put(formula: Formula, value: Scalar | ArrayValue): void {
+    this.dependents.unblock(formula);
+    const wanted = areaOf(formula, value);
+    if (wanted === 'off the sheet') {
+      this.fill(formula, undefined, new CellError('#SPILL!', 'The result does not fit on the sheet.'));
+      return;
+    }
+    const obstacle = wanted && !formula.fixed ? this.obstacle(formula, wanted) : undefined;
+    if (wanted && obstacle) {
+      this.fill(formula, undefined, blocked(obstacle));
+      this.dependents.block(formula, wanted);
+    } else this.fill(formula, wanted, value);
+  }
+
+  /** Gives up the cells of an area that a formula's result fills no more, or all of them. */
+  clear(formula: Formula, area: Area, but: Area | undefined): void {
+    const { sheet } = formula;
+    const cells = this.dependents.sheets[sheet];
+    eachPlace(area, (row, column) => {
+      if (but && areaContains(but, row, column)) return;
+      if (cells?.formula(row, column) !== formula || isAnchor(formula, row, column)) return;
+      cells.setFormula(row, column, undefined);
+      cells.set(row, column, null);
+      this.dependents.touch(sheet, row, column);
+    });
+  }
+
+  /** The cells that a formula's result fills in the file: who reads them waits for it. */
+  reserve(formula: Formula, area: Area): void {
+    const cells = this.dependents.sheets[formula.sheet];
+    formula.area = area;
+    eachPlace(area, (row, column) => {
+      if (cells?.formula(row, column)) return;
+      cells?.setFormula(row, column, formula);
+      cells?.set(row, column, DIRTY);
+    });
+  }
+
+  private fill(formula: Formula, area: Area | undefined, value: Scalar | ArrayValue): void {
+    const { sheet, area: before } = formula;
+    const cells = this.dependents.sheets[sheet];
+    if (!cells) return;
+    if (before) this.clear(formula, before, area);
+    formula.area = area;
+    if (!area) {
+      cells.set(
+        formula.row,
+        formula.column,
+        this.asCell(
+          formula,
+          value instanceof ArrayValue ? value.at(0, 0) : value,
+          formula.row,
+          formula.column,
+        ),
+      );
+      return;
+    }
+    const fresh: [number, number][] = [];
+    eachPlace(area, (row, column) => {
+      const owner = cells.formula(row, column);
+      if (owner && owner !== formula) return;
+      if (!owner) {
+        cells.setFormula(row, column, formula);
+        fresh.push([row, column]);
+      }
+      const part = partOf(value, row - area.top, column - area.left);
+      cells.set(row, column, this.asCell(formula, part, row, column));
+    });
+    for (const [row, column] of fresh) this.dependents.touch(sheet, row, column);
+  }
+
+  /** A blank result shows 0. */
+  private asCell({ sheet }: Formula, value: Scalar, row: number, column: number): Scalar {
+    return value === null ? 0 : begun(value, this.sheetNames[sheet], row, column);
+  }
+
+  /** The first cell in the way, by its address. */
+  private obstacle(formula: Formula, area: Area): string | undefined {
+    const cells = this.dependents.sheets[formula.sheet];
+    for (let row = area.top; row <= area.bottom; row++) {
+      for (let column = area.left; column <= area.right; column++) {
+        if (isAnchor(formula, row, column)) continue;
+        const owner = cells?.formula(row, column);
+        const isTaken = owner ? owner !== formula : cells?.get(row, column) !== null;
+        if (isTaken) return cellAddress(row, column);
+      }
+    }
+    return undefined;
+  }
+}
+
+const isAnchor = (formula: Formula, row: number, column: number): boolean =>
+  formula.row === row && formula.column === column;
+
+const blocked = (address: string): CellError =>
+  new CellError('#SPILL!', `The result needs more cells than are free: clear ${address}.`);
+
+/** Undefined for the formula's own cell alone. */
+function areaOf(formula: Formula, value: Scalar | ArrayValue): Area | 'off the sheet' | undefined {
+  if (formula.fixed) return formula.fixed;
+  if (!(value instanceof ArrayValue)) return undefined;
+  const { row: top, column: left } = formula;
+  const bottom = top + value.rows - 1;
+  const right = left + value.columns - 1;
+  return bottom >= MAX_ROWS || right >= MAX_COLUMNS ? 'off the sheet' : { top, left, bottom, right };
+}
+
+/** A single row, column or value repeats in the area of an old array formula; beyond any other there is nothing. */
+function partOf(value: Scalar | ArrayValue, row: number, column: number): Scalar {
+  if (!(value instanceof ArrayValue)) return value;
+  const r = value.rows === 1 ? 0 : row;
+  const c = value.columns === 1 ? 0 : column;
+  return r < value.rows && c < value.columns ? value.at(r, c) : ERRORS['#N/A'];
+}
