@@ -11,7 +11,7 @@ import { toTex } from '../src/core/expr/tex';
 import { programFor } from '../src/core/program';
 import { SYSTEMS } from '../src/core/quantity';
 import { CHECKS, checksOf } from './support/checks';
-import { dimensionFault } from './support/dimensions';
+import { dimensionFault, symbolFault, unusedConstants } from './support/dimensions';
 import { runCheck, argumentsOf, valuesOf } from './support/runCheck';
 
 const isFormula = (definition: Definition): definition is Formula => definition.type === 'formula';
@@ -134,11 +134,18 @@ describe.each(catalogue.filter(isFormula).map((definition) => [definition.name, 
   'the equations of %s',
   (_, definition) => {
     it.each(checksOf(definition).map((check) => [check.from, check] as const))(
-      'fit in dimension (%s)',
+      'and conditions fit in dimension (%s)',
       (_from, check) => {
         expect(dimensionFault(definition, valuesOf(definition, check))).toBeUndefined();
       },
     );
+
+    it('have one meaning for each symbol, and a use for each constant', () => {
+      for (const check of checksOf(definition)) {
+        expect(symbolFault(definition, valuesOf(definition, check))).toBeUndefined();
+      }
+      expect(unusedConstants(definition)).toEqual([]);
+    });
 
     it('can be typeset and shown step by step', () => {
       for (const check of checksOf(definition)) {

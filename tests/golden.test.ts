@@ -22,9 +22,10 @@ const equation = (symbol: string, step: Step): string =>
         .join('\n')
     : `  ${symbol} = ${step.expr}`;
 
-const equations = ({ name, steps, result }: Formula): string =>
+const equations = ({ name, constants, steps, result }: Formula): string =>
   [
     `${name} gives ${result}`,
+    ...Object.entries(constants ?? {}).map(([symbol, { is }]) => `  ${symbol} is ${is}`),
     ...Object.entries<Step>(steps).map(([symbol, step]) => equation(symbol, step)),
   ].join('\n');
 

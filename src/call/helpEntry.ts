@@ -8,7 +8,7 @@ import { symbolTex, toTex } from '../core/expr/tex';
 import { numberText } from '../core/format';
 import { systemUnit } from '../core/quantity';
 import type { HelpCaution, HelpEntry, HelpParameter } from '../derive/help';
-import { equationsOf, inLetters, rangeOf } from '../derive/typeset';
+import { constantsOf, equationsOf, inLetters, rangeOf } from '../derive/typeset';
 import { signature, unitsOfKind, wordsOf, type FunctionWords } from '../derive/words';
 import { exampleOf } from './example';
 import type { Tool } from './tools/tool';
@@ -43,6 +43,7 @@ export function definitionHelp(definition: Definition, check: Check): HelpDraft 
       }),
       notes: definition.notes ?? [],
       equations: equationsOf(definition),
+      constants: constantsOf(definition),
       ...(definition.type === 'procedure' ? { method: definition.method } : {}),
       columns: columnsOf(definition),
       example: { typed, answer: answerText(answer, typed), unit, lines: work.lines, system, from },
@@ -66,6 +67,7 @@ export function toolHelp(tool: Tool): HelpDraft {
       parameters: tool.parameters,
       notes,
       equations: [],
+      constants: [],
       columns: [],
       example: { typed, answer: answerText(answer, typed), unit: '', lines: [] },
       pictures: [],

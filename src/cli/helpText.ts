@@ -15,8 +15,19 @@ function section(heading: string, blocks: readonly string[], between = '\n'): st
 
 /** The help of one function as text: what the page of help says, but for its pictures. */
 export function helpText(entry: HelpEntry): string {
-  const { signature, summary, notes, parameters, method, equations, range, cautions, sources, related } =
-    entry;
+  const {
+    signature,
+    summary,
+    notes,
+    parameters,
+    method,
+    equations,
+    constants,
+    range,
+    cautions,
+    sources,
+    related,
+  } = entry;
   return [
     signature,
     [summary, ...notes].map((text) => wrap(text)).join('\n\n'),
@@ -25,6 +36,7 @@ export function helpText(entry: HelpEntry): string {
     ...section('Equation', [
       ...(method === undefined ? [] : [listed(method)]),
       ...equations.flatMap(equationLines),
+      ...constants.map(({ symbol, is, says }) => listed(`${symbol} = ${is}: ${says}`)),
     ]),
     ...section('Example', exampleLines(entry)),
     ...section(

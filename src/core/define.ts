@@ -246,11 +246,23 @@ export type Step = {
   readonly fitted?: { readonly units: Readonly<Record<string, string>>; readonly out: string };
 } & ({ readonly expr: string } | { readonly by: string; readonly cases: Readonly<Record<string, string>> });
 
+/** A number of nature, of a standard or of a rule, that equations name by its symbol. */
+export interface Constant {
+  readonly gives: Kind;
+  readonly is: Amount;
+  readonly says: string;
+}
+
+/** `p_n: constant('pressure', '1 atm', 'Standard atmosphere')`. */
+export const constant = (gives: Kind, is: Amount, says: string): Constant => ({ gives, is, says });
+
 export interface Formula<
   I extends readonly AnyInput[] = readonly AnyInput[],
   S extends string = string,
 > extends Common<I> {
   readonly type: 'formula';
+  /** Numbers that equations and conditions name instead of writing them out. */
+  readonly constants?: Readonly<Record<string, Constant>>;
   readonly steps: Readonly<Record<S, Step>>;
   readonly result: NoInfer<S>;
   /** Answers in words instead of the result where the condition on the symbols holds. */

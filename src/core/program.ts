@@ -1,4 +1,5 @@
-import type { AnyInput, Formula, Step } from './define';
+import { amountSI } from './amount';
+import type { AnyInput, Constant, Formula, Step } from './define';
 import type { Dimension } from './dimension';
 import { fold, prune } from './expr/fold';
 import { parseEquation } from './expr/parse';
@@ -15,6 +16,8 @@ export interface Program {
   readonly load: (values: readonly unknown[]) => void;
   readonly slots: Float64Array;
   readonly symbols: readonly SlotSymbol[];
+  /** Numbers that the equations name; they run as literals. */
+  readonly constants: readonly (Constant & { readonly symbol: string; readonly si: number })[];
   readonly steps: readonly CompiledStep[];
   readonly start: readonly Gate[];
   readonly result: number;
@@ -111,13 +114,27 @@ function build(formula: Formula, values: readonly unknown[]): Program {
     symbols.filter(({ input }) => values[input] === undefined).map(({ symbol }) => symbol),
   );
 
+  const constants = Object.entries(formula.constants ?? {}).map(([symbol, constant]) => ({
+    ...constant,
+    symbol,
+    si: amountSI(constant.is, constant.gives),
+  }));
+  const valueOf = new Map(constants.map(({ symbol, si }) => [symbol, si]));
+  for (const { symbol, gives } of constants) kinds.set(symbol, gives);
+  const settled = (e: Expr): Expr =>
+    rewrite(e, (node) =>
+      node.type === 'var' && valueOf.has(node.name) ? num(valueOf.get(node.name) ?? NaN) : node,
+    );
+
   const slot = (name: string): number => slotOf.get(name) as number;
   const read = (text: string): Expr =>
     fold(
-      parseEquation(
-        text,
-        (name) => slotOf.has(name),
-        (name) => !missing.has(name),
+      settled(
+        parseEquation(
+          text,
+          (name) => slotOf.has(name) || valueOf.has(name),
+          (name) => !missing.has(name),
+        ),
       ),
     );
   const ready = (text: string): Runner => compile(read(text), slot);
@@ -143,9 +160,10 @@ function build(formula: Formula, values: readonly unknown[]): Program {
   const steps = Object.entries<Step>(formula.steps).map(([symbol, step], i): CompiledStep => {
     const text = 'by' in step ? step.cases[chosen(formula, step.by, values)] : step.expr;
     if (text === undefined) throw new Error(`${formula.name}: ${symbol} has no case for ${step.says}`);
-    const known = (name: string): boolean => slotOf.has(name) && !(order.indexOf(name) >= i);
+    const known = (name: string): boolean =>
+      valueOf.has(name) || (slotOf.has(name) && !(order.indexOf(name) >= i));
     const written = prune(parseEquation(text, known, (name) => !missing.has(name)));
-    const expr = fold(step.fitted ? fitted(written, step.fitted, kinds, step.gives) : written);
+    const expr = fold(settled(step.fitted ? fitted(written, step.fitted, kinds, step.gives) : written));
     kinds.set(symbol, step.gives);
     return {
       symbol,
@@ -166,6 +184,7 @@ function build(formula: Formula, values: readonly unknown[]): Program {
   );
   return {
     symbols,
+    constants,
     slots,
     steps,
     start: gatesAfter(-1),
@@ -235,5 +254,6 @@ export function programFor(formula: Formula, values: readonly unknown[]): Progra
 export const symbolDimensions = (program: Program): Map<string, Dimension> =>
   new Map([
     ...program.symbols.map(({ symbol, gives }) => [symbol, KINDS[gives].dimension] as const),
+    ...program.constants.map(({ symbol, gives }) => [symbol, KINDS[gives].dimension] as const),
     ...program.steps.map(({ symbol, step }) => [symbol, KINDS[step.gives].dimension] as const),
   ]);

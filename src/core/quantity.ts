@@ -68,6 +68,7 @@ export const KINDS: Readonly<Record<Kind, KindFacts>> = {
   cuttingSpeed: kind('cutting speed', SPEED, UNITS.cuttingSpeed, 'ft/min', 'm/min'),
   feedRate: kind('feed rate', SPEED, UNITS.feedRate, 'in/min', 'mm/min'),
   speed: kind('speed', SPEED, UNITS.speed, 'in/s', 'mm/s'),
+  acceleration: kind('acceleration', dimension({ m: 1, s: -2 }), UNITS.acceleration, 'ft/s²', 'm/s²'),
   rotation: kind('speed of rotation', dimension({ s: -1 }), UNITS.rotation, 'rpm'),
   shearRate: kind('shear rate', dimension({ s: -1 }), UNITS.shearRate, '1/s'),
   flow: kind('flow', dimension({ m: 3, s: -1 }), UNITS.flow, 'in³/s', 'cm³/s'),

@@ -153,6 +153,7 @@ export const UNITS = {
   cuttingSpeed: [unit('ft/min', FOOT / 60, 'sfm', 'fpm'), unit('m/min', 1 / 60)],
   feedRate: [unit('in/min', INCH / 60, 'ipm'), unit('mm/min', 1e-3 / 60)],
   speed: [unit('in/s', INCH), unit('mm/s', 1e-3), unit('m/s', 1)],
+  acceleration: [unit('ft/s²', FOOT, 'ft/s2'), unit('m/s²', 1, 'm/s2')],
   rotation: [unit('rpm', 1 / 60, 'rev/min', '1/min')],
   shearRate: [unit('1/s', 1, '/s')],
   flow: [

@@ -2,7 +2,7 @@ import type { Source } from '../core/define';
 import type { FamilyWords } from '../core/familyWords';
 import { withUnit } from '../core/format';
 import type { System } from '../core/quantity';
-import type { GeneralEquation, RangeCondition, TypesetLine } from './typeset';
+import type { GeneralEquation, NamedConstant, RangeCondition, TypesetLine } from './typeset';
 import { familyOf, SOURCE_KINDS, type ParameterWords } from './words';
 
 /** All that the page of help of one function says; written to HTML by `helpHtml`. */
@@ -15,6 +15,8 @@ export interface HelpEntry {
   readonly parameters: readonly HelpParameter[];
   readonly notes: readonly string[];
   readonly equations: readonly GeneralEquation[];
+  /** Numbers that the equations name. */
+  readonly constants: readonly NamedConstant[];
   /** How it is found, where an equation does not say it. */
   readonly method?: string;
   /** What a table gives, by the word that asks for it. */
@@ -84,7 +86,9 @@ export function helpHtml(entry: HelpEntry, tools: HelpTools): string {
     section('What it gives', columnsHtml(entry)),
     section(
       entry.equations.length > 0 || method !== undefined ? 'Equation' : '',
-      (method === undefined ? '' : `<p>${escape(method)}</p>`) + equationsHtml(entry, tools),
+      (method === undefined ? '' : `<p>${escape(method)}</p>`) +
+        equationsHtml(entry, tools) +
+        constantsHtml(entry, tools),
     ),
     section('Picture', pictures.map((svg) => `<div class="picture">${svg}</div>`).join('')),
     section('Example', exampleHtml(entry.example, tools)),
@@ -150,6 +154,13 @@ function equationsHtml({ equations }: HelpEntry, { typeset }: HelpTools): string
     return `${escape(says)}${unit === '' ? '' : ` <small>(${escape(unit)})</small>`}${lines.join('')}${note === undefined ? '' : `<small>${escape(note)}</small>`}`;
   });
   return items.length === 0 ? '' : list('ol', items);
+}
+
+function constantsHtml({ constants }: HelpEntry, { typeset }: HelpTools): string {
+  const items = constants.map(
+    ({ symbolTex, is, says }) => `<dt>${typeset(symbolTex)} = ${escape(is)}</dt><dd>${escape(says)}</dd>`,
+  );
+  return items.length === 0 ? '' : `<dl>${items.join('')}</dl>`;
 }
 
 function exampleHtml({ typed, answer, unit, lines, from }: HelpExample, { typeset }: HelpTools): string {

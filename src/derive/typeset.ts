@@ -9,7 +9,7 @@ import type { Kind, System } from '../core/quantity';
 import { findUnit } from '../core/readQuantity';
 import { quantityText } from '../core/format';
 import { measureTex, quantityTex } from './typesetQuantity';
-import { unitsOfKind } from './words';
+import { amountText, unitsOfKind } from './words';
 import { workOf, type GivenText, type Work, type WorkLine } from './work';
 
 /** A line of the work, ready to be shown. TeX is for math mode. */
@@ -64,6 +64,11 @@ function typesetLine(line: WorkLine, system: System, equation: Typeset | undefin
     valueText,
   };
   if (line.role === 'input') return shown;
+  if (line.role === 'constant')
+    return {
+      ...shown,
+      tex: `${shown.symbolTex} = {${quantityTex(line.value as number, line.gives as Kind, system)}}`,
+    };
   return equation ? { ...shown, ...equation } : { ...shown, words: inLetters(line.equation) };
 }
 
@@ -214,7 +219,9 @@ function writtenEquations(lines: readonly WorkLine[], system: System): Map<strin
 function readWritten(symbol: string, equation: string): Expr | undefined {
   const right = equation.startsWith(`${symbol} = `) ? equation.slice(symbol.length + 3) : equation;
   try {
-    return parseEquation(right, () => true);
+    const read = parseEquation(right, () => true);
+    // "table or formula" says which of two it was: no equation.
+    return read.type === 'op' && ['and', 'or', 'not'].includes(read.op) ? undefined : read;
   } catch {
     return undefined;
   }
@@ -290,6 +297,26 @@ function procedureEquations(definition: Extract<Definition, { type: 'procedure' 
     };
   });
 }
+
+/** A number that the equations of a definition name. */
+export interface NamedConstant {
+  readonly symbolTex: string;
+  /** For where nothing can be typeset. */
+  readonly symbol: string;
+  /** As it was written, and in the other system's units. */
+  readonly is: string;
+  readonly says: string;
+}
+
+export const constantsOf = (definition: Definition): NamedConstant[] =>
+  definition.type !== 'formula'
+    ? []
+    : Object.entries((definition as Formula).constants ?? {}).map(([symbol, { gives, is, says }]) => ({
+        symbolTex: symbolTex(symbol),
+        symbol: inLetters(symbol),
+        is: amountText(is, gives),
+        says,
+      }));
 
 /** One condition of an equation's range of validity. */
 export interface RangeCondition {

@@ -4,12 +4,12 @@ import { programFor } from '../core/program';
 import type { Kind } from '../core/quantity';
 import { marginText } from '../core/strength';
 
-/** One line of the shown work: an input, a step or the result. Values are in SI or in words. */
+/** One line of the shown work: an input, a named constant, a step or the result. Values are in SI or in words. */
 export interface WorkLine {
-  readonly role: 'input' | 'step' | 'result';
+  readonly role: 'input' | 'constant' | 'step' | 'result';
   readonly symbol: string;
   readonly says: string;
-  /** The relation, as text that the equation language reads; empty for inputs. */
+  /** The relation, as text; empty for inputs. */
   readonly equation: string;
   readonly gives: Kind | 'text';
   readonly value: number | string;
@@ -60,6 +60,21 @@ function inputLines(definition: Definition, values: readonly unknown[], given: G
   });
 }
 
+/** The numbers that the equations name, as they were written: `p_n = 1 atm`. */
+const constantLines = (definition: Definition, values: readonly unknown[]): WorkLine[] =>
+  definition.type !== 'formula'
+    ? []
+    : programFor(definition as Formula, values).constants.map(
+        ({ symbol, is, says, gives, si }): WorkLine => ({
+          role: 'constant',
+          symbol,
+          says,
+          equation: `${symbol} = ${is}`,
+          gives,
+          value: si,
+        }),
+      );
+
 /** The yield of the metal that bears the governing stress, and how many times the stress it is. */
 function strengthLines({ strength }: Evaluation): WorkLine[] {
   if (strength?.yield === undefined || !Number.isFinite(strength.margin)) return [];
@@ -94,7 +109,7 @@ export function workOf(
   const evaluation = evaluate(definition, values, system);
   const { answer, steps } = evaluation;
   const gives = givesOf(definition, values);
-  const inputs = inputLines(definition, values, given);
+  const inputs = [...inputLines(definition, values, given), ...constantLines(definition, values)];
   const working = steps.map((step): WorkLine => ({ role: 'step', ...step }));
   const strength = strengthLines(evaluation);
   // One of a formula's steps is its result; a procedure's or a table's result stands on a line of its own.

@@ -1,4 +1,4 @@
-import { commonPractice, derived, fromMemory, input } from '../../core/define';
+import { commonPractice, constant, derived, fromMemory, input } from '../../core/define';
 
 /** An uncooled mold as one lump: what each shot brings, and what its surface gives to the air. */
 export const shotMass = input('shotMass', 'm', 'mass', {
@@ -37,4 +37,12 @@ export const HEAT_CONTENTS = fromMemory(
 export const HEAT_NOTES = [
   'Heat contents from melt to ejection, from memory: PS 300, ABS 330, PC 400, POM 420, PP 480, HDPE 560, PA66 560 J/g.',
 ] as const;
-export const HOT_MOLD = 'An uncooled mold runs hot enough to burn: gloves, and measure before touching.';
+/** A caution on the symbol of the mold's temperature. */
+export const hotMold = <S extends string>(symbol: S) =>
+  ({
+    when: `${symbol} > T_b`,
+    says: 'An uncooled mold runs hot enough to burn: gloves, and measure before touching.',
+  }) as const;
+export const burns = {
+  T_b: constant('temperature', '45 °C', 'Above it metal is too hot to hold'),
+} as const;

@@ -1,13 +1,14 @@
 import { formula } from '../../core/define';
 import {
   airTemp,
+  burns,
   area,
   FILM,
   film,
   HEAT_CONTENTS,
   HEAT_NOTES,
   heatContent,
-  HOT_MOLD,
+  hotMold,
   LUMP,
   shotMass,
 } from './balance';
@@ -24,6 +25,7 @@ export const coolCycle = formula({
       says: 'must be above {airTemp}: a mold without cooling gets no colder',
     },
   ],
+  constants: burns,
   steps: {
     P: { gives: 'power', expr: 'alpha*A*(T_w - T_a)', says: 'Heat that the surface gives away' },
     t: { gives: 'time', expr: 'm*h/P', says: 'Time it takes for the heat of one shot' },
@@ -34,6 +36,6 @@ export const coolCycle = formula({
     ...HEAT_NOTES,
     'Where this is longer than the cooling of the wall, the mold decides the cycle: COST.CYCLE takes the longer.',
   ],
-  cautions: [{ when: 'T_w > 318.15', says: HOT_MOLD }],
+  cautions: [hotMold('T_w')],
   related: ['COOL.MOLDTEMP', 'COST.CYCLE'],
 });

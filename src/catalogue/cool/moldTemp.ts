@@ -1,13 +1,14 @@
 import { formula, input } from '../../core/define';
 import {
   airTemp,
+  burns,
   area,
   FILM,
   film,
   HEAT_CONTENTS,
   HEAT_NOTES,
   heatContent,
-  HOT_MOLD,
+  hotMold,
   LUMP,
   shotMass,
 } from './balance';
@@ -23,6 +24,7 @@ export const coolMoldTemp = formula({
     film,
     airTemp,
   ],
+  constants: burns,
   steps: {
     P: { gives: 'power', expr: 'm*h/t', says: 'Heat that the shots bring' },
     r: { gives: 'rise', expr: 'P/(alpha*A)', says: 'Rise over the air at which the surface gives it away' },
@@ -31,6 +33,6 @@ export const coolMoldTemp = formula({
   result: 'T',
   sources: [LUMP, FILM, HEAT_CONTENTS],
   notes: [...HEAT_NOTES, 'It takes many cycles to get there: the first shots see a cold mold.'],
-  cautions: [{ when: 'T > 318.15', says: HOT_MOLD }],
+  cautions: [hotMold('T')],
   related: ['COOL.CYCLE', 'COOL.RISE', 'COOL.TIME'],
 });

@@ -1,4 +1,4 @@
-import { formula, input } from '../../core/define';
+import { constant, formula, input } from '../../core/define';
 import { CIRCLE_PATH, diameter, engagement, radialDepth, smallFeed, withinCutter } from './inputs';
 
 export const cutChip = formula({
@@ -14,6 +14,7 @@ export const cutChip = formula({
     diameter,
   ],
   refuse: [withinCutter],
+  constants: { h_e: constant('length', '5 µm', 'Thinnest chip that a sharp edge still cuts') },
   steps: {
     ...engagement,
     h: { gives: 'length', expr: 'f_z*s', says: 'Chip thickness where the tooth is deepest' },
@@ -23,7 +24,7 @@ export const cutChip = formula({
   sources: [CIRCLE_PATH],
   cautions: [
     {
-      when: 'h < 5e-6',
+      when: 'h < h_e',
       says: 'Thinner than about 5 µm the edge rubs and does not cut: feed faster or use a sharper cutter.',
     },
   ],

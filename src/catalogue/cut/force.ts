@@ -1,7 +1,7 @@
 import { formula, input } from '../../core/define';
 import { KIENZLE_SOURCE } from '../../tables/cutting';
 import { cutMetal, specificForce } from '../workMaterials';
-import { chipInRange, chipThickness, WORK_HOLDING } from './inputs';
+import { chipInRange, chipLimits, chipThickness, WORK_HOLDING } from './inputs';
 
 export const cutForce = formula({
   name: 'CUT.FORCE',
@@ -15,6 +15,7 @@ export const cutForce = formula({
     }),
     cutMetal,
   ],
+  constants: chipLimits,
   steps: {
     ...specificForce,
     F: { gives: 'force', expr: 'k_c*b*h', says: 'On the section of the chip' },

@@ -1,4 +1,4 @@
-import { commonPractice, derived, input, type Step } from '../../core/define';
+import { commonPractice, constant, derived, input, type Step } from '../../core/define';
 
 /** What the functions of milling share. */
 
@@ -108,8 +108,16 @@ export const reachingCutter = [
   }),
 ] as const;
 export const neckIsWhole = [
-  { when: 'given(d_n) > given(L_n)', argument: 'neckLength', says: 'must be given together with neckDia' },
-  { when: 'given(L_n) > given(d_n)', argument: 'neckDia', says: 'must be given together with neckLength' },
+  {
+    when: 'given(d_n) and not(given(L_n))',
+    argument: 'neckLength',
+    says: 'must be given together with neckDia',
+  },
+  {
+    when: 'given(L_n) and not(given(d_n))',
+    argument: 'neckDia',
+    says: 'must be given together with neckLength',
+  },
 ] as const;
 export const tipStiffness = {
   d_c: {
@@ -143,9 +151,13 @@ export const BREAKING = {
   says: 'A thin cutter breaks without warning: guards shut and eyes covered.',
 } as const;
 
+export const chipLimits = {
+  h_1: constant('length', '0.02 mm', 'Thinnest chip of the law'),
+  h_2: constant('length', '1 mm', 'Thickest chip of the law'),
+} as const;
 /** Kienzle's law holds for this range of chip thickness; below it the edge rubs. */
 export const chipInRange = {
-  holds: 'h >= 2e-5 and h <= 1e-3',
+  holds: 'h >= h_1 and h <= h_2',
   says: 'The law holds for chips of 0.02 to 1 mm: thinner ones are near the edge radius, where the force is higher than this.',
 } as const;
 

@@ -1,12 +1,21 @@
 import { formula } from '../../core/define';
 import { KIENZLE_SOURCE } from '../../tables/cutting';
 import { cutMetal, specificForce } from '../workMaterials';
-import { axialDepth, chipInRange, chipThickness, feedRate, radialDepth, WORK_HOLDING } from './inputs';
+import {
+  axialDepth,
+  chipInRange,
+  chipLimits,
+  chipThickness,
+  feedRate,
+  radialDepth,
+  WORK_HOLDING,
+} from './inputs';
 
 export const cutPower = formula({
   name: 'CUT.POWER',
   summary: 'Power at the cutter in milling.',
   inputs: [radialDepth, axialDepth, feedRate, cutMetal, chipThickness],
+  constants: chipLimits,
   steps: {
     ...specificForce,
     Q: { gives: 'flow', expr: 'a_e*a_p*v_f', says: 'Metal removed in a second' },

@@ -1,4 +1,4 @@
-import { derived, formula, input } from '../../core/define';
+import { constant, derived, formula, input } from '../../core/define';
 
 export const fillBurn = formula({
   name: 'FILL.BURN',
@@ -16,11 +16,15 @@ export const fillBurn = formula({
       says: 'Temperature of the air before',
     }),
   ],
+  constants: {
+    gamma: constant('ratio', 1.4, 'Ratio of the specific heats of air'),
+    T_c: constant('temperature', '250 °C', 'Where most resins char'),
+  },
   steps: {
     T_2: {
       gives: 'temperature',
-      expr: 'T_1*r^((1.4 - 1)/1.4)',
-      says: 'Compression without loss of heat, ratio of specific heats of air 1.4',
+      expr: 'T_1*r^((gamma - 1)/gamma)',
+      says: 'Compression without loss of heat',
     },
   },
   result: 'T_2',
@@ -35,7 +39,7 @@ export const fillBurn = formula({
   ],
   cautions: [
     {
-      when: 'T_2 > 523.15',
+      when: 'T_2 > T_c',
       says: 'Above about 250 °C most resins char: the end of the flow burns and the steel there pits. Vent it: FILL.VENT, FILL.VENTFLOW.',
     },
   ],

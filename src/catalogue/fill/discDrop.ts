@@ -9,6 +9,7 @@ import {
   powerIndex,
   RABINOWITSCH,
   RATE_CEILING,
+  rateCeiling,
   slitWall,
   wallStress,
 } from './inputs';
@@ -33,6 +34,7 @@ export const fillDiscDrop = formula({
     powerIndex,
   ],
   refuse: [{ when: 'r_2 < r_1', argument: 'outerRadius', says: 'must not be smaller than {innerRadius}' }],
+  constants: rateCeiling,
   steps: {
     gamma_a: {
       gives: 'shearRate',

@@ -1,4 +1,4 @@
-import { derived, input, type Step } from '../../core/define';
+import { constant, derived, input, type Step } from '../../core/define';
 
 /** What the flows of melt share: their inputs, the true rate at the wall and the power law's stress there. */
 
@@ -90,8 +90,11 @@ export const ISOTHERMAL =
 export const CONSTANTS =
   'Take consistency and index from a flow curve of the grade at the melt temperature and near this rate; the law holds for a decade or two of rate.';
 
+export const rateCeiling = {
+  gamma_c: constant('shearRate', '40000 1/s', 'Rate from which many resins degrade'),
+} as const;
 export const RATE_CEILING = {
-  when: 'gamma_w > 40000',
+  when: 'gamma_w > gamma_c',
   says: 'Above 40 000 1/s at the wall many resins degrade (from memory: PVC from 20 000, most from 40 000, PP from 100 000 1/s): open the gate or fill slower.',
 } as const;
 export const HOT_MELT = {

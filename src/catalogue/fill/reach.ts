@@ -8,6 +8,7 @@ import {
   powerIndex,
   RABINOWITSCH,
   RATE_CEILING,
+  rateCeiling,
   slitWall,
   wallStress,
 } from './inputs';
@@ -30,6 +31,7 @@ export const fillReach = formula({
     consistency,
     powerIndex,
   ],
+  constants: rateCeiling,
   steps: {
     gamma_a: {
       gives: 'shearRate',

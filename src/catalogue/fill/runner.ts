@@ -1,4 +1,4 @@
-import { commonPractice, formula, fromMemory, input } from '../../core/define';
+import { commonPractice, constant, formula, fromMemory, input } from '../../core/define';
 
 export const fillRunner = formula({
   name: 'FILL.RUNNER',
@@ -15,6 +15,7 @@ export const fillRunner = formula({
       says: 'Length of the runner',
     }),
   ],
+  constants: { m_c: constant('mass', '200 g', 'Largest part of the rule') },
   steps: {
     d: {
       gives: 'length',
@@ -24,7 +25,7 @@ export const fillRunner = formula({
     },
   },
   result: 'd',
-  valid: [{ holds: 'm <= 0.2', says: 'The rule is for parts up to 200 g.' }],
+  valid: [{ holds: 'm <= m_c', says: 'The rule is for parts up to 200 g.' }],
   sources: [
     commonPractice('Runner rule of molding handbooks, for walls under 3 mm and parts under 200 g'),
     fromMemory('its constant 3.7 in grams and millimetres'),

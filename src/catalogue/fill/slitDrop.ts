@@ -10,6 +10,7 @@ import {
   powerIndex,
   RABINOWITSCH,
   RATE_CEILING,
+  rateCeiling,
   slitShear,
   wallStress,
   wideSlit,
@@ -20,6 +21,7 @@ export const fillSlitDrop = formula({
   name: 'FILL.SLITDROP',
   summary: 'Pressure that a power-law melt loses along a slit.',
   inputs: [flow, width, gap, length, consistency, powerIndex],
+  constants: rateCeiling,
   steps: {
     ...slitShear,
     ...wallStress,

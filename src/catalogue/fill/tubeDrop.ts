@@ -10,6 +10,7 @@ import {
   RABINOWITSCH,
   radius,
   RATE_CEILING,
+  rateCeiling,
   tubeShear,
   wallStress,
 } from './inputs';
@@ -18,6 +19,7 @@ export const fillTubeDrop = formula({
   name: 'FILL.TUBEDROP',
   summary: 'Pressure that a power-law melt loses along a round runner or nozzle.',
   inputs: [flow, radius, length, consistency, powerIndex],
+  constants: rateCeiling,
   steps: {
     ...tubeShear,
     ...wallStress,

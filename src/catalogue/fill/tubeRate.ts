@@ -6,6 +6,7 @@ import {
   RABINOWITSCH,
   radius,
   RATE_CEILING,
+  rateCeiling,
   tubeShear,
 } from './inputs';
 
@@ -13,6 +14,7 @@ export const fillTubeRate = formula({
   name: 'FILL.TUBERATE',
   summary: 'True shear rate at the wall of a round runner, nozzle or pin gate.',
   inputs: [flow, radius, powerIndexOrNewtonian],
+  constants: rateCeiling,
   steps: tubeShear,
   result: 'gamma_w',
   sources: [RABINOWITSCH],

@@ -1,4 +1,4 @@
-import { derived, formula, fromMemory, input } from '../../core/define';
+import { constant, derived, formula, fromMemory, input } from '../../core/define';
 
 export const fillVentFlow = formula({
   name: 'FILL.VENTFLOW',
@@ -25,24 +25,23 @@ export const fillVentFlow = formula({
       says: 'Pressure of the air in the cavity above that outside',
     }),
   ],
+  constants: {
+    mu: constant('viscosity', '1.8e-5 Pa·s', 'Viscosity of air at room temperature'),
+    p_n: constant('pressure', '1 atm', 'Standard atmosphere'),
+    v_c: constant('speed', '100 m/s', 'Speed of air from which inertia counts'),
+  },
   steps: {
-    mu: {
-      gives: 'viscosity',
-      expr: '1.8e-5',
-      fitted: { units: {}, out: 'Pa·s' },
-      says: 'Viscosity of air at room temperature',
-    },
     v: { gives: 'speed', expr: 'h^2*p/(12*mu*L)', says: 'Mean speed of viscous flow between two walls' },
     Q: { gives: 'flow', expr: 'v*W*h', says: 'Through the whole width' },
   },
   result: 'Q',
   valid: [
     {
-      holds: 'p <= 0.2*101325',
+      holds: 'p <= 0.2*p_n',
       says: 'The overpressure is more than a fifth of an atmosphere: the air thins on its way out, and the flow is only a rough figure.',
     },
     {
-      holds: 'v <= 100',
+      holds: 'v <= v_c',
       says: 'The air would be faster than 100 m/s: inertia counts, and the vent passes less than this.',
     },
     { holds: 'L >= 10*h', says: 'The land is shorter than ten depths: the flow is not viscous all through.' },

@@ -1,4 +1,5 @@
 import { formula, fromMemory, input } from '../../core/define';
+import { rateCeiling } from './inputs';
 
 export const fillViscosity = formula({
   name: 'FILL.VISCOSITY',
@@ -49,6 +50,7 @@ export const fillViscosity = formula({
       says: 'is so far below {D2}, that the model has no viscosity there',
     },
   ],
+  constants: rateCeiling,
   steps: {
     eta_0: {
       gives: 'viscosity',
@@ -84,7 +86,7 @@ export const fillViscosity = formula({
   ],
   cautions: [
     {
-      when: 'gamma > 40000',
+      when: 'gamma > gamma_c',
       says: 'Above 40 000 1/s many resins degrade, and the melt heats itself: the temperature is no longer the one given.',
     },
   ],

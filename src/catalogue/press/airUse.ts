@@ -1,8 +1,5 @@
-import { derived, formula, input } from '../../core/define';
+import { constant, derived, formula, input } from '../../core/define';
 import { AIR_CAUTION, airBore, airPressure, rodDia, rodFits } from './inputs';
-
-/** Standard atmosphere, ISO 2533. */
-const ATMOSPHERE = 101325;
 
 export const pressAirUse = formula({
   name: 'PRESS.AIRUSE',
@@ -17,15 +14,10 @@ export const pressAirUse = formula({
       says: 'Stroke of the cylinder',
     }),
   ],
+  constants: { p_n: constant('pressure', '1 atm', 'Standard atmosphere, ISO 2533') },
   refuse: [rodFits],
   steps: {
     A: { gives: 'area', expr: 'pi/4*(2*D^2 - d_r^2)', says: 'Piston one way, ring around the rod the other' },
-    p_n: {
-      gives: 'pressure',
-      expr: String(ATMOSPHERE),
-      says: 'Standard atmosphere',
-      fitted: { units: {}, out: 'Pa' },
-    },
     V: { gives: 'gasVolume', expr: 'A*s*(p_a + p_n)/p_n', says: 'Volume swept, let down to the atmosphere' },
   },
   result: 'V',

@@ -1,4 +1,4 @@
-import { derived, formula, input } from '../../core/define';
+import { constant, derived, formula, input } from '../../core/define';
 import { CLAMP_CAUTION } from './inputs';
 
 export const pressToggle = formula({
@@ -16,13 +16,16 @@ export const pressToggle = formula({
       says: 'Angle of each link from the dead line',
     }),
   ],
+  constants: {
+    theta_c: constant('angle', '0.02 rad', 'Angle below which the stretch of the frame counts'),
+  },
   steps: {
     F: { gives: 'force', expr: 'F_h/(2*tan(theta))', says: 'Two equal links share the force at the knee' },
   },
   result: 'F',
   valid: [
     {
-      holds: 'theta >= 0.02',
+      holds: 'theta >= theta_c',
       says: 'So near the dead line the stretch of the frame sets the force, not the hand.',
     },
   ],

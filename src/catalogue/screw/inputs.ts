@@ -1,4 +1,4 @@
-import { commonPractice, input, named } from '../../core/define';
+import { commonPractice, constant, input, named } from '../../core/define';
 import { FASTENER_SOURCES, findStrengthClass, type StrengthClass } from '../../tables/fasteners';
 import { Refusal } from '../../core/refusal';
 import { THREADS, type Thread } from '../../tables/threads';
@@ -41,9 +41,13 @@ export const SCATTER = {
     'Tighten in two rounds, crosswise, with the mold cold and no pressure on it.',
 } as const;
 
-/** Beyond this no screw in the shop is elastic: 12.9 and A574 are proved at 970 and 965 MPa. */
+/** 12.9 and A574 are proved at 970 and 965 MPa. */
+export const strongest = {
+  R_p: constant('pressure', '970 MPa', 'Proof stress of the strongest class, 12.9'),
+} as const;
+/** Beyond this no screw in the shop is elastic. */
 export const elastic = {
-  holds: 'F <= 9.7e8*A_s',
+  holds: 'F <= R_p*A_s',
   says: 'The preload is above the proof load of the strongest class, 12.9: the screw stretches for good or breaks.',
 } as const;
 

@@ -1,6 +1,6 @@
 import { formula, input } from '../../core/define';
 import { ofThread, threadWith } from '../threads';
-import { elastic, SCATTER, TORQUE_FACTOR, torqueFactor } from './inputs';
+import { elastic, SCATTER, strongest, TORQUE_FACTOR, torqueFactor } from './inputs';
 
 export const screwPreload = formula({
   name: 'SCREW.PRELOAD',
@@ -14,6 +14,7 @@ export const screwPreload = formula({
     }),
     torqueFactor,
   ],
+  constants: strongest,
   steps: { F: { gives: 'force', expr: 'T/(K*d)', says: 'What friction of thread and head leaves of it' } },
   result: 'F',
   valid: [elastic],

@@ -1,6 +1,6 @@
 import { formula, input } from '../../core/define';
 import { ofThread, threadWith } from '../threads';
-import { elastic, SCATTER, TORQUE_FACTOR, torqueFactor } from './inputs';
+import { elastic, SCATTER, strongest, TORQUE_FACTOR, torqueFactor } from './inputs';
 
 export const screwTorque = formula({
   name: 'SCREW.TORQUE',
@@ -14,6 +14,7 @@ export const screwTorque = formula({
     }),
     torqueFactor,
   ],
+  constants: strongest,
   steps: {
     T: { gives: 'torque', expr: 'K*d*F', says: 'Friction of thread and head takes nine tenths of it' },
   },

@@ -113,7 +113,7 @@ export const stop = [
 ] as const;
 
 export const stopHasGap = {
-  when: 'given(K_s) and (given(g) ? 0 : 1)',
+  when: 'given(K_s) and not(given(g))',
   argument: 'stopStiffness',
   says: 'needs a stopGap with it: 0 for a stop that is met at once',
 } as const;

@@ -1,12 +1,16 @@
-import { formula } from '../../core/define';
+import { constant, formula } from '../../core/define';
 import { EN_BUCKLING, freeLength, meanDia, seating, seatingIsKnown, STORED_ENERGY } from './inputs';
 
 export const springBuckle = formula({
   name: 'SPRING.BUCKLE',
   summary: 'Deflection at which a steel compression spring buckles; "stable" where it never does.',
   inputs: [freeLength, meanDia, seating],
+  constants: {
+    G: constant('pressure', '81500 MPa', 'Shear modulus of spring steel'),
+    E: constant('pressure', '206000 MPa', 'Young’s modulus of spring steel'),
+  },
   steps: {
-    gamma: { gives: 'ratio', expr: '81500/206000', says: 'G/E of spring steel, both in MPa' },
+    gamma: { gives: 'ratio', expr: 'G/E', says: 'Ratio of the moduli' },
     lambda: { gives: 'ratio', expr: 'nu*L_0/D', says: 'Slenderness, with the hold of the ends' },
     q: {
       gives: 'ratio',

@@ -1,4 +1,4 @@
-import { fromMemory, input, type Step, secondHand } from '../../core/define';
+import { constant, fromMemory, input, secondHand, type Step } from '../../core/define';
 import { ring, springModulus } from './inputs';
 
 /** What the two functions of a disc spring share. */
@@ -48,6 +48,11 @@ export const discStrain = {
   },
 } as const satisfies Record<string, Step>;
 
+/** Limits of the equation that are no ratios. */
+export const discLimits = {
+  t_c: constant('length', '6 mm', 'Thickness from which discs have contact flats'),
+} as const;
+
 // The standard's own discs run from h0/t 0.37 to 1.31 and are within its range.
 export const discIsUsual = [
   {
@@ -63,8 +68,7 @@ export const discIsUsual = [
     says: 'The outside diameter is not 16 to 40 times the thickness, the range of standard discs.',
   },
   {
-    // 6 mm in SI
-    holds: 't < 0.006',
+    holds: 't < t_c',
     says: 'Discs of 6 mm and more have contact flats, which make them stiffer than computed here.',
   },
   {

@@ -1,5 +1,14 @@
 import { formula } from '../../core/define';
-import { disc, DISC_LIFE, DISC_SOURCES, discIsUsual, discMetal, discStrain, notPastFlat } from './disc';
+import {
+  disc,
+  DISC_LIFE,
+  DISC_SOURCES,
+  discIsUsual,
+  discLimits,
+  discMetal,
+  discStrain,
+  notPastFlat,
+} from './disc';
 import { ringHasBreadth, STORED_ENERGY } from './inputs';
 
 export const springDiscForce = formula({
@@ -7,6 +16,7 @@ export const springDiscForce = formula({
   summary: 'Force of one disc spring at a deflection.',
   inputs: [...disc, ...discMetal],
   refuse: [ringHasBreadth, notPastFlat],
+  constants: discLimits,
   steps: {
     ...discStrain,
     F: {

@@ -1,5 +1,14 @@
 import { choice, formula } from '../../core/define';
-import { disc, DISC_LIFE, DISC_SOURCES, discIsUsual, discMetal, discStrain, notPastFlat } from './disc';
+import {
+  disc,
+  DISC_LIFE,
+  DISC_SOURCES,
+  discIsUsual,
+  discLimits,
+  discMetal,
+  discStrain,
+  notPastFlat,
+} from './disc';
 import { ringHasBreadth, STORED_ENERGY } from './inputs';
 
 export const springDiscStress = formula({
@@ -13,6 +22,7 @@ export const springDiscStress = formula({
     ...discMetal,
   ],
   refuse: [ringHasBreadth, notPastFlat],
+  constants: discLimits,
   steps: {
     ...discStrain,
     K_2: { gives: 'ratio', expr: '6/pi*((delta - 1)/ln(delta) - 1)/ln(delta)', says: 'Factor of the cone' },

@@ -1,4 +1,4 @@
-import { commonPractice, derived, formula, input } from '../../core/define';
+import { commonPractice, constant, derived, formula, input } from '../../core/define';
 
 export const springHold = formula({
   name: 'SPRING.HOLD',
@@ -27,13 +27,9 @@ export const springHold = formula({
       says: 'Preload over what is needed',
     }),
   ],
+  constants: { g_n: constant('acceleration', '9.80665 m/s²', 'Standard gravity') },
   steps: {
-    W: {
-      gives: 'force',
-      fitted: { units: { m: 'kg' }, out: 'N' },
-      expr: '9.80665*m*n',
-      says: 'Weight at this acceleration, standard gravity 9.80665 m/s²',
-    },
+    W: { gives: 'force', expr: 'm*g_n*n', says: 'Weight at this acceleration' },
     F: { gives: 'force', expr: 'S*(W + F_d)', says: 'Both held, with the margin' },
   },
   result: 'F',

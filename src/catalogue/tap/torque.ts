@@ -1,6 +1,6 @@
 import { commonPractice, derived, formula } from '../../core/define';
 import { KIENZLE_SOURCE } from '../../tables/cutting';
-import { chipInRange } from '../cut/inputs';
+import { chipInRange, chipLimits } from '../cut/inputs';
 import { ofThread, threadWith } from '../threads';
 import { cutMetal, specificForce } from '../workMaterials';
 
@@ -8,6 +8,7 @@ export const tapTorque = formula({
   name: 'TAP.TORQUE',
   summary: 'Torque that a cutting tap needs, to spare small taps.',
   inputs: [threadWith({ d: ofThread.d, P: ofThread.P }), cutMetal],
+  constants: chipLimits,
   steps: {
     h: {
       gives: 'length',

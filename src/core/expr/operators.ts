@@ -137,7 +137,7 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     infix: infix(1, 'or'),
     run: (a = 0, b = 0) => (a !== 0 || b !== 0 ? 1 : 0),
     dims: ratios,
-    tex: binary('\\lor'),
+    tex: binary('\\text{ or }'),
     native: call('OR'),
   },
   and: {
@@ -145,8 +145,16 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     infix: infix(2, 'and'),
     run: (a = 0, b = 0) => (a !== 0 && b !== 0 ? 1 : 0),
     dims: ratios,
-    tex: binary('\\land'),
+    tex: binary('\\text{ and }'),
     native: call('AND'),
+  },
+  // Written as a function, for mathjs binds it tighter than the comparison that it is about.
+  not: {
+    arity: 1,
+    run: (a = NaN) => (a === 0 ? 1 : 0),
+    dims: ratios,
+    tex: ([a = '']) => `\\text{not }\\left(${a}\\right)`,
+    native: call('NOT'),
   },
   lt: comparison('<', '<', '<', (a, b) => a < b),
   le: comparison('<=', '\\le', '<=', (a, b) => a <= b),

@@ -13,7 +13,7 @@ export class EquationError extends Error {
 /** mathjs names that differ from ours. */
 const OPERATOR_OF: Readonly<Record<string, OperatorName>> = {
   add: 'add', subtract: 'sub', multiply: 'mul', divide: 'div', pow: 'pow', unaryMinus: 'neg',
-  smaller: 'lt', smallerEq: 'le', larger: 'gt', largerEq: 'ge', and: 'and', or: 'or',
+  smaller: 'lt', smallerEq: 'le', larger: 'gt', largerEq: 'ge', and: 'and', or: 'or', not: 'not',
 }; // prettier-ignore
 
 /** Functions are written by their own name; the infix operators are not. */

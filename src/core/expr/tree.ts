@@ -1,6 +1,6 @@
 /** The compiler holds this list and the table in `operators.ts` equal. */
 export type OperatorName =
-  | 'or' | 'and' | 'lt' | 'le' | 'gt' | 'ge'
+  | 'or' | 'and' | 'not' | 'lt' | 'le' | 'gt' | 'ge'
   | 'add' | 'sub' | 'mul' | 'div' | 'neg' | 'pow'
   | 'sin' | 'cos' | 'tan' | 'asin' | 'acos' | 'atan'
   | 'sqrt' | 'cbrt' | 'exp' | 'ln' | 'erf' | 'abs' | 'max' | 'min' | 'ceil' | 'floor'; // prettier-ignore
