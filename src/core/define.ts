@@ -55,6 +55,8 @@ export type Reading<V = unknown> =
         readonly means: (si: number) => V;
       } & Limits;
       readonly binds?: Readonly<Record<string, Binding<V>>>;
+      /** What to watch for with what is named: cautions of every function that uses it. */
+      readonly notes?: (value: V) => readonly string[];
     }
   | ({ readonly as: 'list'; readonly kind: Kind } & Limits)
   | { readonly as: 'text' };
@@ -286,6 +288,8 @@ export interface Column<T> {
   readonly says: string;
   /** SI value or text; undefined where the table has none. */
   readonly from: (row: T) => number | string | undefined;
+  /** Why a row has no value here, and what to ask for instead. */
+  readonly missing?: (row: T) => string;
   /** Source of the column, where it is not the definition's; by row where rows differ. */
   readonly source?: Source | ((row: T) => Source);
 }

@@ -1,4 +1,13 @@
-import type { Answer, Column, Definition, Formula, Gives, Lookup, Procedure } from './define';
+import {
+  inputsOf,
+  type Answer,
+  type Column,
+  type Definition,
+  type Formula,
+  type Gives,
+  type Lookup,
+  type Procedure,
+} from './define';
 import { toText } from './expr/text';
 import { programFor, type CompiledStep, type Gate } from './program';
 import type { Kind, System } from './quantity';
@@ -106,7 +115,8 @@ function runLookup(lookup: Lookup, values: InputValues): number | string {
   const column = columnOf(lookup, values);
   const value = column.from(values[0]);
   if (value !== undefined) return value;
-  throw new Refusal(`The table has no ${column.says} for this row.`, lookup.inputs.at(-1)?.name, '#N/A');
+  const says = column.missing?.(values[0]) ?? `The table has no ${column.says} for this row.`;
+  throw new Refusal(says, lookup.inputs.at(-1)?.name, '#N/A');
 }
 
 type AnyProcedure = Procedure & {
@@ -148,8 +158,22 @@ export function answer(definition: Definition, values: InputValues, system: Syst
   }
 }
 
+/** What to watch for with the materials that are named, each once. */
+function notesOf(definition: Definition, values: InputValues): readonly string[] {
+  const notes = inputsOf(definition).flatMap(({ reading }, i) =>
+    reading.as === 'named' && values[i] !== undefined ? (reading.notes?.(values[i]) ?? []) : [],
+  );
+  return [...new Set(notes)];
+}
+
 /** The answer with its working, validity and cautions. */
 export function evaluate(definition: Definition, values: InputValues, system: System): Evaluation {
+  const found = evaluated(definition, values, system);
+  const notes = notesOf(definition, values);
+  return notes.length === 0 ? found : { ...found, cautions: [...found.cautions, ...notes] };
+}
+
+function evaluated(definition: Definition, values: InputValues, system: System): Evaluation {
   switch (definition.type) {
     case 'formula':
       return withStrength(definition, values, formulaEvaluation(definition as Formula, values));
