@@ -4,7 +4,7 @@ import { wordsOf } from '../src/derive/words';
 import { CellError, type Argument, type CellValue, type Matrix } from '../src/cells/value';
 import { worksheetFunction } from '../src/call/worksheet';
 import { amountSI } from '../src/core/amount';
-import type { Check } from '../src/core/checks';
+import { kindOf, type Check } from '../src/core/checks';
 import { inputsOf, type Definition, type Formula } from '../src/core/define';
 import { evaluate } from '../src/core/evaluate';
 import { toTex } from '../src/core/expr/tex';
@@ -13,6 +13,9 @@ import { SYSTEMS } from '../src/core/quantity';
 import { CHECKS, checksOf } from './support/checks';
 import { dimensionFault, symbolFault, unusedConstants } from './support/dimensions';
 import { runCheck, argumentsOf, valuesOf } from './support/runCheck';
+
+/** Texts that were read while working on this: a book of drawing, which prints the tables of ISO 286. */
+const READ_HERE = /ISO 286/;
 
 const isFormula = (definition: Definition): definition is Formula => definition.type === 'formula';
 
@@ -31,6 +34,20 @@ describe.each(catalogue.map((definition) => [definition.name, definition] as con
     it('has its checks beside it, in <name>.checks.ts', () => {
       expect(checksOf(definition).length).toBeGreaterThan(0);
     });
+
+    it.each(checksOf(definition).map((check) => [check.from, kindOf(check)] as const))(
+      'calls the source of a check what it is: %s',
+      (from, kind) => {
+        if (/from memory/.test(from)) expect(kind).toBe('memory');
+        if (/common practice/.test(from)) expect(kind).toBe('practice');
+        if (/read at|\.(com|net|org|pl|in)\b|\.csv|data sheet/.test(from)) expect(kind).toBe('secondhand');
+        // A text is published here only where it was read in this work.
+        if (kind === 'published') expect(from).toMatch(READ_HERE);
+        // By hand from the equation, or a case that needs none; but not what the function itself gave once.
+        if (kind === 'derived')
+          expect(from).not.toMatch(/\b(ISO|DIN|ASME|SAE|VDI|FED-STD) ?\d|our own|golden/i);
+      },
+    );
 
     it('has a check from outside and, where it computes, a limiting case', () => {
       const checks = checksOf(definition);

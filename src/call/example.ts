@@ -1,11 +1,12 @@
 import { NAMESPACE } from '../cells/namespace';
 import { readCall } from './readCall';
 import type { Argument } from '../cells/value';
-import type { Check, Checks } from '../core/checks';
+import { kindOf, type Check, type Checks } from '../core/checks';
 import { inputsOf, type Amount, type Definition } from '../core/define';
 import { KINDS, type Kind, type System } from '../core/quantity';
 import { readQuantity } from '../core/readQuantity';
 import { typesetWork, type TypesetWork } from '../derive/typeset';
+import { sourceText } from '../derive/words';
 
 /** The check that a function's help works through: the first of those beside it. */
 export function exampleCheck({ name }: Definition, checks: readonly Checks[]): Check {
@@ -44,7 +45,7 @@ export function exampleOf(definition: Definition, check: Check): Example {
     work: typesetWork(definition, values, system, ({ name, default: standard }) =>
       String(given[name] ?? standard ?? ''),
     ),
-    from: check.from,
+    from: sourceText({ kind: kindOf(check), cites: check.from }),
   };
 }
 

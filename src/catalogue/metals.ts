@@ -1,9 +1,15 @@
 import { named, type Binding, type Input } from '../core/define';
 import type { Yielding } from '../core/strength';
-import { findMetal } from '../tables/metals';
+import { findMetal, type Metal } from '../tables/metals';
+
+export const METAL_NAME = 'the name of a metal such as "P20" or "6061-T6"';
+
+/** What a person should know of the row; of a metal that is given as a number nothing is known. */
+export const notesOfMetal = ({ note }: Pick<Metal, 'note'>): readonly string[] =>
+  note === undefined ? [] : [note];
 
 /** What the elastic functions need to know of a metal; of one given by its modulus alone the strength is not known. */
-interface Elastic extends Yielding {
+interface Elastic extends Yielding, Pick<Metal, 'note'> {
   readonly modulus: number;
   readonly poisson: number;
 }
@@ -32,12 +38,14 @@ export const metal = <const N extends string>(name: N, index: string, says: stri
     name,
     name,
     {
-      what: 'the name of a metal such as "P20" or "6061-T6"',
+      what: METAL_NAME,
       read: (text) => findMetal(text),
+      notes: notesOfMetal,
       number: {
         kind: 'pressure',
         says: 'Young’s modulus',
-        above: '0 MPa',
+        min: '0.5 GPa',
+        max: '700 GPa',
         means: (modulus) => ({ modulus, poisson: USUAL_POISSON }),
       },
       binds: {
@@ -48,7 +56,7 @@ export const metal = <const N extends string>(name: N, index: string, says: stri
     { says },
   );
 
-interface Expanding {
+interface Expanding extends Pick<Metal, 'note'> {
   readonly expansion: number;
 }
 
@@ -62,12 +70,14 @@ export const expandingMetal = <const N extends string>(
     name,
     name,
     {
-      what: 'the name of a metal such as "P20" or "6061-T6"',
+      what: METAL_NAME,
       read: (text) => findMetal(text),
+      notes: notesOfMetal,
       number: {
         kind: 'expansion',
         says: 'its coefficient of expansion',
-        above: '0 1/°C',
+        min: '0.0000001 1/°C',
+        max: '0.0001 1/°C',
         means: (expansion) => ({ expansion }),
       },
       binds: {

@@ -1,4 +1,4 @@
-import type { Amount, AnyInput, NameOf } from './define';
+import type { Amount, AnyInput, NameOf, Source } from './define';
 
 /**
  * What definitions are tested by: it stands beside each in `<name>.checks.ts`, where the tests and the help find it.
@@ -12,6 +12,8 @@ export interface Check<N extends string = string> {
   /** Relative tolerance; absolute, in the unit of `expect`, where that is zero. */
   readonly within?: number;
   readonly from: string;
+  /** How that was come by; absent where the value is worked out from the defining equation by other means than ours. */
+  readonly kind?: Source['kind'];
   /** A case whose answer is known without the equation: zero friction, infinite stiffness, equal parts. */
   readonly limit?: true;
   /** The system whose unitless constants the check is about; both otherwise. */
@@ -29,3 +31,6 @@ export const checks = <const I extends readonly AnyInput[]>(
   { name }: { readonly name: string; readonly inputs: I },
   list: readonly [Check<NameOf<I>>, ...Check<NameOf<I>>[]],
 ): Checks => ({ of: name, checks: list });
+
+/** How the expected value of a check was come by. */
+export const kindOf = ({ kind }: Check): Source['kind'] => kind ?? 'derived';

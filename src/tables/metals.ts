@@ -212,7 +212,7 @@ export function metalValue(
   property: MetalProperty,
 ): { readonly value: number; readonly source: Source } {
   const value = propertyOf(metal, property);
-  if (value === undefined) throw new Refusal(missing(metal, property), 'property', '#N/A');
+  if (value === undefined) throw new Refusal(missingOf(metal, property), 'property', '#N/A');
   return { value, source: metalSource(metal, property) };
 }
 
@@ -224,7 +224,8 @@ const STEELS = METALS.filter(({ beside, name }) => beside.includes('steel') && n
   ({ name }) => name,
 );
 
-const missing = ({ name }: Metal, property: MetalProperty): string =>
+/** Why a row has no such value, and what to name instead. */
+export const missingOf = ({ name }: Metal, property: MetalProperty): string =>
   name === 'steel'
     ? `is ${property}, which differs from steel to steel: name it: ${STEELS.join(', ')}`
     : `is ${property}, which is not in the tables for ${name}`;

@@ -14,6 +14,7 @@ import {
   metalKind,
   metalSource,
   metalValue,
+  propertyOf,
 } from '../../src/tables/metals';
 import { AmbiguousName, UnknownName } from '../../src/tables/names';
 import { findResin, RESIN_PROPERTIES, RESINS, resinKind, resinValue } from '../../src/tables/resins';
@@ -47,12 +48,17 @@ describe('metals', () => {
       expect(metal.expansion).toBeLessThan(25e-6);
       expect(metal.density).toBeGreaterThan(2600);
       expect(metal.density).toBeLessThan(15000);
-      expect(metal.conductivity).toBeGreaterThan(15);
-      expect(metal.conductivity).toBeLessThan(200);
-      expect(metal.specificHeat).toBeGreaterThan(200);
-      expect(metal.specificHeat).toBeLessThan(1000);
-      if (metal.yield !== undefined) expect(metal.yield / metal.modulus).toBeLessThan(0.01);
-      expect(metalSource(metal, 'density').kind).toBe('memory');
+      const { conductivity = 50, specificHeat = 500, tensile = Infinity } = metal;
+      expect(conductivity).toBeGreaterThan(15);
+      expect(conductivity).toBeLessThan(250);
+      expect(specificHeat).toBeGreaterThan(200);
+      expect(specificHeat).toBeLessThan(1000);
+      if (metal.yield !== undefined) {
+        expect(metal.yield / metal.modulus).toBeLessThan(0.01);
+        expect(metal.yield).toBeLessThan(tensile);
+      }
+      for (const property of METAL_PROPERTIES)
+        if (propertyOf(metal, property) !== undefined) expect(metal.sources[property]).toBeDefined();
     },
   );
 
@@ -60,15 +66,15 @@ describe('metals', () => {
   it.each(METALS.map((metal) => [metal.name, metal] as const))(
     '%s stores as much heat as metals do',
     (_, metal) => {
-      const volumetric = (metal.density * metal.specificHeat) / 1e6;
+      const volumetric = (metal.density * (metal.specificHeat ?? 460)) / 1e6;
       expect(volumetric).toBeGreaterThan(2);
       expect(volumetric).toBeLessThan(4.2);
     },
   );
 
   it.each([
-    ['p-20', 'P20'],
-    ['h 13', 'H13'],
+    ['p-20', 'P20 prehard'],
+    ['h 13', 'H13 annealed'],
     ['6061 t6', '6061-T6'],
     ['6061', '6061-T6'],
     ['C360', 'brass'],
@@ -89,8 +95,10 @@ describe('metals', () => {
   });
 
   it('does not guess which steel or aluminium is meant', () => {
-    expect(() => findMetal('steel')).toThrow(AmbiguousName);
-    expect(() => findMetal('aluminum')).toThrow('6061-T6, 7075-T6 or 2024-T351');
+    expect(findMetal('steel').yield).toBeUndefined();
+    expect(() => metalValue(findMetal('steel'), 'yield')).toThrow('1018');
+    expect(() => findMetal('aluminum')).toThrow('6061-T6, 7075-T6, 2024-T351 or 5083 cast plate');
+    expect(() => findMetal('tool steel')).toThrow(AmbiguousName);
     expect(() => findMetal('P2O')).toThrow('P20');
   });
 

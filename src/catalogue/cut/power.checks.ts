@@ -13,6 +13,7 @@ export default checks(cutPower, [
     expect: '0.1192569588 kW',
     within: 1e-9,
     from: 'VDI 3323 group 22 (kc1.1 800 MPa, mc 0.25), by hand: 2 × 4 × 500 × 800 × 0.04^−0.25/60e6',
+    kind: 'secondhand',
   },
   {
     given: {

@@ -13,6 +13,7 @@ export default checks(cutRpm, [
     expect: '1528 rpm',
     within: 2e-4,
     from: 'shop rule 3.82 × ft/min over inches (common practice)',
+    kind: 'practice',
   },
   {
     given: { speed: '300 m/min', diameter: '3 mm', limit: '10000 rpm' },

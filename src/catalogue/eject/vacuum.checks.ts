@@ -19,6 +19,7 @@ export default checks(ejectVacuum, [
     expect: '14.69595 lbf',
     within: 1e-6,
     from: 'standard atmosphere in handbook tables: 14.69595 psi',
+    kind: 'memory',
   },
   {
     given: { coreArea: '900 mm²', vacuum: '0 psi' },

@@ -6,13 +6,15 @@ export default checks(fillVent, [
     given: { resin: 'PP' },
     expect: '0.0005 in',
     within: 1e-12,
-    from: 'published venting table: PP 0.0005 in and up',
+    from: 'table of vent depths at viewmold.com: PP 0.0005 in and up',
+    kind: 'secondhand',
   },
   {
     given: { resin: 'ABS' },
     expect: '0.001 in',
     within: 1e-12,
-    from: 'published venting table: ABS 0.001 in and up',
+    from: 'table of vent depths at viewmold.com: ABS 0.001 in and up',
+    kind: 'secondhand',
   },
   {
     given: { resin: '0.015 mm' },

@@ -7,6 +7,7 @@ export default checks(heatGrowth, [
     expect: '0.0512 mm',
     within: 1e-9,
     from: 'by hand: 100 × 12.8e-6 × 40, P20 at 12.8e-6 per °C from its data sheet',
+    kind: 'secondhand',
   },
   {
     given: { length: '4 in', metal: '6061-T6', rise: '70 °F' },

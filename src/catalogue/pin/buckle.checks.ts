@@ -13,6 +13,7 @@ export default checks(pinBuckle, [
     expect: '4473 lbf',
     within: 0.006,
     from: `${MOTT}, example 1: 4473 lbf, with a rounded radius of gyration and slenderness; exact arithmetic gives 4491`,
+    kind: 'secondhand',
   },
   {
     given: {
@@ -25,6 +26,7 @@ export default checks(pinBuckle, [
     expect: '88 kN',
     within: 0.001,
     from: 'Shigley, example of an Euler column for 4 × 22 kN: 37.48 mm (from memory, redone by hand: d⁴ = 64 P L²/(π³ C E))',
+    kind: 'memory',
   },
   {
     given: {
@@ -37,6 +39,7 @@ export default checks(pinBuckle, [
     expect: '88 kN',
     within: 0.001,
     from: 'Shigley, the same with 375 mm as a Johnson column: 19 mm (from memory, redone by hand: d = 2 √(P/(π S) + S L²/(π² C E)) = 19.02)',
+    kind: 'memory',
   },
   {
     given: { pinDia: '4 mm', unguidedLength: '120 mm' },

@@ -7,6 +7,7 @@ export default checks(plateFloor, [
     expect: '0.0221676 mm',
     within: 0.002,
     from: 'Timoshenko’s table, sides alike: 0.00406 p a⁴/D (from memory), D = 200000 × 1000/(12 × 0.91), by hand',
+    kind: 'memory',
   },
   {
     given: { length: '150 mm', width: '100 mm', thickness: '10 mm', pressure: '1 MPa', metal: '200 GPa' },
@@ -19,6 +20,7 @@ export default checks(plateFloor, [
     expect: '0.0553098 mm',
     within: 0.002,
     from: 'Timoshenko’s table, sides 1 to 2, given either way round: 0.01013 p a⁴/D (from memory)',
+    kind: 'memory',
   },
   {
     given: { length: '10 m', width: '100 mm', thickness: '10 mm', pressure: '1 MPa', metal: '200 GPa' },

@@ -7,6 +7,7 @@ export default checks(plateRound, [
     expect: '0.348 mm',
     within: 0.001,
     from: 'Roark’s coefficient for ν = 0.3, supported: 0.696 p a⁴/(E t³) (from memory)',
+    kind: 'memory',
   },
   {
     given: {
@@ -19,6 +20,7 @@ export default checks(plateRound, [
     expect: '0.0855 mm',
     within: 0.003,
     from: 'Roark’s coefficient for ν = 0.3, clamped: 0.171 p a⁴/(E t³) (from memory)',
+    kind: 'memory',
   },
   {
     given: { radius: '20 mm', thickness: '8 mm', pressure: '10 MPa', metal: 'P20' },

@@ -14,7 +14,8 @@ export default checks(pressScrewClamp, [
     },
     expect: '5 kN',
     within: 1e-3,
-    from: 'Shigley, problem 8-4: 15.85 N·m raises 5 kN (printed to four digits)',
+    from: 'Shigley, solution of problem 8-4 read at a public page: 15.85 N·m raises 5 kN (printed to four digits)',
+    kind: 'secondhand',
   },
   {
     given: { torque: '25 N·m', lead: '4 mm', meanDia: '18 mm', friction: 0.15 },

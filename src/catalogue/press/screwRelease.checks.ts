@@ -14,7 +14,8 @@ export default checks(pressScrewRelease, [
     },
     expect: '7.83 N·m',
     within: 1e-3,
-    from: 'Shigley, problem 8-4: 7.83 N·m lowers 5 kN (printed to three digits)',
+    from: 'Shigley, solution of problem 8-4 read at a public page: 7.83 N·m lowers 5 kN (printed to three digits)',
+    kind: 'secondhand',
   },
   {
     given: {

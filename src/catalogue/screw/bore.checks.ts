@@ -7,6 +7,7 @@ export default checks(screwBore, [
     expect: '11 mm',
     within: 1e-12,
     from: 'DIN 974-1 series 1 (from memory)',
+    kind: 'memory',
   },
   {
     given: { thread: 'M6', what: 'depth' },
@@ -19,6 +20,7 @@ export default checks(screwBore, [
     expect: '7/16 in',
     within: 1e-12,
     from: 'ASME B18.3 (from memory)',
+    kind: 'memory',
   },
   {
     given: { thread: '1/4-20', what: 'depth' },

@@ -7,23 +7,27 @@ export default checks(screwHead, [
     expect: '10.22 mm',
     within: 1e-12,
     from: 'ISO 4762, knurled (from memory)',
+    kind: 'memory',
   },
   {
     given: { thread: 'M8', what: 'hex' },
     expect: '6 mm',
     within: 1e-12,
     from: 'DIN 912 and ISO 4762 (creativefasteners.co.in)',
+    kind: 'secondhand',
   },
   {
     given: { thread: '1/4-20', what: 'hex' },
     expect: '3/16 in',
     within: 1e-12,
     from: 'ASME B18.3-2003 (aftfasteners.com)',
+    kind: 'secondhand',
   },
   {
     given: { thread: '3/8-16', what: 'height' },
     expect: '0.375 in',
     within: 1e-12,
     from: 'ASME B18.3: as high as thick',
+    kind: 'memory',
   },
 ]);

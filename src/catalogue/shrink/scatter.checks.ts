@@ -7,12 +7,14 @@ export default checks(shrinkScatter, [
     expect: '0.16 mm',
     within: 1e-9,
     from: 'by hand: 40 × (0.9 − 0.5) % (general molding guide)',
+    kind: 'secondhand',
   },
   {
     given: { cavitySize: '2 in', resin: 'POM' },
     expect: '0.014 in',
     within: 1e-9,
     from: 'by hand: 2 × (2.5 − 1.8) % (general molding guide)',
+    kind: 'secondhand',
   },
   {
     given: { cavitySize: '40 mm', resin: 0 },

@@ -18,6 +18,7 @@ export default checks(springBuckle, [
     given: { freeLength: '149 mm', meanDia: '31 mm' },
     expect: 'stable',
     from: 'Shigley’s rule for steel: stable while the free length is below 2.63 D/0.5 = 163 mm',
+    kind: 'secondhand',
   },
   {
     given: { freeLength: '30 mm', meanDia: '14 mm' },

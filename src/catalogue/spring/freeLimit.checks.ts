@@ -7,6 +7,7 @@ export default checks(springFreeLimit, [
     expect: '149.91 mm',
     within: 0.02,
     from: 'Shigley’s rule for steel: 2.63 × 28.5/0.5',
+    kind: 'secondhand',
   },
   {
     given: { meanDia: '14 mm' },

@@ -6,13 +6,15 @@ export default checks(springRate, [
     given: { wire: '2.5 mm', meanDia: '28.5 mm', activeCoils: 13, material: '81 GPa' },
     expect: '1.314 N/mm',
     within: 1e-3,
-    from: 'Shigley, 10th edition, problem 10-3: music wire 2.5 mm, outside diameter 31 mm, plain ground, 14 coils',
+    from: 'Shigley, solution of problem 10-3 read at a public page: music wire 2.5 mm, outside diameter 31 mm, plain ground, 14 coils',
+    kind: 'secondhand',
   },
   {
     given: { wire: '2.5 mm', meanDia: '28.5 mm', activeCoils: 13 },
     expect: '1.314 N/mm',
     within: 1e-3,
     from: 'the same problem with the modulus looked up for music wire of that size',
+    kind: 'secondhand',
   },
   {
     given: { wire: '0.063 in', meanDia: '0.5 in', activeCoils: 8 },

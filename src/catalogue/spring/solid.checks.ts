@@ -24,7 +24,8 @@ export default checks(springSolid, [
     given: { wire: '2.5 mm', totalCoils: 14, ends: 'open ground' },
     expect: '35 mm',
     within: 1e-12,
-    from: 'Shigley, 10th edition, problem 10-3: plain and ground, 14 coils of 2.5 mm wire, by d N_t',
+    from: 'Shigley, solution of problem 10-3 read at a public page: plain and ground, 14 coils of 2.5 mm wire, by d N_t',
+    kind: 'secondhand',
   },
   {
     given: { wire: '3 mm', totalCoils: 1, ends: 'closed ground' },

@@ -7,7 +7,8 @@ export default checks(springStrength, [
     expect: '1936 MPa',
     within: 1e-3,
     units: 'mm',
-    from: 'Shigley, 10th edition, problem 10-3',
+    from: 'Shigley, solution of problem 10-3 read at a public page',
+    kind: 'secondhand',
   },
   {
     given: { material: 'chrome-silicon', wire: '0.08 in' },

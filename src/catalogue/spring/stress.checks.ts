@@ -6,7 +6,8 @@ export default checks(springStress, [
     given: { force: '167.9 N', wire: '2.5 mm', meanDia: '28.5 mm' },
     expect: '871.2 MPa',
     within: 1e-3,
-    from: 'Shigley, 10th edition, problem 10-3: music wire 2.5 mm, outside diameter 31 mm; 0.45 × 1936 MPa at 167.9 N',
+    from: 'Shigley, solution of problem 10-3 read at a public page: music wire 2.5 mm, outside diameter 31 mm; 0.45 × 1936 MPa at 167.9 N',
+    kind: 'secondhand',
   },
   {
     given: { force: '80 N', wire: '2 mm', meanDia: '14 mm', factor: 'wahl' },

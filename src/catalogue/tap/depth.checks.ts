@@ -19,6 +19,7 @@ export default checks(tapDepth, [
     expect: '17.5021515476 mm',
     within: 1e-10,
     from: 'the same by hand, with the 5 mm drill that ISO 2306 has for M6',
+    kind: 'memory',
   },
   {
     given: { fullThread: '12 mm', thread: 'M6', chamferPitches: 0, pointAngle: '180 deg' },

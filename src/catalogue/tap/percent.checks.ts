@@ -6,7 +6,8 @@ export default checks(tapPercent, [
     given: { thread: '1/4-20', drill: '#7' },
     expect: '75.44 %',
     within: 1e-4,
-    from: 'tap maker’s technical formulas, p. 75: 75.44 % for 0.201 in (scribd.com/document/327450604)',
+    from: 'tap maker’s technical formulas: 75.44 % for 0.201 in (scribd.com/document/327450604)',
+    kind: 'secondhand',
   },
   {
     given: { thread: 'M10', drill: '8.5 mm' },
@@ -31,7 +32,7 @@ export default checks(tapPercent, [
     given: { thread: 'M8', drill: '6.646835 mm' },
     expect: '83.3333 %',
     within: 1e-5,
-    from: 'the basic minor diameter of ISO 724 leaves 5/8 H of 3/4 H',
+    from: 'the basic minor diameter, D − 1.0825 P, leaves 5/8 H of 3/4 H',
     limit: true,
   },
 ]);

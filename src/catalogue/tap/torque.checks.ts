@@ -13,6 +13,7 @@ export default checks(tapTorque, [
     expect: '1.301948782 N·m',
     within: 1e-6,
     from: 'by hand: a chip of 0.54127/12 mm at VDI 3323 group 22, 800 × 0.0451054898^−0.25 = 1735.93171 MPa; 6 × 1735.93171/8000',
+    kind: 'secondhand',
   },
   {
     given: { thread: '1/4-20', metal: '400000 psi' },
