@@ -174,12 +174,25 @@ describe('the sink of a wedge', () => {
     const factor = meanDisplacementOfSquare();
     expect(factor).toBeGreaterThan(0.945);
     expect(factor).toBeLessThan(0.955);
-    // An insert far stiffer than its block leaves the walls alone.
-    const [push, draft, side] = [2000, 6, 15];
-    const sink = askNumber(seatWedgeSink, push, draft, 0, 10, side, side, 1e12, '7075-T6', null, null, 'mm');
+    // A stiff insert; what it gives way itself is a bar's compression.
+    const [push, draft, side, width, stiff] = [2000, 6, 15, 10, 7e5];
+    const sink = askNumber(
+      seatWedgeSink,
+      push,
+      draft,
+      0,
+      width,
+      side,
+      side,
+      stiff,
+      '7075-T6',
+      null,
+      null,
+      'mm',
+    );
     const spread = push / 2 / Math.tan(draft * DEGREE);
-    const independent =
-      (2 * factor * spread * (1 - 0.33 ** 2)) / (71700 * side) / (2 * Math.tan(draft * DEGREE));
+    const walls = (2 * factor * spread * (1 - 0.33 ** 2)) / (71700 * side);
+    const independent = (walls + (spread * width) / (stiff * side * side)) / (2 * Math.tan(draft * DEGREE));
     expect(Math.abs(sink / independent - 1)).toBeLessThan(0.005);
   });
 });
