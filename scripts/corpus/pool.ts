@@ -38,24 +38,24 @@ function ask(worker: Worker, file: string, seconds: number, asksSecond: boolean)
   return new Promise((resolve) => {
     const end = (outcome: Outcome): void => {
       clearTimeout(timer);
-      worker.removeAllListeners();
+      worker.off('message', end);
+      worker.off('error', onError);
+      worker.off('exit', onExit);
       resolve(outcome);
     };
     const fail = (failed: string): void => {
       end({ file, scored: [], milliseconds: seconds * 1000, failed });
     };
-    const timer = setTimeout(() => {
-      fail(`no end within ${seconds} s`);
-    }, seconds * 1000);
-    worker.on('message', (result: Outcome) => {
-      end(result);
-    });
-    worker.on('error', (error) => {
+    const onError = (error: unknown): void => {
       fail(String(error));
-    });
-    worker.on('exit', () => {
+    };
+    const onExit = (): void => {
       fail('the calculation ended the process');
-    });
+    };
+    const timer = setTimeout(fail, seconds * 1000, `no end within ${seconds} s`);
+    worker.on('message', end);
+    worker.on('error', onError);
+    worker.on('exit', onExit);
     worker.postMessage({ file, asksSecond });
   });
 }
