@@ -36,7 +36,7 @@ function opinionOn(bytes: Uint8Array, book: Workbook): Recalculated | undefined 
   }
 }
 
-async function result(file: string, asksSecond: boolean): Promise<Result> {
+function result(file: string, asksSecond: boolean): Result {
   const start = performance.now();
   const bytes = readFileSync(file);
   let book: Workbook;
@@ -53,14 +53,10 @@ async function result(file: string, asksSecond: boolean): Promise<Result> {
 }
 
 parentPort?.on('message', ({ file, asksSecond }: { file: string; asksSecond: boolean }) => {
-  result(file, asksSecond).then(
-    (one) => parentPort?.postMessage(one),
-    (error: unknown) =>
-      parentPort?.postMessage({
-        file,
-        scored: [],
-        milliseconds: 0,
-        failed: String((error as Error).stack ?? error),
-      }),
-  );
+  try {
+    parentPort?.postMessage(result(file, asksSecond));
+  } catch (error) {
+    const failed = String(error instanceof Error ? error.stack : error);
+    parentPort?.postMessage({ file, scored: [], milliseconds: 0, failed });
+  }
 });
