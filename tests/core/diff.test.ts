@@ -70,6 +70,8 @@ describe('the derivative', () => {
 
 const formulas = catalogue.filter((definition): definition is Formula => definition.type === 'formula');
 
+const compared = new Map<string, number>();
+
 describe.each(formulas.map((formula) => [formula.name, formula] as const))(
   'the sensitivity of %s',
   (_, formula) => {
@@ -109,6 +111,7 @@ describe.each(formulas.map((formula) => [formula.name, formula] as const))(
           if (!Number.isFinite(difference) || kinked) return;
           // Zero to a power below one has no slope; nothing else may lack one.
           if (Number.isNaN(exact) && values.includes(0)) return;
+          compared.set(formula.name, (compared.get(formula.name) ?? 0) + 1);
           const scale = Math.max(Math.abs(difference), Math.abs(here / x) * 1e-3);
           expect(
             Math.abs(exact - difference) / (scale || 1),
@@ -119,3 +122,14 @@ describe.each(formulas.map((formula) => [formula.name, formula] as const))(
     });
   },
 );
+
+describe('the sensitivities', () => {
+  it('were compared for every formula of a quantity that counts no whole things', () => {
+    const sloped = formulas.filter(
+      ({ inputs, steps, result }) =>
+        inputs.some(({ reading }) => reading.as === 'quantity') && steps[result]?.gives !== 'count',
+    );
+    expect(sloped.length).toBeGreaterThan(80);
+    expect(sloped.filter(({ name }) => !compared.has(name)).map(({ name }) => name)).toEqual([]);
+  });
+});

@@ -78,6 +78,10 @@ const raised: DimRule = (dims, args) => {
     : power(base as Dimension, n);
 };
 
+/** Squares and cubes are products, wherever the exponent comes from: the same to the bit in every reading. */
+export const raise = (x: number, n: number): number =>
+  n === 2 ? x * x : n === 3 ? x * x * x : Math.pow(x, n);
+
 const call =
   (name: string) =>
   (args: readonly string[]): string =>
@@ -213,7 +217,7 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
   pow: {
     arity: 2,
     infix: infix(7, '^', 'right'),
-    run: (a = NaN, b = NaN) => Math.pow(a, b),
+    run: (a = NaN, b = NaN) => raise(a, b),
     dims: raised,
     tex: ([a = '', b = '']) => `${a}^{${b}}`,
     native: nativeBinary('^'),

@@ -1,4 +1,4 @@
-import { OPERATORS } from './operators';
+import { OPERATORS, raise } from './operators';
 import type { Expr, OperatorName } from './tree';
 
 /** Reads inputs and earlier steps from slots; no eval, so a strict content-security policy holds. */
@@ -64,7 +64,7 @@ function binary(name: OperatorName, a: Expr, b: Expr, slotOf: (name: string) => 
           return x * x * x;
         };
       }
-      return (s) => Math.pow(fa(s), fb(s));
+      return (s) => raise(fa(s), fb(s));
     case 'max':
       return (s) => Math.max(fa(s), fb(s));
     case 'min':
