@@ -78,10 +78,10 @@ export const ejectorPins: Design = {
         result('total', 'Force to plan for', 'margin*(strip + vacuum)', 'Both together with the margin.', {
           kind: 'force',
         }),
-        entry('effort', 'Push you have', 300, 'lbf', 'At the ejector plate, from lever or screw, measured.'),
+        entry('handPush', 'Push you have', 300, 'lbf', 'At the ejector plate, from lever or screw, measured.'),
         verdict(
           'Ejector plate',
-          'effort >= total',
+          'handPush >= total',
           'push enough',
           'push too weak',
           'Too weak: more draft, a polished core drawn in the direction of push, a vent, or an earlier push.',

@@ -484,7 +484,7 @@ export const pushOutInsert: Design = {
           'PP about 50 millionths per °F (published table).',
           { format: '0.0000000' },
         ),
-        entry('effort', 'Push you have', 500, 'lbf', 'Of the jack screw or lever, measured.'),
+        entry('handPush', 'Push you have', 500, 'lbf', 'Of the jack screw or lever, measured.'),
         entry(
           'partFriction',
           'Friction of part on core',
@@ -536,7 +536,7 @@ export const pushOutInsert: Design = {
         ),
         verdict(
           'Push',
-          'effort >= MAX(firstPush, thenPush, lastPush)',
+          'handPush >= MAX(firstPush, thenPush, lastPush)',
           'push enough',
           'push too weak',
           'Too weak: more draft, less friction, a vent in the core, or a jack screw.',
@@ -681,7 +681,7 @@ export const pushOutInsert: Design = {
       formula: 'MOLD.SEAT.RELEASE(across, down, friction, releaseFriction, units)',
       format: '#,##0',
       mark: {
-        when: 'answer > effort',
+        when: 'answer > handPush',
         says: 'Shaded: more than the push you have, before spring and part.',
       },
     },

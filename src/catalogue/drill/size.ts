@@ -17,7 +17,7 @@ export const drillSize = lookup({
   rows: () => DRILLS.map((drill) => [drill.name, drill] as const),
   sources: [DRILL_SOURCES.number, DRILL_SOURCES.metric],
   notes: [
-    'Takes "#7", "No. 7", "F", "letter F", "7/32", "1 1/4", "5 mm". A bare whole number is refused where it could be a number drill, millimetres or inches.',
+    'Takes "#7", "No. 7", "F", "letter F", "7/32", "1 1/4", "5 mm". A bare whole number is refused where it could be a number drill, millimeters or inches.',
     'A drill cuts a little over its size: 0.05 to 0.1 mm (0.002 to 0.004 in) for a 6 mm drill ground by hand (common practice). Where the size matters, ream.',
   ],
   related: ['DRILL.NEAREST', 'DRILL.POINT', 'TAP.DRILL'],

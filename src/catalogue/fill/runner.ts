@@ -21,14 +21,14 @@ export const fillRunner = formula({
       gives: 'length',
       expr: 'sqrt(m)*L^0.25/3.7',
       fitted: { units: { m: 'g', L: 'mm' }, out: 'mm' },
-      says: 'Rule in grams and millimetres',
+      says: 'Rule in grams and millimeters',
     },
   },
   result: 'd',
   valid: [{ holds: 'm <= m_c', says: 'The rule is for parts up to 200 g.' }],
   sources: [
     commonPractice('Runner rule of molding handbooks, for walls under 3 mm and parts under 200 g'),
-    fromMemory('its constant 3.7 in grams and millimetres'),
+    fromMemory('its constant 3.7 in grams and millimeters'),
   ],
   notes: [
     'Round up to a cutter that you have, and not below the part’s wall: a runner that freezes before the part ends the packing. ' +
