@@ -78,7 +78,13 @@ export const ejectorPins: Design = {
         result('total', 'Force to plan for', 'margin*(strip + vacuum)', 'Both together with the margin.', {
           kind: 'force',
         }),
-        entry('handPush', 'Push you have', 300, 'lbf', 'At the ejector plate, from lever or screw, measured.'),
+        entry(
+          'handPush',
+          'Push you have',
+          300,
+          'lbf',
+          'At the ejector plate, from lever or screw, measured.',
+        ),
         verdict(
           'Ejector plate',
           'handPush >= total',
