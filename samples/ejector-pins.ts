@@ -187,7 +187,9 @@ export const ejectorPins: Design = {
         entry('plateMetal', 'Metal of the plates', '6061-T6', '', 'What the pin passes through.', {
           choices: metals,
         }),
-        entry('pinMetal', 'Metal of the pin', 'H13', '', 'A name from the metal table.', { choices: metals }),
+        entry('pinMetal', 'Metal of the pin', 'H13 48 HRC', '', 'A name from the metal table.', {
+          choices: metals,
+        }),
         entry(
           'stack',
           'Stack, head seat to face',

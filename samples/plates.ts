@@ -81,7 +81,7 @@ export const plates: Design = {
       title: '3  Support pillars',
       decide: 'how many pillars, and how much they shorten.',
       rows: [
-        entry('pillarMetal', 'Metal of the pillars', 'P20', '', 'A name from the metal table.', {
+        entry('pillarMetal', 'Metal of the pillars', 'P20 prehard', '', 'A name from the metal table.', {
           choices: metals,
         }),
         entry('pillars', 'Number of pillars', 2, '', 'Under the loaded area.', { format: '0' }),
@@ -170,7 +170,7 @@ export const plates: Design = {
       title: '5  Heat',
       decide: 'what grows, and what room it needs.',
       rows: [
-        entry('insertMetal', 'Metal of the insert', 'P20', '', 'In the pocket of the plate.', {
+        entry('insertMetal', 'Metal of the insert', 'P20 prehard', '', 'In the pocket of the plate.', {
           choices: metals,
         }),
         entry('plateLength', 'Length of the plate', 6, 'in', 'Between the dowels farthest apart.'),

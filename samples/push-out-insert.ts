@@ -83,7 +83,7 @@ export const pushOutInsert: Design = {
       decide:
         'the draft: a steep one holds its height, sinks less and lets go better; a shallow one centers harder and locks.',
       rows: [
-        entry('insertMetal', 'Metal of the insert', 'P20', '', 'A name from the metal table.', {
+        entry('insertMetal', 'Metal of the insert', 'P20 prehard', '', 'A name from the metal table.', {
           choices: metals,
         }),
         entry('blockMetal', 'Metal of the block', '7075-T6', '', 'The block around the seat.', {

@@ -10,7 +10,7 @@ export const fitGap = procedure({
     fit,
     choice('which', ['min', 'max', 'mean'], {
       default: 'min',
-      says: 'Least clearance, largest, or their mean',
+      says: 'Clearance wanted: least, largest, or their mean',
     }),
   ],
   gives: 'length',

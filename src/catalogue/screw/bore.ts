@@ -7,7 +7,7 @@ import { rowsWith } from './inputs';
 export const screwBore = lookup({
   name: 'SCREW.BORE',
   summary: 'Counterbore for a socket head cap screw.',
-  inputs: [thread, choice('what', ['dia', 'depth'], { says: 'Diameter or depth' })],
+  inputs: [thread, choice('what', ['dia', 'depth'], { says: 'Dimension wanted: diameter or depth' })],
   columns: {
     dia: {
       gives: 'length',

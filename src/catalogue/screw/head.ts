@@ -18,7 +18,7 @@ export const screwHead = lookup({
   inputs: [
     thread,
     choice('what', ['dia', 'height', 'hex'], {
-      says: 'Largest diameter (knurled), height, or hexagon across flats',
+      says: 'Dimension wanted: largest diameter (knurled), height, or hexagon across flats',
     }),
   ],
   columns: {

@@ -25,7 +25,7 @@ export const springDiscStack = procedure({
       usual: [1, 30],
       says: 'Packets placed tip to tip',
     }),
-    choice('what', ['force', 'deflection'], { says: 'Which to give: "force" or "deflection"' }),
+    choice('what', ['force', 'deflection'], { says: 'Result wanted' }),
   ],
   gives: { by: 'what', kinds: { force: 'force', deflection: 'length' } },
   method: 'Nested discs add their forces, packets tip to tip add their deflections; friction is left out.',

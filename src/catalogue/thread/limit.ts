@@ -23,8 +23,10 @@ export const threadLimit = procedure({
     choice('class', THREAD_CLASSES, {
       says: 'Class: 2A and 6g for screws, 2B and 6H for holes; 2A and 2B are of inch threads, 6g and 6H of metric ones',
     }),
-    choice('property', ['major', 'pitchdia', 'minor'], { says: 'Diameter: major, pitch or minor' }),
-    choice('which', ['max', 'min'], { says: 'Upper or lower limit' }),
+    choice('property', ['major', 'pitchdia', 'minor'], {
+      says: 'Dimension wanted: major, pitch or minor diameter',
+    }),
+    choice('which', ['max', 'min'], { says: 'Limit wanted: upper or lower' }),
   ],
   gives: 'length',
   method:

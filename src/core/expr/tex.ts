@@ -10,6 +10,8 @@ const GREEK = new Set(
 
 const glyph = (name: string): string => {
   if (GREEK.has(name)) return `\\${name}`;
+  // `DT` is a difference of T.
+  if (/^D[A-Z]$/.test(name)) return `\\Delta ${name.slice(1)}`;
   return name.length === 1 ? name : `\\mathrm{${name}}`;
 };
 
