@@ -1,5 +1,15 @@
 import { named, type Input, type Limits } from '../core/define';
-import { findResin, resinKind, resinValue, type ResinProperty } from '../tables/resins';
+import { findResin, resinKind, resinValue, type Resin, type ResinProperty } from '../tables/resins';
+
+export const RESIN_NAME = 'the name of a resin such as "PP" or "ABS"';
+
+/** What to watch for with a resin; of one that is given as a number nothing is known. */
+export const notesOfResin = ({ notes = [] }: Partial<Pick<Resin, 'notes'>>): readonly string[] => notes;
+
+/** One property of a resin, with the notes of the row that it was read from. */
+export interface ResinNumber extends Partial<Pick<Resin, 'notes'>> {
+  readonly value: number;
+}
 
 /**
  * A resin by name, or the one property that a function needs of it as a number. Gives that property by `symbol`.
@@ -10,20 +20,24 @@ export const resinWith = <const N extends string>(
   property: ResinProperty,
   limits: Limits,
   says: string,
-): Input<N, number> => {
+): Input<N, ResinNumber> => {
   const kind = resinKind(property);
-  return named<N, number>(
+  return named<N, ResinNumber>(
     name,
     name,
     {
-      what: 'the name of a resin such as "PP" or "ABS"',
-      read: (text) => resinValue(findResin(text), property).value,
-      number: { kind, says: `its ${property}`, means: (value) => value, ...limits },
+      what: RESIN_NAME,
+      read: (text) => {
+        const resin = findResin(text);
+        return { value: resinValue(resin, property).value, notes: resin.notes };
+      },
+      notes: notesOfResin,
+      number: { kind, says: `its ${property}`, means: (value) => ({ value }), ...limits },
       binds: {
         [symbol]: {
           gives: kind,
           says: `${property[0]?.toUpperCase() ?? ''}${property.slice(1)} of the resin`,
-          from: (value) => value,
+          from: ({ value }) => value,
         },
       },
     },

@@ -67,7 +67,7 @@ export function nameFinder<T extends Named>(what: string, rows: readonly T[]): (
     byName.set(nameKey(row.name), row);
     for (const alias of row.aliases ?? []) {
       const key = nameKey(alias);
-      byAlias.set(key, [...(byAlias.get(key) ?? []), row]);
+      byAlias.set(key, [...new Set([...(byAlias.get(key) ?? []), row])]);
     }
   }
   return (given) => {

@@ -1,7 +1,7 @@
 import { choice, input, type NativeInput, type NativeWriter, fromMemory } from '../../core/define';
 import { coolingTerms, fourierAt, SHORTEST, type CoolingPlace, type CoolingShape } from '../../core/cooling';
 import { refuse } from '../../core/refusal';
-import { resinWith } from '../resins';
+import { resinWith, type ResinNumber } from '../resins';
 
 export const resin = resinWith(
   'resin',
@@ -47,7 +47,7 @@ function ratioLeft({ meltTemp: melt, moldTemp: wall, ejectTemp: eject }: Tempera
 }
 
 interface Cooling extends Temperatures {
-  readonly resin: number;
+  readonly resin: ResinNumber;
   readonly at: CoolingPlace;
 }
 
@@ -62,7 +62,7 @@ export function coolingTime(
   const fourier = fourierAt(shape, x.at, left);
   show('Y', left);
   show('Fo', fourier);
-  return (fourier * size ** 2) / x.resin;
+  return (fourier * size ** 2) / x.resin.value;
 }
 
 interface NativeCooling extends Readonly<Record<keyof Temperatures | 'resin', NativeInput>> {
@@ -111,7 +111,7 @@ export function nativeCoolingTime(
   const isHalfSpace = shape === 'plate' && place === 'average';
   if (isHalfSpace) fourier = `IF(${soon}<${SHORTEST},${soon},${fourier})`;
   else write.refuse(`${fourier}<${SHORTEST}`, 'ejectTemp so near to meltTemp needs the add-in');
-  return `${fourier}*${size}^2/${diffusivity.text}`;
+  return `${fourier}*${size}^2/${diffusivity.bound('a')}`;
 }
 
 export const coolingSteps = {

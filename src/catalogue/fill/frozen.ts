@@ -51,7 +51,7 @@ export const fillFrozen = procedure({
     },
     lambda: { gives: 'ratio', says: 'Where the profile has that value', equation: 'erf(lambda) = theta' },
   },
-  run: ({ resin: diffusivity, meltTemp, moldTemp, noFlowTemp, time }, show) => {
+  run: ({ resin: { value: diffusivity }, meltTemp, moldTemp, noFlowTemp, time }, show) => {
     if (noFlowTemp <= moldTemp)
       refuse('noFlowTemp', 'must be above {moldTemp}: on a warmer wall nothing freezes');
     if (noFlowTemp >= meltTemp)
@@ -69,7 +69,7 @@ export const fillFrozen = procedure({
     const theta = `(${noFlowTemp.text}-${moldTemp.text})/(${meltTemp.text}-${moldTemp.text})`;
     // erf(lambda) = theta by the normal distribution, which every spreadsheet program can turn round.
     const lambda = write.step('lambda', `NORMSINV((1+${theta})/2)/SQRT(2)`);
-    return `2*${lambda}*SQRT(${a.text}*${time.text})`;
+    return `2*${lambda}*SQRT(${a.bound('a')}*${time.text})`;
   },
   sources: [
     derived(

@@ -1,12 +1,12 @@
 import { commonPractice, lookup, named, type Source } from '../../core/define';
 import { findResin, RESINS, resinValue, type Resin } from '../../tables/resins';
+import { notesOfResin, RESIN_NAME, type ResinNumber } from '../resins';
 
-interface VentDepth {
-  readonly value: number;
+interface VentDepth extends ResinNumber {
   readonly source: Source;
 }
 
-const ventDepth = (resin: Resin): VentDepth => resinValue(resin, 'vent depth');
+const ventDepth = (resin: Resin): VentDepth => ({ ...resinValue(resin, 'vent depth'), notes: resin.notes });
 const OWN = commonPractice('A vent depth of the person’s own');
 
 export const fillVent = lookup({
@@ -17,7 +17,8 @@ export const fillVent = lookup({
       'resin',
       'resin',
       {
-        what: 'the name of a resin such as "PP" or "ABS"',
+        what: RESIN_NAME,
+        notes: notesOfResin,
         read: (text) => ventDepth(findResin(text)),
         number: {
           kind: 'length',

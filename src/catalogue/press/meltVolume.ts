@@ -1,7 +1,8 @@
 import { derived, formula, input, named } from '../../core/define';
-import { findResin, resinValue } from '../../tables/resins';
+import { findResin, resinValue, type Resin } from '../../tables/resins';
+import { notesOfResin, RESIN_NAME } from '../resins';
 
-interface Densities {
+interface Densities extends Partial<Pick<Resin, 'notes'>> {
   readonly solid: number;
   readonly melt: number;
 }
@@ -19,10 +20,15 @@ export const pressMeltVolume = formula({
       'resin',
       'resin',
       {
-        what: 'the name of a resin such as "PP" or "ABS"',
+        what: RESIN_NAME,
+        notes: notesOfResin,
         read: (text) => {
           const resin = findResin(text);
-          return { solid: resinValue(resin, 'density').value, melt: resinValue(resin, 'melt density').value };
+          return {
+            solid: resinValue(resin, 'density').value,
+            melt: resinValue(resin, 'melt density').value,
+            notes: resin.notes,
+          };
         },
         number: {
           kind: 'ratio',

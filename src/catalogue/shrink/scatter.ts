@@ -1,8 +1,9 @@
 import { formula, named } from '../../core/define';
-import { findResin, resinValue } from '../../tables/resins';
+import { findResin, resinValue, type Resin } from '../../tables/resins';
+import { notesOfResin, RESIN_NAME } from '../resins';
 import { cavitySize, DEFINITION, SHRINK_CAUTION, TABLE } from './inputs';
 
-interface Range {
+interface Range extends Partial<Pick<Resin, 'notes'>> {
   readonly low: number;
   readonly high: number;
 }
@@ -16,12 +17,14 @@ export const shrinkScatter = formula({
       'resin',
       'resin',
       {
-        what: 'the name of a resin such as "PP" or "ABS"',
+        what: RESIN_NAME,
+        notes: notesOfResin,
         read: (text) => {
           const resin = findResin(text);
           return {
             low: resinValue(resin, 'shrinkage low').value,
             high: resinValue(resin, 'shrinkage high').value,
+            notes: resin.notes,
           };
         },
         number: {
