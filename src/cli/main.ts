@@ -4,6 +4,7 @@ import { check } from './check';
 import type { Arguments, Command, Output } from './command';
 import { Failure } from './command';
 import { functionHelp, functions, nearestFunctions } from './functions';
+import { print } from './print';
 import { recalc } from './recalc';
 import { serve } from './serve';
 import { share } from './share';
@@ -38,7 +39,18 @@ async function helpOn(topic: string, output: Output): Promise<string> {
   throw new Failure(`There is no command and no function ${topic}; nearest: ${nearest.join(', ')}.`);
 }
 
-const commands: readonly Command[] = [calc, recalc, whatif, solve, check, share, functions, serve, help];
+const commands: readonly Command[] = [
+  calc,
+  recalc,
+  whatif,
+  solve,
+  check,
+  share,
+  print,
+  functions,
+  serve,
+  help,
+];
 
 /** Runs the command line. Gives the exit status: 0 all well, 1 an error in the calculation, 2 the work cannot be done. */
 export async function main(argv: readonly string[], output: Output): Promise<number> {

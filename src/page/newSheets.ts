@@ -1,6 +1,6 @@
 import type { IColumnData, IRange, IRowData, Nullable, Worksheet } from '@univerjs/core';
 import { BooleanNumber } from '@univerjs/core';
-import { columnCharacters, rowPoints } from '../workbook/engine/gridData';
+import { columnCharacters, rowPoints } from '../package/pixels';
 import { areaAddress, cellAddress, columnLetters } from '../cells/address';
 import type { CellDescription, SheetDescription, SheetsDescription } from '../package/description';
 import type { StyleDescription } from '../package/styleEditor';

@@ -1,7 +1,7 @@
 import { BooleanNumber, CellValueType, InterceptorEffectEnum, isDefaultFormat } from '@univerjs/core';
 import type { ICellData, IStyleData, Injector, Nullable, Worksheet } from '@univerjs/core';
 import { INTERCEPTOR_POINT, SheetInterceptorService } from '@univerjs/preset-sheets-core';
-import { generalText } from './numberText';
+import { generalText } from '../cells/numberText';
 
 /** Pixels of a cell that its text does not use. */
 const MARGIN = 6;

@@ -5,6 +5,7 @@ import { CellError } from '../../cells/value';
 import { MAX_COLUMNS, MAX_ROWS } from '../../cells/address';
 import type { Area } from '../../cells/address';
 import type { Cell, DefinedName, Sheet, Table, Workbook } from '../../package/model';
+import { columnPixels, rowPixels } from '../../package/pixels';
 import { gridStyle } from './gridStyles';
 
 /** Room below and right of what is filled: to type on, and for results to spill into. */
@@ -12,10 +13,6 @@ const SPARE_ROWS = 200;
 const SPARE_COLUMNS = 12;
 const LEAST_ROWS = 1000;
 const LEAST_COLUMNS = 26;
-
-/** Pixels of a digit and of a cell's margins in the default font. */
-const DIGIT = 7;
-const MARGIN = 5;
 
 /** Marks a name that every sheet knows. */
 const WHOLE_WORKBOOK = 'AllDefaultWorkbook';
@@ -210,22 +207,4 @@ function gridTables(workbook: Workbook): Record<string, unknown> {
 
 export function gridRange({ top, left, bottom, right }: Area): IRange {
   return { startRow: top, startColumn: left, endRow: bottom, endColumn: right };
-}
-
-function columnPixels(characters: number): number {
-  return Math.round(characters * DIGIT + MARGIN);
-}
-
-function rowPixels(points: number): number {
-  return Math.round((points * 96) / 72);
-}
-
-/** The way back from `columnPixels`, for sheets that are added in the grid. */
-export function columnCharacters(pixels: number): number {
-  return (pixels - MARGIN) / DIGIT;
-}
-
-/** The way back from `rowPixels`. */
-export function rowPoints(pixels: number): number {
-  return (pixels * 72) / 96;
 }

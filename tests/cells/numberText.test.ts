@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { generalText } from '../../src/page/numberText';
+import { generalText } from '../../src/cells/numberText';
 
 /** Shows a number in a column that has room for so many characters. */
 const shown = (value: number, room: number) => generalText(value, (text) => text.length <= room);

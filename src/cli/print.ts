@@ -1,0 +1,82 @@
+import { basename } from 'node:path';
+import type { Command } from './command';
+import { Failure } from './command';
+import { writeBytes } from './files';
+import { openWorkbook } from './workbookFile';
+
+const PAPERS = ['Letter', 'A4'] as const;
+
+export const print: Command = {
+  name: 'print',
+  usage: ['IN.xlsx -o OUT.html [--sheet NAME …] [--paper A4]'],
+  summary: 'Write the sheets as one HTML file that a browser prints.',
+  details: [
+    'The sheets are calculated first and fitted to the width of the paper, with file, sheet, date and page on each page. Open the file in a browser and print it, or save it as PDF there.',
+    'The exit status is 2 if the workbook cannot be read or the file cannot be written.',
+  ],
+  options: {
+    output: { type: 'string', short: 'o', value: 'OUT.html', says: 'The file to write.' },
+    sheet: {
+      type: 'string',
+      multiple: true,
+      value: 'NAME',
+      says: 'A sheet to print; may be given more than once. All that can be seen unless told.',
+    },
+    area: { type: 'string', value: 'A1:F40', says: 'The part of the one sheet to print.' },
+    paper: {
+      type: 'string',
+      value: 'PAPER',
+      says: 'Letter, unless told or the sheet says otherwise, or A4.',
+    },
+    revision: { type: 'string', value: 'TEXT', says: 'A revision for the title block.' },
+    gridlines: { type: 'boolean', says: 'Draw the lines between cells.' },
+    headings: { type: 'boolean', says: 'Print the letters of columns and the numbers of rows.' },
+  },
+  takes: [1, 1],
+  async run(args, output) {
+    const [input = ''] = args.positionals;
+    const target = args.text('output');
+    if (target === undefined) throw new Failure('Name the file to write: -o OUT.html.');
+    const paper = PAPERS.find((one) => one.toLowerCase() === (args.text('paper') ?? one).toLowerCase());
+    if (!paper) throw new Failure(`The paper is Letter or A4, not "${args.text('paper') ?? ''}".`);
+    const workbook = await openWorkbook(input);
+    const sheets = args.texts('sheet');
+    for (const name of sheets)
+      if (!workbook.sheets.some((sheet) => sheet.name === name))
+        throw new Failure(`The workbook has no sheet "${name}".`);
+    const { parseArea } = await import('../cells/address');
+    const area = parseArea(args.text('area') ?? '');
+    if (args.text('area') !== undefined && !area)
+      throw new Failure(`"${args.text('area') ?? ''}" is no area such as A1:F40.`);
+    if (area && sheets.length !== 1 && workbook.sheets.length !== 1)
+      throw new Failure('An area belongs to one sheet: name it with --sheet.');
+    const [{ printHtml }, { CalculatedWorkbook }, { ruleLooks }, { worksheetFunctions }] = await Promise.all([
+      import('../render/printPage'),
+      import('../workbook/calculated'),
+      import('../workbook/looks'),
+      import('../call/functions'),
+    ]);
+    const book = await CalculatedWorkbook.of(workbook, worksheetFunctions);
+    try {
+      const overlays = await ruleLooks(book, workbook.sheets);
+      const revision = args.text('revision');
+      const html = printHtml(workbook, {
+        file: basename(input),
+        date: new Date().toISOString().slice(0, 10),
+        value: (sheet, row, column) => book.at(sheet, row, column),
+        overlays,
+        ...(args.text('paper') !== undefined && { paper }),
+        ...(revision !== undefined && { revision }),
+        ...(args.flag('gridlines') && { gridlines: true }),
+        headings: args.flag('headings'),
+        ...(sheets.length > 0 && { sheets }),
+        ...(area && { area }),
+      });
+      await writeBytes(target, new TextEncoder().encode(html));
+    } finally {
+      book.dispose();
+    }
+    output.out(`Written to ${target}. Open it in a browser to print it.`);
+    return 0;
+  },
+};

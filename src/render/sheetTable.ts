@@ -1,0 +1,214 @@
+/** A sheet, or a part of it, as an HTML table that looks as the sheet does. */
+import { areaContains, columnLetters, type Area } from '../cells/address';
+import type { Cell, CellStyle, Sheet, StyleOverlay, Workbook } from '../package/model';
+import { cellFinder } from '../package/model';
+import { columnPixels, rowPixels } from '../package/pixels';
+import { alignment, cellCss } from './cellCss';
+import { escapeHtml } from './html';
+import { shownText } from './shownText';
+import { textWidth } from './textWidth';
+
+/** What stands in a sheet, where the workbook was calculated since it was read. */
+export interface Shown {
+  /** The cell's value as it is now; undefined: as the file has it. */
+  readonly value?: (sheet: Sheet, row: number, column: number) => Cell['value'] | undefined;
+  /** Looks that rules lay over the cell's own. */
+  readonly overlays?: (sheet: Sheet, row: number, column: number) => readonly StyleOverlay[];
+}
+
+export interface TableOptions extends Shown {
+  readonly area: Area;
+  /** Rows repeated at the top of every page. */
+  readonly titleRows?: { readonly first: number; readonly last: number };
+  readonly gridlines: boolean;
+  /** Letters and numbers at the edges. */
+  readonly headings: boolean;
+  /** Begins the names of the table's classes, so that several tables stand on one page. */
+  readonly prefix: string;
+}
+
+export interface SheetTable {
+  readonly html: string;
+  /** Pixels at full size. */
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Where a wider font stands in for one that is missing, rows grow: widths of letters for that, and the height of a line. */
+const WIDE_LETTER = 0.8;
+const LINE = 1.55;
+const PADDING = 6;
+const MAX_CELLS = 200_000;
+/** Of a number's size, the least that it is set in before it becomes ###. */
+const SMALLEST = 0.55;
+
+/** The cells of a sheet that show something. */
+export function usedArea(sheet: Sheet, styles: Workbook['styles']): Area | undefined {
+  let area: Area | undefined;
+  for (const { row, column, value, formula, style } of sheet.cells) {
+    const look = styles[style];
+    const shows =
+      value !== null ||
+      formula !== undefined ||
+      look?.fill !== undefined ||
+      Object.keys(look?.borders ?? {}).length > 0;
+    if (!shows) continue;
+    area = {
+      top: Math.min(area?.top ?? row, row),
+      left: Math.min(area?.left ?? column, column),
+      bottom: Math.max(area?.bottom ?? row, row),
+      right: Math.max(area?.right ?? column, column),
+    };
+  }
+  return area;
+}
+
+export function sheetTable(workbook: Workbook, sheet: Sheet, options: TableOptions): SheetTable {
+  return new TableWriter(workbook, sheet, options).write();
+}
+
+class TableWriter {
+  private readonly find: (row: number, column: number) => Cell | undefined;
+  private readonly rows: readonly number[];
+  private readonly columns: readonly number[];
+  private readonly widths: ReadonlyMap<number, number>;
+  private readonly heights: ReadonlyMap<number, number>;
+  /** Heights with room for what wraps. */
+  private readonly grown = new Map<number, number>();
+  /** The look of each kind of cell once. */
+  private readonly classes = new Map<string, string>();
+
+  constructor(
+    private readonly workbook: Workbook,
+    private readonly sheet: Sheet,
+    private readonly options: TableOptions,
+  ) {
+    const { area } = options;
+    if ((area.bottom - area.top + 1) * (area.right - area.left + 1) > MAX_CELLS)
+      throw new Error(`The part to print holds more than ${MAX_CELLS} cells; choose a smaller one.`);
+    this.find = cellFinder(sheet);
+    const hiddenRows = new Set(sheet.rows.flatMap(({ row, hidden }) => (hidden ? [row] : [])));
+    const isHidden = (column: number): boolean =>
+      sheet.columns.some(({ first, last, hidden }) => hidden && column >= first && column <= last);
+    this.rows = between(area.top, area.bottom).filter((row) => !hiddenRows.has(row));
+    this.columns = between(area.left, area.right).filter((column) => !isHidden(column));
+    this.widths = new Map(this.columns.map((column) => [column, this.widthOf(column)]));
+    const heights = new Map(sheet.rows.map(({ row, height }) => [row, height]));
+    this.heights = new Map(
+      this.rows.map((row) => [row, rowPixels(heights.get(row) ?? sheet.defaultRowHeight)]),
+    );
+  }
+
+  write(): SheetTable {
+    const { titleRows, headings, gridlines } = this.options;
+    const isTitle = (row: number): boolean =>
+      titleRows !== undefined && row >= titleRows.first && row <= titleRows.last;
+    const head = this.rows.filter(isTitle);
+    const body = this.rows.filter((row) => !isTitle(row));
+    const rows = (list: readonly number[]): string => list.map((row) => this.row(row)).join('\n');
+    const columns = this.columns.map((column) => `<col style="width:${this.widths.get(column) ?? 0}px">`);
+    const letters = headings
+      ? `<tr class="letters"><th></th>${this.columns.map((column) => `<th>${columnLetters(column)}</th>`).join('')}</tr>\n`
+      : '';
+    const edge = headings ? 36 : 0;
+    const width = edge + sum(this.widths.values());
+    const thead = letters + rows(head);
+    const table = [
+      `<table class="sheet${gridlines ? ' gridlines' : ''}" style="width:${width}px">`,
+      `<colgroup>${headings ? `<col style="width:${edge}px">` : ''}${columns.join('')}</colgroup>`,
+      ...(thead === '' ? [] : [`<thead>${thead}</thead>`]),
+      `<tbody>${rows(body)}</tbody>`,
+      '</table>',
+    ].join('\n');
+    const css = [...this.classes].map(([declarations, name]) => `.${name} { ${declarations} }`).join('\n');
+    return { html: `<style>${css}</style>\n${table}`, width, height: sum(this.grown.values()) };
+  }
+
+  private row(row: number): string {
+    const cells = this.columns.map((column) => this.cell(row, column)).join('');
+    const number = this.options.headings ? `<th>${row + 1}</th>` : '';
+    return `<tr style="height:${this.heights.get(row) ?? 0}px">${number}${cells}</tr>`;
+  }
+
+  private cell(row: number, column: number): string {
+    const merge = this.sheet.merges.find((one) => areaContains(one, row, column));
+    const rows = merge ? this.rows.filter((one) => one >= merge.top && one <= merge.bottom) : [row];
+    const columns = merge ? this.columns.filter((one) => one >= merge.left && one <= merge.right) : [column];
+    if (rows[0] !== row || columns[0] !== column) return '';
+    const [top, left] = merge ? [merge.top, merge.left] : [row, column];
+    const cell = this.find(top, left);
+    const value = this.valueAt(top, left);
+    const style = this.workbook.styles[cell?.style ?? this.styleOfEmpty(row, column)];
+    if (!style) return '<td></td>';
+    const overlays = this.options.overlays?.(this.sheet, top, left) ?? [];
+    const width = columns.reduce((total, one) => total + (this.widths.get(one) ?? 0), 0);
+    const size = style.font.size * (style.font.bold ? 1.08 : 1);
+    const room = width - PADDING;
+    // On paper nobody can widen a column: a number that is a little too wide is set smaller, and a text is broken.
+    const fits = (text: string): boolean => textWidth(text, size) * SMALLEST <= room || style.wrap;
+    const numberFormat =
+      overlays.find((one) => one.numberFormat !== undefined)?.numberFormat ?? style.numberFormat;
+    const { text, color } = shownText(value, numberFormat, fits, this.workbook.date1904);
+    if (rows.length === 1) this.grow(row, style, text, width);
+    const spans = `${rows.length > 1 ? ` rowspan="${rows.length}"` : ''}${columns.length > 1 ? ` colspan="${columns.length}"` : ''}`;
+    const wide = textWidth(text, size) / room;
+    const flows = typeof value === 'string' && !style.wrap && this.hasRoom(row, columns.at(-1) ?? column);
+    const css = [
+      cellCss(style, overlays),
+      `text-align: ${alignment(style, value)}`,
+      color === undefined ? '' : `color: ${color}`,
+      typeof value === 'number' && wide > 1
+        ? `font-size: ${(Math.max(SMALLEST, 1 / wide) * style.font.size).toFixed(1)}pt`
+        : '',
+      typeof value === 'string' && wide > 1 && !flows ? 'white-space: pre-wrap; overflow-wrap: anywhere' : '',
+    ]
+      .filter(Boolean)
+      .join('; ');
+    return `<td class="${this.className(css)}${flows ? ' flows' : ''}"${spans}>${escapeHtml(text)}</td>`;
+  }
+
+  private grow(row: number, { wrap, font }: CellStyle, text: string, width: number): void {
+    const lines = wrap
+      ? Math.max(1, Math.ceil((text.length * font.size * WIDE_LETTER) / (width - PADDING)))
+      : 1;
+    const needed = text === '' ? 0 : lines * font.size * LINE;
+    this.grown.set(row, Math.max(this.grown.get(row) ?? this.heights.get(row) ?? 0, needed));
+  }
+
+  private valueAt(row: number, column: number): Cell['value'] {
+    const now = this.options.value?.(this.sheet, row, column);
+    return now === undefined ? (this.find(row, column)?.value ?? null) : now;
+  }
+
+  /** Text runs over into the next cell where that is empty. */
+  private hasRoom(row: number, column: number): boolean {
+    return this.valueAt(row, column + 1) === null;
+  }
+
+  private className(css: string): string {
+    const name = this.classes.get(css) ?? `${this.options.prefix}c${this.classes.size}`;
+    this.classes.set(css, name);
+    return name;
+  }
+
+  private widthOf(column: number): number {
+    const run = this.sheet.columns.find(({ first, last }) => column >= first && column <= last);
+    return columnPixels(run?.width ?? this.sheet.defaultColumnWidth);
+  }
+
+  private styleOfEmpty(row: number, column: number): number {
+    const ofRow = this.sheet.rows.find((one) => one.row === row)?.style;
+    return (
+      ofRow ?? this.sheet.columns.find(({ first, last }) => column >= first && column <= last)?.style ?? 0
+    );
+  }
+}
+
+const between = (first: number, last: number): number[] =>
+  Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => first + i);
+
+function sum(values: Iterable<number>): number {
+  let total = 0;
+  for (const value of values) total += value;
+  return total;
+}
