@@ -9,15 +9,15 @@ import { describe, expect, it } from 'vitest';
 const BUDGETS: readonly { readonly file: string; readonly kB: number; readonly because: string }[] = [
   {
     file: 'dist/excel/functions.js',
-    kB: 155,
+    kB: 175,
     because:
-      'Excel shows #VALUE! for functions that come late. It holds the whole catalogue of some 150 functions with its texts, but not their checks, and the parser of the equations',
+      'Excel shows #VALUE! for functions that come late. It holds the whole catalogue of some 180 functions with its texts, but not their checks and search words, and the parser of the equations. It was 162 before the last functions of basis 2 came',
   },
   {
     file: 'dist/excel/taskpane.js',
     kB: 150,
     because:
-      'React and the controls of Office add-ins; loads beside the functions at every start of the add-in',
+      'React, the controls of Office add-ins and the search with its words; loads beside the functions at every start of the add-in',
   },
 ];
 
