@@ -82,6 +82,9 @@ export function report(files: readonly Scores[], { top, functionTests }: ReportO
     rows(tally(entries, ([file]) => [splitOf(file), 'all'])),
     rows([...tally(entries, ([file]) => [originOf(file)])].sort(([a], [b]) => a.localeCompare(b))),
   ];
+  const lost = entries.filter(([, { verdict }]) => verdict === 'value → error');
+  const alone = lost.filter(([, { isErrorElsewhere }]) => !isErrorElsewhere);
+  parts.push(`stored values that became errors: ${lost.length}, in LibreOffice not: ${alone.length}`);
   for (const split of ['workbooks', 'function tests']) {
     const own = entries.filter(([file]) => splitOf(file) === split);
     const worst = [...tally(own, ([, { functions }]) => functions)]
@@ -113,8 +116,18 @@ export const badCells = (files: readonly Scores[]): string =>
     .flatMap(({ file, scored }) =>
       scored
         .filter(isBad)
-        .map(({ sheet, cell, verdict, isRoot, formula, stored, now }) =>
-          [basename(file), sheet, cell, verdict, isRoot ? 'root' : '', formula, stored, now]
+        .map(({ sheet, cell, verdict, isRoot, isErrorElsewhere, formula, stored, now }) =>
+          [
+            basename(file),
+            sheet,
+            cell,
+            verdict,
+            isRoot ? 'root' : '',
+            formula,
+            stored,
+            now,
+            isErrorElsewhere ? 'error elsewhere too' : '',
+          ]
             .map((text) => text.replace(/\s/g, ' '))
             .join('\t'),
         ),

@@ -24,6 +24,8 @@ export interface Scored {
   readonly kept?: string;
   /** No cell that the formula names is itself bad: the place to look. */
   isRoot: boolean;
+  /** The second opinion is an error too. */
+  readonly isErrorElsewhere: boolean;
 }
 
 const VOLATILE = /\b(?:NOW|TODAY|RAND|RANDBETWEEN|RANDARRAY)\(/i;
@@ -161,9 +163,8 @@ export function score(book: Workbook, now: Recalculated, second: Recalculated | 
     if (isOut || cell.value === null || cell.formula === undefined) continue;
     const { value, kept } = now(index, cell.row, cell.column);
     let verdict: Verdict = judge(cell.value, value);
-    if (verdict !== 'agree' && kept === undefined && second !== undefined) {
-      if (judge(second(index, cell.row, cell.column).value, value) === 'agree') verdict = 'agree';
-    }
+    const other = verdict === 'agree' ? undefined : second?.(index, cell.row, cell.column).value;
+    if (other !== undefined && kept === undefined && judge(other, value) === 'agree') verdict = 'agree';
     if (kept !== undefined && verdict === 'agree') verdict = 'kept';
     if (verdict !== 'agree' && verdict !== 'kept') bad.mark(one);
     const entry: Scored = {
@@ -175,6 +176,7 @@ export function score(book: Workbook, now: Recalculated, second: Recalculated | 
       stored: shown(cell.value),
       now: shown(value),
       isRoot: false,
+      isErrorElsewhere: other instanceof CellError,
       ...(kept === undefined ? {} : { kept }),
     };
     scored.push([one, entry]);

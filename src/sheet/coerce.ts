@@ -1,7 +1,7 @@
 /** How a spreadsheet reads one kind of scalar as another. */
 import { parseValue } from 'numfmt';
 import { CellError } from '../cells/value';
-import { raise, type Scalar } from './values';
+import { Keep, raise, type Scalar } from './values';
 
 /** Days between the first days of the two date systems of workbooks. */
 export const DAYS_1904 = 1462;
@@ -25,10 +25,14 @@ export function numberInText(text: string, date1904 = false): number | undefined
   }
   // No text without a digit is a number, and none so long.
   if (text.length > 64 || !/\d/.test(text)) return undefined;
+  if (DAY_FIRST.test(text)) throw new Keep(`${text} is a date only with the day first.`);
   const found = parseValue(text.trim()) as { v: unknown; z?: string } | null;
   if (found === null || typeof found.v !== 'number') return undefined;
   return date1904 && isDay(found.z) ? found.v - DAYS_1904 : found.v;
 }
+
+/** Other countries read it as a date, this language's spreadsheet as text: nobody knows what its author saw. */
+const DAY_FIRST = /^\s*(?:1[3-9]|2\d|3[01])[/-](?:0?[1-9]|1[0-2])[/-]\d{2,4}\s*$/;
 
 const isDay = (format: string | undefined): boolean => format !== undefined && /[dy]/i.test(format);
 

@@ -111,7 +111,7 @@ const switchBranch: Branch = (args, to) => {
     if (value instanceof CellError) return value;
     const found = cases.find((index) => {
       const other = at(index);
-      return !(other instanceof CellError) && compare(value, other) === 0;
+      return compare(value, other) === 0;
     });
     return found === undefined ? otherwise : new Pick(found + 1);
   });

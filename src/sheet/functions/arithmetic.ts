@@ -2,7 +2,7 @@
 import { CellError } from '../../cells/value';
 import { compareNumbers } from '../compare';
 import { ArrayValue, raise, Reference, type Scalar, type Value } from '../values';
-import { single, strictNumber } from './numbersIn';
+import { pairsIn, single, strictNumber } from './numbersIn';
 import { type Context, inContext, plain, volatile } from './spec';
 
 function power(base: number, exponent: number): number {
@@ -56,12 +56,13 @@ const whole = (value: number): number => {
   return number < 0 || number > Number.MAX_SAFE_INTEGER ? raise('#NUM!') : number;
 };
 
-/** Whole numbers of arguments; blank cells do not count, text must read as a number, truth values are refused. */
+/** Whole numbers of arguments; blank cells do not count, dates in text and truth values are refused. */
 function wholesIn(context: Context, args: readonly Value[]): number[] {
   const numbers: number[] = [];
   for (const arg of args) {
     if (arg instanceof Reference || arg instanceof ArrayValue) {
       context.each(arg, (value) => {
+        if (typeof value === 'string' && !Number.isFinite(Number(value))) raise('#VALUE!');
         if (value !== null) numbers.push(whole(strictNumber(value, context.date1904)));
       });
     } else numbers.push(whole(strictNumber(single(context, arg), context.date1904)));
@@ -97,13 +98,9 @@ function sumOfProducts(first: ArrayValue, rest: readonly ArrayValue[]): number {
 
 const sumOfPairs = (name: string, term: (x: number, y: number) => number) =>
   plain(name, 'aa', (xs, ys) => {
-    if (xs.rows !== ys.rows || xs.columns !== ys.columns) return raise('#N/A');
-    const y = ys.dense();
-    return xs.dense().reduce<number>((sum, x, at) => {
-      const a = numberOf(x);
-      const b = numberOf(y[at] ?? null);
-      return a === undefined || b === undefined ? sum : sum + term(a, b);
-    }, 0);
+    const pairs = pairsIn(xs, ys);
+    if (pairs.length === 0) return raise('#DIV/0!');
+    return pairs.reduce((sum, [x, y]) => sum + term(x, y), 0);
   });
 
 export const arithmetic = [

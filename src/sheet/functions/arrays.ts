@@ -1,6 +1,6 @@
 /** Arrays from arrays: filtered, sorted, cut, put together. */
 import { CellError } from '../../cells/value';
-import { toLogical } from '../coerce';
+import { toLogical, toNumber } from '../coerce';
 import { compare } from '../compare';
 import { ArrayValue, boundedSize, ERRORS, raise, type Scalar, type Value } from '../values';
 import { inContext, plain } from './spec';
@@ -135,7 +135,7 @@ function dropped(count: number, wanted: number | null | undefined): number[] {
 
 function chosen(count: number, indexes: readonly Scalar[]): number[] {
   return indexes.map((value) => {
-    const index = typeof value === 'number' ? Math.trunc(value) : raise('#VALUE!');
+    const index = Math.trunc(toNumber(value));
     if (index === 0 || Math.abs(index) > count) return raise('#VALUE!');
     return index > 0 ? index - 1 : count + index;
   });

@@ -27,12 +27,13 @@ export function serialOf(year: number, month: number, day: number, date1904: boo
   const months = year * 12 + month - 1;
   const first = daysOf(Math.floor(months / 12), (((months % 12) + 12) % 12) + 1, 1);
   const firstSerial = first + EPOCH < 61 ? first + EPOCH - 1 : first + EPOCH;
-  const serial = firstSerial + day - 1 - (date1904 ? DAYS_1904 : 0);
-  return checkedSerial(serial, date1904);
+  const shift = date1904 ? DAYS_1904 : 0;
+  checkedSerial(firstSerial - shift, date1904);
+  return checkedSerial(firstSerial + day - 1 - shift, date1904);
 }
 
 export function checkedSerial(serial: number, date1904: boolean): number {
-  return serial < 0 || serial > LAST - (date1904 ? DAYS_1904 : 0) ? raise('#NUM!') : serial;
+  return serial < 0 || serial >= LAST + 1 - (date1904 ? DAYS_1904 : 0) ? raise('#NUM!') : serial;
 }
 
 /** The day of a serial number; raises `#NUM!` outside the calendar of the workbook. */

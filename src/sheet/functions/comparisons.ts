@@ -87,7 +87,7 @@ function zTest(values: readonly number[], center: number, spread: number | undef
 
 function chiTest(actual: ArrayValue, expected: ArrayValue): number {
   const { rows, columns } = actual;
-  if (rows !== expected.rows || columns !== expected.columns || rows * columns < 2) return raise('#N/A');
+  if (actual.size !== expected.size || actual.size < 2) return raise('#N/A');
   const wanted = expected.dense();
   let chi = 0;
   actual.dense().forEach((value, i) => {

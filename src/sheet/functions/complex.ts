@@ -3,7 +3,7 @@ import type { CellError } from '../../cells/value';
 import { numberText } from '../coerce';
 import { ArrayValue, raise, Reference, type Scalar, type Value } from '../values';
 import { single, strictNumber } from './numbersIn';
-import { inContext, plain, type SheetFunction } from './spec';
+import { type Context, inContext, plain, type SheetFunction } from './spec';
 
 interface Complex {
   readonly re: number;
@@ -92,7 +92,7 @@ const folded = (name: string, join: (a: Complex, b: Complex) => Complex): SheetF
   inContext(name, '(r)+', (context, ...args: Value[]) => {
     const all: Complex[] = [];
     for (const arg of args) {
-      if (arg instanceof Reference || arg instanceof ArrayValue) {
+      if (isSeveral(context, arg)) {
         context.each(arg, (value) => {
           if (value !== null && value !== '') all.push(read(value as Cell));
         });
@@ -100,6 +100,9 @@ const folded = (name: string, join: (a: Complex, b: Complex) => Complex): SheetF
     }
     return write(all.reduce((a, b) => join(a, b)));
   });
+
+const isSeveral = (context: Context, value: Value): value is Reference | ArrayValue =>
+  (value instanceof Reference || value instanceof ArrayValue) && context.array(value).size > 1;
 
 export const complex: readonly SheetFunction[] = [
   plain('COMPLEX', 'sst?', (re, im, unit = 'i') =>

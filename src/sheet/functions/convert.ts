@@ -4,6 +4,7 @@
  */
 import { UNITS } from '../../core/units';
 import { ERRORS, raise } from '../values';
+import { strictNumber } from './numbersIn';
 import { plain } from './spec';
 
 interface Unit {
@@ -54,7 +55,7 @@ function add(kind: string, power: number, entries: readonly Entry[], isBinary = 
 
 add('mass', 1, [
   ['g', 1e-3],
-  ['u', 1.6605390666e-27], // CODATA 2018, memory
+  ['u', 1.660538782e-27], // CODATA 2006, as the spreadsheet has it; memory
 ]);
 add('mass', 0, [
   ['sg', POUND_FORCE / FOOT],
@@ -70,10 +71,8 @@ add('mass', 0, [
 const lengths: readonly Entry[] = [
   ['m', 1],
   ['ang', ANGSTROM],
-  ['ly', LIGHT_YEAR],
-  ['parsec pc', PARSEC],
 ];
-add('length', 1, lengths);
+add('length', 1, [...lengths, ['ly', LIGHT_YEAR], ['parsec pc', PARSEC]]);
 add('length', 0, [
   ['mi', MILE],
   ['Nmi', NAUTICAL],
@@ -96,9 +95,11 @@ add('pressure', 1, [
   ['Pa p', 1],
   ['atm at', 101_325],
   ['mmHg', 133.322],
+]);
+add('pressure', 0, [
+  ['psi', POUND_FORCE / INCH ** 2],
   ['Torr', 101_325 / 760],
 ]);
-add('pressure', 0, [['psi', POUND_FORCE / INCH ** 2]]);
 add('force', 1, [
   ['N', 1],
   ['dyn dy', 1e-5],
@@ -110,7 +111,7 @@ add('energy', 1, [
   ['e', 1e-7],
   ['c', 4.184],
   ['cal', 4.1868],
-  ['eV ev', 1.602176634e-19],
+  ['eV ev', 1.602176487e-19], // CODATA 2006, as the spreadsheet has it; memory
   ['Wh wh', HOUR],
 ]);
 add('energy', 0, [
@@ -134,7 +135,10 @@ add('temperature', 0, [
   ['Rank', 5 / 9],
   ['Reau', 1.25, 273.15],
 ]);
-add('volume', 1, [['l L lt', 1e-3]]);
+add('volume', 1, [
+  ['l L lt', 1e-3],
+  ['uk_pt', IMPERIAL_GALLON / 8],
+]);
 add(
   'volume',
   3,
@@ -147,7 +151,6 @@ add('volume', 0, [
   ['oz', GALLON / 128],
   ['cup', GALLON / 16],
   ['pt us_pt', GALLON / 8],
-  ['uk_pt', IMPERIAL_GALLON / 8],
   ['qt', GALLON / 4],
   ['uk_qt', IMPERIAL_GALLON / 4],
   ['gal', GALLON],
@@ -157,6 +160,7 @@ add('volume', 0, [
   [raised('ft', 3), FOOT ** 3],
   [raised('in', 3), INCH ** 3],
   [raised('mi', 3), MILE ** 3],
+  [raised('ly', 3), LIGHT_YEAR ** 3],
   [raised('yd', 3), YARD ** 3],
   [raised('Nmi', 3), NAUTICAL ** 3],
   [raised('Picapt Pica', 3), PICA ** 3],
@@ -177,6 +181,7 @@ add('area', 0, [
   [raised('in', 2), INCH ** 2],
   [raised('yd', 2), YARD ** 2],
   [raised('mi', 2), MILE ** 2],
+  [raised('ly', 2), LIGHT_YEAR ** 2],
   [raised('Nmi', 2), NAUTICAL ** 2],
   [raised('Picapt Pica', 2), PICA ** 2],
   ['Morgen', 2500],
@@ -193,11 +198,11 @@ add(
 add('speed', 1, [
   ['m/s m/sec', 1],
   ['m/h m/hr', 1 / HOUR],
+  ['mph', MILE / HOUR],
 ]);
 add('speed', 0, [
   ['admkn', (6080 * FOOT) / HOUR],
   ['kn', NAUTICAL / HOUR],
-  ['mph', MILE / HOUR],
 ]);
 
 /** ft → ft2 ft^2 */
@@ -235,24 +240,30 @@ const BINARY: Readonly<Record<string, number>> = Object.fromEntries(
   ['ki', 'Mi', 'Gi', 'Ti', 'Pi', 'Ei', 'Zi', 'Yi'].map((prefix, i) => [prefix, 1024 ** (i + 1)]),
 );
 
-function unitOf(code: string): Unit | undefined {
-  const plainUnit = units.get(code);
-  if (plainUnit !== undefined) return plainUnit;
+/** All that a code may stand for: "pc" is a parsec, but also a pico-calorie. */
+function unitsOf(code: string): Unit[] {
+  const found: Unit[] = [];
+  const whole = units.get(code);
+  if (whole !== undefined) found.push(whole);
   for (const length of [1, 2]) {
     const unit = units.get(code.slice(length));
     const prefix = code.slice(0, length);
     if (unit === undefined || unit.power === 0) continue;
     const size = PREFIXES[prefix] ?? (unit.isBinary ? BINARY[prefix] : undefined);
-    if (size !== undefined) return { ...unit, factor: unit.factor * size ** unit.power };
+    if (size !== undefined) found.push({ ...unit, factor: unit.factor * size ** unit.power });
   }
-  return undefined;
+  return found;
 }
 
-export const CONVERT = plain('CONVERT', 'ntt', (value, from, to) => {
-  const source = unitOf(from);
-  const target = unitOf(to);
-  if (source === undefined || target?.kind !== source.kind) return ERRORS['#N/A'];
-  if (from === to) return value;
-  const result = (value * source.factor + source.offset - target.offset) / target.factor;
-  return Number.isFinite(result) ? result : raise('#NUM!');
+export const CONVERT = plain('CONVERT', 'stt', (given, from, to) => {
+  const value = strictNumber(given);
+  const targets = unitsOf(to);
+  for (const source of unitsOf(from)) {
+    const target = targets.find(({ kind }) => kind === source.kind);
+    if (target === undefined) continue;
+    if (from === to) return value;
+    const result = (value * source.factor + source.offset - target.offset) / target.factor;
+    return Number.isFinite(result) ? result : raise('#NUM!');
+  }
+  return ERRORS['#N/A'];
 });

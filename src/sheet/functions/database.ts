@@ -12,8 +12,8 @@ const heading = (value: Scalar): string =>
   value instanceof CellError ? raise(value) : toText(value).toLowerCase();
 
 function columnOf(table: ArrayValue, field: Exclude<Scalar, CellError>): number {
-  if (typeof field === 'number') {
-    const column = Math.trunc(field) - 1;
+  if (typeof field === 'number' || typeof field === 'boolean') {
+    const column = Math.trunc(Number(field)) - 1;
     return column >= 0 && column < table.columns ? column : raise('#VALUE!');
   }
   if (typeof field !== 'string') return raise('#VALUE!');
@@ -55,6 +55,7 @@ const beginning = (wanted: Scalar): Scalar =>
     : wanted;
 
 function rowsOf(context: Context, table: ArrayValue, conditions: ArrayValue): number[] {
+  if (table.rows < 2) return raise('#VALUE!');
   const rules = rulesOf(context, table, conditions);
   const rows: number[] = [];
   for (let row = 1; row < table.storedRows; row++) {

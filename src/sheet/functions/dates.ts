@@ -203,7 +203,7 @@ function date(context: Context, year: number, month: number, day: number): numbe
 
 function time(hours: number, minutes: number, seconds: number): number {
   const all = Math.trunc(hours) * 3600 + Math.trunc(minutes) * 60 + Math.trunc(seconds);
-  if (all < 0 || [hours, minutes, seconds].some((part) => part > 32_767)) return raise('#NUM!');
+  if (all < 0) return raise('#NUM!');
   return (all % 86_400) / 86_400;
 }
 
@@ -249,7 +249,10 @@ export const dates = [
   inContext('ISOWEEKNUM', 'n', (context, value) =>
     isoWeek(checkedSerial(value, context.date1904), context.date1904),
   ),
-  inContext('DAYS', 'ss', (context, to, from) => serial(context, to) - serial(context, from)),
+  inContext('DAYS', 'nn', (context, to, from) => {
+    const [last, first] = [to, from].map((day) => Math.floor(checkedSerial(day, context.date1904)));
+    return (last as number) - (first as number);
+  }),
   inContext('DAYS360', 'ssb?', (context, from, to, isEuropean = false) => {
     const [a, b] = [from, to].map((one) => dayOf(toNumber(one, context.date1904), context.date1904));
     return days360(a as Day, b as Day, isEuropean);

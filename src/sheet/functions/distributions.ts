@@ -266,7 +266,7 @@ export const distributions: readonly SheetFunction[] = [
   plain('GAUSS', 'n', (z) => (Math.sign(z) * gammaParts(0.5, (z * z) / 2).below) / 2),
   plain('ERF', 'ss?', (from, to) => {
     const a = strictNumber(from);
-    return to === undefined || to === null ? erf(a) : erf(strictNumber(to)) - erf(a);
+    return to === undefined ? erf(a) : erf(strictNumber(to)) - erf(a);
   }),
   plain('ERF.PRECISE', 's', (x) => erf(strictNumber(x))),
   ...named(['ERFC', 'ERFC.PRECISE'], (name) => plain(name, 's', (x) => erfc(strictNumber(x)))),

@@ -1,16 +1,15 @@
 /** Money over time: annuities, rates of return, depreciation. */
 import { CellError } from '../../cells/value';
 import { toNumber } from '../coerce';
-import type { ArrayValue } from '../values';
-import { raise, type Value } from '../values';
-import { checkedSerial } from './calendar';
+import { type ArrayValue, raise, Reference, type Value } from '../values';
+import { addMonths, checkedSerial } from './calendar';
 import { numbersIn, strictNumber } from './numbersIn';
 import { roundTo } from './rounding';
 import { type Context, inContext, plain } from './spec';
 
 /** What one unit a period is worth at the end: ((1 + r)ⁿ − 1)/r, payments at the start of a period worth one interest more. */
 const annuity = (rate: number, periods: number, atStart: boolean): number =>
-  rate === 0 ? periods : (Math.expm1(periods * Math.log1p(rate)) / rate) * (atStart ? 1 + rate : 1);
+  rate === 0 ? periods : ((growth(rate, periods) - 1) / rate) * (atStart ? 1 + rate : 1);
 const growth = (rate: number, periods: number): number => (1 + rate) ** periods;
 const isStart = (type: number): boolean => type !== 0;
 
@@ -57,6 +56,20 @@ function interest(
   const paid = payment(rate, periods, present, future, atStart);
   const owed = futureValue(rate, period - 1 - (atStart ? 1 : 0), paid, present, atStart);
   return (atStart ? owed - paid : owed) * rate;
+}
+
+/** What of a payment pays back; worked out by itself, as the difference of payment and interest would lose digits. */
+function repayment(
+  rate: number,
+  period: number,
+  periods: number,
+  present: number,
+  future: number,
+  atStart: boolean,
+): number {
+  if (rate === 0 || (atStart && period === 1)) return payment(rate, periods, present, future, atStart);
+  const first = (-rate * (present + future)) / (growth(rate, periods) - 1);
+  return first * growth(rate, period - (atStart ? 2 : 1));
 }
 
 function cumulated(
@@ -123,10 +136,14 @@ interface Flow {
 function flowsOf(context: Context, amounts: ArrayValue, days: ArrayValue): Flow[] {
   const when = days.dense();
   if (amounts.size !== days.size) return raise('#NUM!');
-  return amounts.dense().map((amount, i) => ({
-    amount: strictNumber(amount, context.date1904),
-    day: Math.floor(checkedSerial(strictNumber(when[i] ?? null, context.date1904), context.date1904)),
-  }));
+  return amounts.dense().flatMap((amount, i) => {
+    const day = when[i] ?? null;
+    if (amount === null && day === null) return [];
+    return {
+      amount: strictNumber(amount, context.date1904),
+      day: Math.floor(checkedSerial(strictNumber(day, context.date1904), context.date1904)),
+    };
+  });
 }
 const datedWorth = (flows: readonly Flow[], rate: number): number => {
   const first = flows[0]?.day ?? 0;
@@ -135,8 +152,7 @@ const datedWorth = (flows: readonly Flow[], rate: number): number => {
 
 function modifiedRate(flows: readonly number[], borrowing: number, lending: number): number {
   const n = flows.length;
-  if (!flows.some((flow) => flow > 0) || !flows.some((flow) => flow < 0)) return raise('#DIV/0!');
-  if (borrowing <= -1 || lending <= -1) return raise('#NUM!');
+  if (!flows.some((flow) => flow < 0)) return raise('#DIV/0!');
   let [gained, spent] = [0, 0];
   flows.forEach((flow, i) => {
     if (flow > 0) gained += flow * (1 + lending) ** (n - 1 - i);
@@ -239,7 +255,7 @@ function daysOfBill(context: Context, settlement: Value, maturity: Value): numbe
     Math.floor(checkedSerial(strictNumber(value as never, context.date1904), context.date1904)),
   ) as [number, number];
   const days = to - from;
-  return days <= 0 || days > 366 ? raise('#NUM!') : days;
+  return days <= 0 || to > addMonths(from, 12, context.date1904) ? raise('#NUM!') : days;
 }
 
 const positive = (value: number): number => (value <= 0 ? raise('#NUM!') : value);
@@ -257,8 +273,19 @@ const fractional = (
     return convert(whole, number - whole, denominator, 10 ** Math.ceil(Math.log10(denominator)));
   });
 
+/** Numbers as SUM sees them, row by row. */
+const inOrder = (context: Context, value: Value): number[] =>
+  numbersIn(context, [value instanceof Reference ? context.array(value) : value]);
+
 /** Flows as they stand, of an array or of cells; text and truth values in cells are passed by. */
-const flows = (context: Context, value: Value): number[] => numbersIn(context, [value]);
+const flows = (context: Context, value: Value): number[] =>
+  context
+    .array(value)
+    .dense()
+    .flatMap((flow) => {
+      if (flow instanceof CellError) return raise('#VALUE!');
+      return typeof flow === 'number' ? [flow] : [];
+    });
 
 export const finance = [
   plain('PMT', 'nnnn?n?', (rate, periods, present, future = 0, type = 0) =>
@@ -281,8 +308,8 @@ export const finance = [
     interest(rate, period, periods, present, future, isStart(type)),
   ),
   plain('PPMT', 'nnnnn?n?', (rate, period, periods, present, future = 0, type = 0) => {
-    const part = interest(rate, period, periods, present, future, isStart(type));
-    return payment(rate, periods, present, future, isStart(type)) - part;
+    if (period < 1 || period >= periods + 1) return raise('#NUM!');
+    return repayment(rate, period, periods, present, future, isStart(type));
   }),
   plain('CUMIPMT', 'nnnnnn', (rate, periods, present, from, to, type) =>
     cumulated(rate, periods, present, from, to, type, (_, part) => part),
@@ -294,7 +321,13 @@ export const finance = [
     periods === 0 ? raise('#DIV/0!') : -present * rate * (1 - period / periods),
   ),
   inContext('NPV', 'n(r)+', (context, rate, ...args) =>
-    rate === -1 ? raise('#DIV/0!') : worth(numbersIn(context, args), rate) / (1 + rate),
+    rate === -1
+      ? raise('#DIV/0!')
+      : worth(
+          args.flatMap((arg) => inOrder(context, arg)),
+          rate,
+        ) /
+        (1 + rate),
   ),
   inContext('IRR', 'An?', (context, values, guess = 0.1) =>
     guess <= -1 ? raise('#VALUE!') : internalRate(flows(context, values), guess),
@@ -304,7 +337,7 @@ export const finance = [
   ),
   inContext('XNPV', 'naa', (context, rate, amounts, days) => {
     const dated = flowsOf(context, amounts, days);
-    if (rate <= -1 || dated.some(({ day }) => day < (dated[0]?.day ?? 0))) return raise('#NUM!');
+    if (rate <= 0 || dated.some(({ day }) => day < (dated[0]?.day ?? 0))) return raise('#NUM!');
     return datedWorth(dated, rate);
   }),
   inContext('XIRR', 'aan?', (context, amounts, days, guess = 0.1) => {

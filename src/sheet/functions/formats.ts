@@ -1,8 +1,8 @@
 /** Numbers and dates as text, and back. */
 import { format, isDateFormat } from 'numfmt';
 import { CellError } from '../../cells/value';
-import { DAYS_1904, numberInText, numberText, toNumber, toText } from '../coerce';
-import { raise, type Scalar } from '../values';
+import { DAYS_1904, numberInText, toNumber, toText } from '../coerce';
+import { Keep, raise, Raised, type Scalar } from '../values';
 import { roundTo } from './rounding';
 import { inContext, plain } from './spec';
 import { bounded } from './texts';
@@ -13,15 +13,34 @@ export function formatted(value: Scalar, pattern: string, date1904: boolean): st
   if (typeof value === 'boolean') return toText(value);
   const number = typeof value === 'string' ? numberInText(value, date1904) : (value ?? 0);
   if (pattern === '') return '';
-  if (number !== undefined && /^general$/i.test(pattern)) return numberText(number);
   try {
     if (number === undefined) return bounded(format(pattern, value, OPTIONS));
-    if (!isDateFormat(pattern)) return bounded(format(pattern, number, OPTIONS));
-    if (number < 0) return raise('#VALUE!');
-    return bounded(format(pattern, number + (date1904 ? DAYS_1904 : 0), OPTIONS));
-  } catch {
-    return raise('#VALUE!');
+    if (!isDateFormat(pattern)) return ofNumber(pattern, number);
+    if (number < 0 && !ELAPSED.test(pattern)) return raise('#VALUE!');
+    const moved = Math.abs(number) + (date1904 && !ELAPSED.test(pattern) ? DAYS_1904 : 0);
+    return bounded(`${number < 0 ? '-' : ''}${format(pattern, moved, OPTIONS)}`);
+  } catch (error) {
+    if (error instanceof Raised || error instanceof Keep || isDateFormat(pattern)) throw error;
+    throw new Keep(`The number format ${pattern} is not known here.`);
   }
+}
+
+/** Hours, minutes or seconds that go on beyond a day, an hour, a minute. */
+const ELAPSED = /\[(?:h+|m+|s+)\]/i;
+const LITERALS = /"[^"]*"|\\.|_./g;
+const PLAIN_FRACTION = /^[^/]*[#0?] ?[#0?]+\/(?:[#0?]+|\d+)[^/]*$|^[^/#0?]*[#0?]+\/(?:[#0?]+|\d+)[^/]*$/;
+
+/** Formats that the library is known to read otherwise than spreadsheets are left alone. */
+function ofNumber(pattern: string, number: number): string {
+  const [section = ''] = pattern.split(';');
+  const bare = section.replace(LITERALS, '');
+  const isStrange =
+    (/%.*%/.test(bare) || (bare.includes('/') && (bare !== section || !PLAIN_FRACTION.test(bare)))) &&
+    bare !== '';
+  const text = isStrange ? undefined : format(pattern, number, OPTIONS);
+  if (text === undefined || /\de[+-]\d/.test(text))
+    throw new Keep(`The number format ${pattern} is not known well enough here.`);
+  return bounded(text);
 }
 const OPTIONS = { throws: true, dateErrorThrows: true, locale: 'en-US' } as const;
 

@@ -4,7 +4,7 @@ import { toLogical } from '../coerce';
 import { ArrayValue, raise, Reference, type Scalar, type Value } from '../values';
 import { inContext, plain, type Context } from './spec';
 
-/** Of cells and arrays only truth values and numbers count; what is typed itself must be one. */
+/** Truth values and numbers count, typed text only where it is a word for one; raises `#VALUE!` where none is. */
 function eachLogical(context: Context, args: readonly Value[], visit: (value: boolean) => void): void {
   let count = 0;
   const see = (value: boolean) => {
@@ -17,7 +17,7 @@ function eachLogical(context: Context, args: readonly Value[], visit: (value: bo
         if (value instanceof CellError) raise(value);
         if (typeof value === 'boolean' || typeof value === 'number') see(Boolean(value));
       });
-    } else see(toLogical(arg as Scalar));
+    } else if (typeof arg !== 'string' || /^(?:true|false)$/i.test(arg)) see(toLogical(arg as Scalar));
   }
   if (count === 0) raise('#VALUE!');
 }

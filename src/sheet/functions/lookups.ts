@@ -1,6 +1,6 @@
 import { CellError } from '../../cells/value';
 import { columnLetters, MAX_COLUMNS, MAX_ROWS } from '../../cells/address';
-import { compareNumbers, compareTexts } from '../compare';
+import { compare, compareTexts } from '../compare';
 import { ArrayValue, ERRORS, Keep, raise, Reference, type Scalar, type Value } from '../values';
 import { type Context, inContext, plain } from './spec';
 import { hasWildcards, wildcard } from './wildcards';
@@ -74,18 +74,14 @@ const find = (wanted: Wanted, line: Line): number =>
   typeof wanted === 'string' && hasWildcards(wanted) ? firstLike(wanted, line) : firstExact(wanted, line);
 
 /** The order of values of one kind; undefined for those of different kinds, which look-ups pass by. */
-function order(value: Scalar, wanted: Wanted): number | undefined {
-  if (typeof value === 'number' && typeof wanted === 'number') return compareNumbers(value, wanted);
-  if (typeof value === 'string' && typeof wanted === 'string') return compareTexts(value, wanted);
-  if (typeof value === 'boolean' && typeof wanted === 'boolean') return Number(value) - Number(wanted);
-  return undefined;
-}
+const order = (value: Scalar, wanted: Wanted): number | undefined =>
+  typeof value === typeof wanted ? compare(value, wanted) : undefined;
 
 /**
- * The last value not above (not below, where the line falls) the one wanted, by halving: also in a line that is not
- * sorted this gives what spreadsheets give. Values of other kinds are passed by.
+ * The last value not above the one wanted, by halving: also in a line that is not sorted this gives what spreadsheets
+ * give. Values of other kinds are passed by; where the value itself is met, the last of its run is taken.
  */
-function halving(wanted: Wanted, line: Line, falls: boolean): number {
+function halving(wanted: Wanted, line: Line): number {
   let low = 0;
   let high = line.length - 1;
   let best = -1;
@@ -94,16 +90,19 @@ function halving(wanted: Wanted, line: Line, falls: boolean): number {
     let at = middle;
     let found = order(line.at(at), wanted);
     while (found === undefined && at < high) found = order(line.at(++at), wanted);
-    if (found === undefined) {
-      high = middle - 1;
-      continue;
-    }
-    if (falls ? found >= 0 : found <= 0) {
+    if (found === 0) return lastOfRun(wanted, line, at);
+    if (found !== undefined && found < 0) {
       best = at;
       low = at + 1;
     } else high = middle - 1;
   }
   return best;
+}
+
+function lastOfRun(wanted: Wanted, line: Line, at: number): number {
+  let last = at;
+  while (last + 1 < line.length && order(line.at(last + 1), wanted) === 0) last++;
+  return last;
 }
 
 /** The last value, one after the other, before a falling line falls below the wanted; the first that is equal. */
@@ -121,7 +120,7 @@ function lastNotBelow(wanted: Wanted, line: Line): number {
 
 function match(wanted: Wanted, line: Line, type: number): number {
   if (type === 0) return find(wanted, line);
-  return type > 0 ? halving(wanted, line, false) : lastNotBelow(wanted, line);
+  return type > 0 ? halving(wanted, line) : lastNotBelow(wanted, line);
 }
 
 /** The look-ups of old read a blank cell as 0. */
@@ -137,10 +136,11 @@ interface Search {
 function searched(wanted: Exclude<Scalar, CellError>, line: Line, { mode, direction }: Search): number {
   if (![0, -1, 1, 2, 3].includes(mode) || ![1, -1, 2, -2].includes(direction)) return raise('#VALUE!');
   if (mode === 3) throw new Keep('a look-up by regular expression is not calculated here');
-  if (wanted === null) return firstBlank(line, direction);
-  if (direction === 2 || direction === -2) return bySides(wanted, line, mode, direction < 0);
-  if (direction === 1 && mode === 0) return firstExact(wanted, line);
-  if (direction === 1 && mode === 2) return find(wanted, line);
+  if (direction === 2 || direction === -2) {
+    return mode === 2 ? raise('#VALUE!') : sidewards(wanted, line, mode, direction < 0);
+  }
+  if (wanted !== null && direction === 1 && mode === 0) return firstExact(wanted, line);
+  if (wanted !== null && direction === 1 && mode === 2) return find(wanted, line);
   const form =
     mode === 2 && typeof wanted === 'string' && hasWildcards(wanted) ? wildcard(wanted) : undefined;
   let best = -1;
@@ -149,29 +149,32 @@ function searched(wanted: Exclude<Scalar, CellError>, line: Line, { mode, direct
     const value = line.at(i);
     if (form !== undefined ? typeof value === 'string' && form.matches(value) : isSame(value, wanted))
       return i;
-    if (mode !== -1 && mode !== 1) continue;
-    const found = order(value, wanted);
-    if (found === undefined || (mode < 0 ? found > 0 : found < 0)) continue;
-    const against = best < 0 ? undefined : order(line.at(best), value as Wanted);
-    if (against === undefined || (mode < 0 ? against < 0 : against > 0)) best = i;
+    if ((mode !== -1 && mode !== 1) || value instanceof CellError) continue;
+    if (overall(value, wanted) * mode < 0) continue;
+    if (best < 0 || overall(value, line.at(best)) * mode < 0) best = i;
   }
   return best;
 }
 
-function firstBlank(line: Line, direction: number): number {
-  for (let step = 0; step < line.length; step++) {
-    const i = direction < 0 ? line.length - 1 - step : step;
-    if (line.at(i) === null) return i;
-  }
-  return -1;
+/** Numbers before text before truth values before blanks. */
+function overall(a: Scalar, b: Scalar): number {
+  if (a === null || b === null) return Number(a === null) - Number(b === null);
+  return compare(a, b);
 }
 
-/** In a sorted line: the value itself, or its neighbour on the side that the mode allows. */
-function bySides(wanted: Wanted, line: Line, mode: number, falls: boolean): number {
-  const at = halving(wanted, line, falls);
-  if (at >= 0 && order(line.at(at), wanted) === 0) return firstOfSame(line, at);
-  const neighbour = mode < 0 !== falls ? at : at + 1;
-  return (mode === -1 || mode === 1) && neighbour < line.length ? neighbour : -1;
+/** By halving a line that rises or falls: the value itself, or its neighbour on the side that the mode allows. */
+function sidewards(wanted: Exclude<Scalar, CellError>, line: Line, mode: number, falls: boolean): number {
+  let low = 0;
+  let high = line.length - 1;
+  while (low <= high) {
+    const middle = (low + high) >> 1;
+    const found = overall(line.at(middle), wanted);
+    if (found === 0) return firstOfSame(line, middle);
+    if (falls ? found > 0 : found < 0) low = middle + 1;
+    else high = middle - 1;
+  }
+  const neighbor = mode < 0 !== falls ? high : low;
+  return (mode === -1 || mode === 1) && neighbor < line.length ? neighbor : -1;
 }
 
 function firstOfSame(line: Line, at: number): number {
@@ -201,6 +204,7 @@ function part(context: Context, from: Value, isRow: boolean, index: number): Val
 
 const inTable = (name: string, isVertical: boolean) =>
   inContext(name, 'sAnb?', (context, value, table, index, isSorted = true): Value => {
+    if (!(table instanceof Reference || table instanceof ArrayValue)) return raise('#VALUE!');
     const cells = context.array(table);
     const place = Math.trunc(index) - 1;
     if (place < 0) return raise('#VALUE!');

@@ -1,4 +1,5 @@
 /** Matrices, and lines of least squares through several variables. */
+import { toLogical } from '../coerce';
 import { ArrayValue, boundedSize, ERRORS, raise, type Scalar } from '../values';
 import { CellError } from '../../cells/value';
 import { type Context, inContext, plain } from './spec';
@@ -15,6 +16,9 @@ function numberOf(value: Scalar): number {
   if (value instanceof CellError) return raise(value);
   return typeof value === 'number' ? value : raise('#VALUE!');
 }
+/** What is to be fitted must be numbers; an error among them is no more than another thing that is none. */
+const fittedOf = (array: ArrayValue): Matrix =>
+  array.dense().every((value) => typeof value === 'number') ? matrixOf(array) : raise('#VALUE!');
 const squareOf = (array: ArrayValue): Matrix =>
   array.rows === array.columns ? matrixOf(array) : raise('#VALUE!');
 
@@ -187,10 +191,10 @@ const given = (array: ArrayValue | undefined): ArrayValue | undefined =>
   array?.size === 1 && array.at(0, 0) === null ? undefined : array;
 
 function dataOf(known: ArrayValue, against: ArrayValue | undefined): Data {
-  const ys = matrixOf(known).flat();
+  const ys = fittedOf(known).flat();
   const isAcross = known.rows === 1 && known.columns > 1;
   if (against === undefined) return { ys, columns: [ys.map((_, i) => i + 1)], isAcross };
-  const xs = matrixOf(against);
+  const xs = fittedOf(against);
   if (against.rows === known.rows && against.columns === known.columns)
     return { ys, columns: [xs.flat()], isAcross };
   return { ys, columns: variables(xs, isAcross, ys.length), isAcross };
@@ -230,15 +234,21 @@ const logged = (data: Data): Data => ({
 });
 
 const fitting = (name: string, isExponential: boolean) =>
-  plain(name, 'aa?b?b?', (known, against, hasIntercept = true, hasStatistics = false) => {
+  plain(name, 'aa?s?b?', (known, against, intercept, hasStatistics = false) => {
+    const hasIntercept = isWanted(intercept);
     const data = dataOf(known, given(against));
     const { ys, columns } = isExponential ? logged(data) : data;
     return fitTable(fit(ys, columns, hasIntercept), isExponential, hasStatistics, hasIntercept);
   });
 
+/** Left out or left empty, the line has an intercept. */
+const isWanted = (value: Exclude<Scalar, CellError> | undefined): boolean =>
+  value === undefined || value === null || toLogical(value);
+
 /** Values of the fitted line at new places. */
 const along = (name: string, isExponential: boolean) =>
-  plain(name, 'aa?a?b?', (known, against, at, hasIntercept = true) => {
+  plain(name, 'aa?a?s?', (known, against, at, wanted) => {
+    const hasIntercept = isWanted(wanted);
     const data = dataOf(known, given(against));
     const { ys, columns, isAcross } = isExponential ? logged(data) : data;
     const { slopes, intercept } = fit(ys, columns, hasIntercept);

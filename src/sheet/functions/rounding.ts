@@ -10,8 +10,10 @@ type Rule = (magnitude: number) => number;
 
 function roundBy(rule: Rule, value: number, places: number): number {
   const digits = Math.trunc(places);
-  if (digits > 15 || !Number.isFinite(value)) return value;
-  return Math.sign(value) * shift(rule(seen(shift(Math.abs(value), digits))), -digits);
+  const shifted = shift(Math.abs(value), digits);
+  // Nothing stands so far behind the point of a number so large.
+  if (digits > 15 || !Number.isFinite(shifted)) return value;
+  return Math.sign(value) * shift(rule(seen(shifted)), -digits);
 }
 
 /** Half away from zero. */

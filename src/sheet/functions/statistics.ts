@@ -1,6 +1,6 @@
 /** Measures of a sample: spread, order, rank. */
 import { CellError } from '../../cells/value';
-import { ArrayValue, raise, type Value } from '../values';
+import { ArrayValue, raise, Reference, type Value } from '../values';
 import { roundTo } from './rounding';
 import { allNumbersIn, numbersIn } from './numbersIn';
 import { type Context, inContext, plain } from './spec';
@@ -103,7 +103,14 @@ function modes(values: readonly number[]): number[] {
   const most = Math.max(...found.values(), 0);
   return most < 2 ? raise('#N/A') : [...found].filter(([, count]) => count === most).map(([value]) => value);
 }
-const mode = (name: string) => ofNumbers(name, (values) => at(modes(values), 0));
+/** In the order of rows; a text typed itself is no number here, even where it reads as one. */
+const valuesInOrder = (context: Context, args: readonly Value[]): number[] =>
+  numbersIn(
+    context,
+    args.map((arg) =>
+      typeof arg === 'string' ? raise('#VALUE!') : arg instanceof Reference ? context.array(arg) : arg,
+    ),
+  );
 
 function rank(
   context: Context,
@@ -186,10 +193,27 @@ function probability(xs: ArrayValue, ps: ArrayValue, low: number, high: number):
 
 export const statistics = [
   ofNumbers('MEDIAN', median),
-  mode('MODE'),
-  mode('MODE.SNGL'),
+  inContext('MODE', '(r)+', (context, ...args) => at(modes(valuesInOrder(context, args)), 0)),
+  inContext('MODE.SNGL', '(r)+', (context, ...args) =>
+    at(
+      modes(
+        valuesInOrder(
+          context,
+          args.filter((arg) => typeof arg !== 'string'),
+        ),
+      ),
+      0,
+    ),
+  ),
   inContext('MODE.MULT', '(r)+', (context, ...args) =>
-    ArrayValue.of(modes(numbersIn(context, args)).map((value) => [value])),
+    ArrayValue.of(
+      modes(
+        valuesInOrder(
+          context,
+          args.filter((arg) => typeof arg !== 'string'),
+        ),
+      ).map((value) => [value]),
+    ),
   ),
   ...['VAR', 'VAR.S'].map((name) => ofNumbers(name, variance(1))),
   ...['VARP', 'VAR.P'].map((name) => ofNumbers(name, variance(0))),

@@ -1,4 +1,4 @@
-/** `?` stands for one character, `*` for any number of them, `~` before either for itself; case does not matter. */
+/** `?` stands for one character, `*` for any number of them, `~` before any for itself; case does not matter. */
 
 export interface Wildcard {
   /** Is the whole text of this form? */
@@ -52,7 +52,7 @@ function piecesOf(pattern: string): Piece[] {
     const current = pieces[pieces.length - 1] as (string | null)[];
     const next = pattern[i + 1];
     const char = pattern[i] as string;
-    if (char === '~' && next !== undefined && '?*~'.includes(next)) {
+    if (char === '~' && next !== undefined) {
       current.push(next);
       i++;
     } else if (char === '*') pieces.push([]);
