@@ -50,6 +50,15 @@ describe.each(catalogue.map((definition) => [definition.name, definition] as con
       },
     );
 
+    it('has checks that give its own arguments, and all that it needs', () => {
+      const inputs = inputsOf(definition);
+      for (const { given } of checksOf(definition)) {
+        const names = Object.keys(given);
+        expect(names.filter((name) => !inputs.some((input) => input.name === name))).toEqual([]);
+        expect(inputs.filter(({ name, optional }) => !optional && !names.includes(name))).toEqual([]);
+      }
+    });
+
     it('has a check from outside and, where it computes, a limiting case', () => {
       const checks = checksOf(definition);
       expect(checks.some(({ limit }) => !limit)).toBe(true);

@@ -235,6 +235,7 @@ const LETTERS: Readonly<Record<string, string>> = {
 /** A relation in words, with its Greek letters as letters. */
 export const inLetters = (text: string): string =>
   text
+    .replace(/(?<![A-Za-z])D(?=[A-Za-z](?![A-Za-z]))/g, 'Δ')
     .replace(/(?<![A-Za-z])[a-z]+(?![a-z])/g, (word) => LETTERS[word] ?? word)
     .replace(/(?<![A-Za-z])D(?=[A-Z](?![A-Za-z]))/g, 'Δ')
     .replace(/(?<=[\p{L}\d_)])\*(?=[\p{L}\d_(])/gu, ' · ');

@@ -1,19 +1,10 @@
 import { checks } from '../../core/checks';
+import { plug } from './cases';
 import { seatMillPush } from './millPush';
 
 export default checks(seatMillPush, [
   {
-    given: {
-      injectionPush: '3 kN',
-      step: '0.02 mm',
-      draft: '5 deg',
-      friction: 0.15,
-      seatRadius: '10 mm',
-      seatLength: '12 mm',
-      blockRadius: '25 mm',
-      insertMetal: 'P20',
-      blockMetal: '7075-T6',
-    },
+    given: { ...plug, injectionPush: '3 kN', step: '0.02 mm' },
     expect: '1838.1616 N',
     within: 1e-6,
     from: 'by hand: 3000 − 0.02 × 58091.92, the stiffness by hand as for SEAT.STIFFNESS',

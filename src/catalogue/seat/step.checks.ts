@@ -1,19 +1,10 @@
 import { checks } from '../../core/checks';
+import { plug } from './cases';
 import { seatStep } from './step';
 
 export default checks(seatStep, [
   {
-    given: {
-      injectionPush: '3 kN',
-      millingPush: '0 N',
-      draft: '5 deg',
-      friction: 0.15,
-      seatRadius: '10 mm',
-      seatLength: '12 mm',
-      blockRadius: '25 mm',
-      insertMetal: 'P20',
-      blockMetal: '7075-T6',
-    },
+    given: { ...plug, injectionPush: '3 kN', millingPush: '0 N' },
     expect: '0.0516423 mm',
     within: 1e-5,
     from: 'milled without push the step is the whole sink (by hand from Lamé, as for SEAT.SINK)',

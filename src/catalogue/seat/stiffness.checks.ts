@@ -1,17 +1,10 @@
 import { checks } from '../../core/checks';
+import { plug } from './cases';
 import { seatStiffness } from './stiffness';
 
 export default checks(seatStiffness, [
   {
-    given: {
-      draft: '5 deg',
-      friction: 0.15,
-      seatRadius: '10 mm',
-      seatLength: '12 mm',
-      blockRadius: '25 mm',
-      insertMetal: 'P20',
-      blockMetal: '7075-T6',
-    },
+    given: { ...plug },
     expect: '58091.92 N/mm',
     within: 1e-6,
     from: 'by hand from Lamé: 24π × 0.08748866 × 0.24064674/((725/525 + 0.33)/71700 + 0.71/205000)',

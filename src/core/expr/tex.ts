@@ -11,11 +11,11 @@ const GREEK = new Set(
 const glyph = (name: string): string => {
   if (GREEK.has(name)) return `\\${name}`;
   // `DT` is a difference of T.
-  if (/^D[A-Z]$/.test(name)) return `\\Delta ${name.slice(1)}`;
+  if (/^D[A-Za-z]$/.test(name)) return `\\Delta ${name.slice(1)}`;
   return name.length === 1 ? name : `\\mathrm{${name}}`;
 };
 
-/** `mu_s` is µ with index s, `F1` is F with index 1, `alpha` is the letter. */
+/** `mu_s` is µ with index s, `F1` is F with index 1, `alpha` is the letter, `DT` is ΔT. */
 export function symbolTex(name: string): string {
   const match = /^([A-Za-z]+?)(?:_(\w+)|(\d+))?$/.exec(name);
   if (!match) return `\\mathrm{${name.replace(/_/g, '\\_')}}`;
