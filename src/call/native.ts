@@ -1,4 +1,5 @@
-import { inputsOf, type Definition } from '../core/define';
+import { inputsOf, type AnyInput, type Definition } from '../core/define';
+import { SYSTEMS } from '../core/quantity';
 import { Refusal } from '../core/refusal';
 import type { CallArguments, NativeArgument } from '../derive/native';
 import { CellError, type CellValue } from '../cells/value';
@@ -30,15 +31,23 @@ export function nativeArguments(
   try {
     const units = args[inputs.length];
     const system = units ? readUnits(units.cells[0] ?? null) : 'in';
+    const isBlank = (i: number): boolean => args[i]?.cells.every((cell) => cell === null) ?? false;
+    // What is left out has another equation, unless a default or another input stands in for it.
+    const staysOut = ({ reading, default: standard, sameAs }: AnyInput, i: number): boolean =>
+      isBlank(i) && (reading.as !== 'quantity' || (standard === undefined && sameAs === undefined));
     return {
+      leftOut: inputs.flatMap((input, i) => {
+        const arg = args[i];
+        return arg && input.optional && staysOut(input, i)
+          ? [{ name: input.name, text: arg.text, isList: input.reading.as === 'list' }]
+          : [];
+      }),
       units: { text: units ? unitsText(units) : '', varies: units?.varies ?? false, system },
       defaults: inputs.map((input) => defaultValue(input, system)),
       args: inputs.map((input, i): NativeArgument | undefined => {
         const arg = args[i];
-        if (!arg) {
-          if (!input.optional) throw new Refusal(`${input.name} is missing`);
-          return undefined;
-        }
+        if (!input.optional && (!arg || isBlank(i))) throw new Refusal(`${input.name} is missing`);
+        if (!arg || staysOut(input, i)) return undefined;
         const read = readerOf(input);
         const contents = arg.cells.map((cell) => (cell instanceof CellError ? null : cell));
         const [first = null] = contents;
@@ -57,6 +66,9 @@ export function nativeArguments(
           content: first,
           value,
           exact: JSON.stringify(other) !== JSON.stringify(value),
+          byUnits: SYSTEMS.some(
+            (one) => JSON.stringify(valueIfAny(() => read(first, one))) !== JSON.stringify(value),
+          ),
         };
       }),
     };

@@ -1,11 +1,12 @@
 import { amountSI, boundsOf, inBounds, type Bounds } from '../core/amount';
 import type { AnyInput, Limits, Reading } from '../core/define';
 import { quantityText, withUnit } from '../core/format';
-import { foldWord } from '../core/names';
+import { foldName } from '../core/names';
 import { KINDS, systemUnit, toSI, type Kind, type System } from '../core/quantity';
-import { kindsWithUnit, readQuantity } from '../core/readQuantity';
+import { kindsWithUnit, percentFrom, readQuantity } from '../core/readQuantity';
 import { Refusal } from '../core/refusal';
 import { CellError, type CellValue } from '../cells/value';
+import { dateRefusal, isLikelyDate } from './dates';
 import { systemNamed } from './places';
 
 /** An error in an argument's cell: it passes through to the result as a worksheet's own functions let it. */
@@ -55,14 +56,15 @@ function quantityReader(kind: Kind, limits: Limits): CellReader {
 function readNumber(cell: CellValue, kind: Kind, system: System): number {
   const unit = systemUnit(kind, system);
   if (typeof cell === 'number') return toSI(cell, unit);
-  // A worksheet cannot tell blank from zero, so neither do we.
-  if (cell === null) return toSI(0, unit);
+  if (cell === null) throw new Refusal(`is blank; ${wanted(kind, system)}`);
   if (typeof cell === 'boolean')
     throw new Refusal(`is ${String(cell).toUpperCase()}; ${wanted(kind, system)}`);
   if (cell instanceof CellError) throw new PassedError(cell);
   const reading = readQuantity(cell, kind);
   if (reading.ok) return reading.unit ? reading.si : toSI(reading.plain, unit);
   switch (reading.problem) {
+    case 'comma':
+      throw new Refusal(commaText(cell));
     case 'not a number':
       throw new Refusal(`is "${cell}"; ${wanted(kind, system)}`);
     case 'unknown unit':
@@ -78,6 +80,9 @@ function readNumber(cell: CellValue, kind: Kind, system: System): number {
   }
 }
 
+const commaText = (text: string): string =>
+  `is "${text}", which has a comma: decimals take a point (0.5), thousands no sign (1000)`;
+
 const wanted = (kind: Kind, system: System): string => {
   const { says } = KINDS[kind];
   const unit = systemUnit(kind, system).symbol;
@@ -85,11 +90,32 @@ const wanted = (kind: Kind, system: System): string => {
   return `it takes a ${says}${example}`;
 };
 
+/** A percentage whose plain number a cell may hold in percent or as a fraction. */
+function percentReader(limits: Limits): CellReader {
+  const inLimits = quantityReader('percent', limits);
+  return (cell, system) => {
+    const plain = typeof cell === 'string' ? plainNumber(cell, 'percent') : cell;
+    if (typeof plain !== 'number') return inLimits(cell, system);
+    const si = percentFrom(plain);
+    if (si !== undefined) return inLimits(si * 100, system);
+    const asFraction = Number((plain * 100).toPrecision(12));
+    throw new Refusal(
+      `is ${plain}, which is ${plain} % as a percentage and ${asFraction} % as a fraction; it takes 30 to 100, 0.3 to 1, or text such as "${plain} %"`,
+    );
+  };
+}
+
+/** The number of a text that names no unit. */
+function plainNumber(text: string, kind: Kind): number | undefined {
+  const reading = readQuantity(text, kind);
+  return reading.ok && !reading.unit ? reading.plain : undefined;
+}
+
 function choiceReader(words: readonly string[]): CellReader {
-  const byFold = new Map(words.map((word) => [foldWord(word), word]));
+  const byFold = new Map(words.map((word) => [foldName(word), word]));
   return (cell) => {
     const text = cellText(cell);
-    const word = byFold.get(foldWord(text));
+    const word = byFold.get(foldName(text));
     if (word === undefined)
       throw new Refusal(
         `is ${text === '' ? 'blank' : `"${text}"`}; it takes ${orList(words.map((w) => `"${w}"`))}`,
@@ -109,17 +135,13 @@ const MOST_NAMES = 500;
 
 function namedReader({ what, read, number }: Extract<Reading, { as: 'named' }>): CellReader {
   const asNumber = number ? quantityReader(number.kind, number) : undefined;
+  const asQuantity = (cell: CellValue, system: System): unknown =>
+    number && asNumber ? number.means(asNumber(cell, system) as number) : undefined;
+  // Where a name may look like a date to a worksheet: none of a stiffness or an expansion does.
+  const mayBeDate = !number || number.kind === 'length';
   // The tables never change, and to find a designation as people write it takes its time.
   const known = { in: new Map<string, unknown>(), mm: new Map<string, unknown>() };
-  return (cell, system) => {
-    if (number && asNumber && (typeof cell === 'number' || isQuantity(cell, number.kind))) {
-      return number.means(asNumber(cell, system) as number);
-    }
-    const text = cellText(cell);
-    if (text === '' || text === '0') {
-      throw new Refusal(`is ${text === '' ? 'blank' : '0'}; it takes ${what}`);
-    }
-    if (typeof cell === 'number') return read(text, system, 'number');
+  const find = (text: string, system: System): unknown => {
     const before = known[system];
     if (before.has(text)) return before.get(text);
     const value = read(text, system, 'text');
@@ -127,15 +149,40 @@ function namedReader({ what, read, number }: Extract<Reading, { as: 'named' }>):
     before.set(text, value);
     return value;
   };
+  return (cell, system) => {
+    if (mayBeDate && typeof cell === 'number' && isLikelyDate(cell))
+      throw new Refusal(dateRefusal(cell, (name) => find(name, system)));
+    if (number && (typeof cell === 'number' || isNumberText(cell, number.kind)))
+      return asQuantity(cell, system);
+    const text = cellText(cell);
+    if (text === '' || text === '0') {
+      throw new Refusal(`is ${text === '' ? 'blank' : '0'}; it takes ${what}`);
+    }
+    if (typeof cell === 'number') return read(text, system, 'number');
+    try {
+      return find(text, system);
+    } catch (error) {
+      // Figures that name nothing may still be the number itself.
+      if (!number || !/^\d+$/.test(text) || !isNowhere(error)) throw error;
+      try {
+        return asQuantity(text, system);
+      } catch {
+        throw error;
+      }
+    }
+  };
 }
 
-/** Text that is a number with a unit of this kind, so that `"205 GPa"` is not looked up as a name. */
-const isQuantity = (cell: CellValue, kind: Kind): boolean => {
+const isNowhere = (error: unknown): boolean => error instanceof Refusal && error.code === '#N/A';
+
+/** Text that is a number and no name: with a unit of this kind, or with a point. Names may be figures, such as `6061`. */
+function isNumberText(cell: CellValue, kind: Kind): boolean {
   // Most names begin with a letter: no need to look for a unit.
-  if (typeof cell !== 'string' || !/^[\s\d.+−-]/.test(cell)) return false;
+  if (typeof cell !== 'string' || !/^[\s\d.,+−Øø⌀∅¼-¾⅐-⅞-]/.test(cell)) return false;
   const reading = readQuantity(cell, kind);
-  return reading.ok && reading.unit !== undefined;
-};
+  if (!reading.ok) return reading.problem === 'comma';
+  return reading.unit !== undefined || /^\s*[+-]?\d*\.\d*(?:e[+-]?\d+)?\s*$/i.test(cell);
+}
 
 /** Reads any finite amount of a kind. */
 export const amountReader = (kind: Kind): CellReader => quantityReader(kind, {});
@@ -155,6 +202,7 @@ export function readerOf(input: AnyInput): CellReader {
 function makeReader(reading: Reading): CellReader {
   switch (reading.as) {
     case 'quantity':
+      return reading.kind === 'percent' ? percentReader(reading) : quantityReader(reading.kind, reading);
     case 'list':
       return quantityReader(reading.kind, reading);
     case 'choice':

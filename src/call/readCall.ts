@@ -67,13 +67,22 @@ function readGiven(input: AnyInput, matrix: Matrix | undefined): Given {
   if (!matrix) {
     return { input, matrix, valueAt: (_row, _column, system) => defaultValue(input, system) };
   }
-  const read = readerOf(input);
+  const read = orLeftOut(input, readerOf(input));
   return {
     input,
     matrix,
-    valueAt: input.reading.as === 'list' ? listReader(matrix, read) : cellReader(matrix, read),
+    valueAt: input.reading.as === 'list' ? listReader(input, matrix) : cellReader(matrix, read),
   };
 }
+
+/** A blank cell, where the host can tell it from a zero, is an argument that was left out. */
+const orLeftOut =
+  (input: AnyInput, read: CellReader): CellReader =>
+  (cell, system) => {
+    if (cell !== null) return read(cell, system);
+    if (!input.optional) throw new Refusal('is missing: its cell is blank');
+    return defaultValue(input, system);
+  };
 
 function cellReader(matrix: Matrix, read: CellReader): Given['valueAt'] {
   let lastCell: CellValue | undefined;
@@ -93,11 +102,13 @@ function cellReader(matrix: Matrix, read: CellReader): Given['valueAt'] {
 const isBlank = (cell: CellValue): boolean => cell === null || cell === '';
 
 /** A list may be marked out with room to grow: blank cells at its end are no entries. One in its middle would shift it beside another list. */
-function listReader(matrix: Matrix, read: CellReader): Given['valueAt'] {
+function listReader(input: AnyInput, matrix: Matrix): Given['valueAt'] {
+  const read = readerOf(input);
   return (_row, _column, system) => {
     const cells = matrix.flat();
     const last = cells.map(isBlank).lastIndexOf(false);
     const entries = cells.slice(0, last + 1);
+    if (entries.length === 0 && input.optional) return defaultValue(input, system);
     if (entries.length === 0) throw new Refusal('holds no numbers');
     if (entries.some(isBlank))
       throw new Refusal('has a blank cell among its entries; fill it, or leave blanks at the end only');
@@ -121,8 +132,8 @@ function shapeOfCall(given: readonly Given[], units: Matrix | undefined): Shape 
 
 /** An argument that was left out and follows another takes that one's value. */
 function fillFollowers(given: readonly Given[], values: unknown[]): void {
-  given.forEach(({ input, matrix }, i) => {
-    if (matrix || input.sameAs === undefined) return;
+  given.forEach(({ input }, i) => {
+    if (values[i] !== undefined || input.sameAs === undefined) return;
     values[i] = values[given.findIndex((other) => other.input.name === input.sameAs)];
   });
 }

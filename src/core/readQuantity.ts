@@ -1,3 +1,4 @@
+import { american } from './names';
 import { KINDS, toSI, type Kind } from './quantity';
 import type { Unit } from './units';
 
@@ -5,9 +6,17 @@ import type { Unit } from './units';
 const NUMBER =
   /^([+-]?)(?:(\d+)(?:\s+|\s*-\s*))?(\d+)\s*\/\s*(\d+)|^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?/;
 
+/** `1½` and `½` as `1 1/2` and `1/2`, a minus sign as the keyboard's. */
+const plainFigures = (text: string): string =>
+  text
+    .replace(/−/g, '-')
+    .replace(/[¼-¾⅐-⅞]/g, (sign) => ` ${sign.normalize('NFKC')}`)
+    .replace(/⁄/g, '/')
+    .trim();
+
 /** Splits `1 1/2 in` into 1.5 and `in`. Undefined where no number leads. */
 export function splitNumber(text: string): { value: number; rest: string } | undefined {
-  const trimmed = text.trim().replace(/−/g, '-');
+  const trimmed = plainFigures(text);
   const match = NUMBER.exec(trimmed);
   if (!match) return undefined;
   const [all, sign, whole, top, bottom] = match;
@@ -24,7 +33,7 @@ export function findUnit(kind: Kind, text: string): Unit | undefined {
   const { units } = KINDS[kind];
   const exact = units.find((u) => spelled(u, text));
   if (exact) return exact;
-  const folded = text.toLowerCase();
+  const folded = american(text.toLowerCase());
   const loose = units.filter((u) => [u.symbol, ...u.aliases].some((s) => s.toLowerCase() === folded));
   return loose.length === 1 ? loose[0] : undefined;
 }
@@ -33,16 +42,48 @@ export function findUnit(kind: Kind, text: string): Unit | undefined {
 export const kindsWithUnit = (text: string): Kind[] =>
   (Object.keys(KINDS) as Kind[]).filter((kind) => findUnit(kind, text) !== undefined);
 
+/** The two units of a conversion. `inverse`: threads per inch and the pitch are each other's reciprocal. */
+export interface UnitPair {
+  readonly kind: Kind;
+  readonly source: Unit;
+  readonly target: Unit;
+  readonly inverse: boolean;
+}
+
+/** Units of one kind by their texts, or those of a number per length and of a length. */
+export function unitsBetween(from: string, to: string): UnitPair | undefined {
+  for (const kind of kindsWithUnit(from)) {
+    const others: readonly [Kind, boolean][] = [
+      [kind, false],
+      ...(kind === 'perInch' ? [['length', true] as [Kind, boolean]] : []),
+      ...(kind === 'length' ? [['perInch', true] as [Kind, boolean]] : []),
+    ];
+    for (const [other, inverse] of others) {
+      const [source, target] = [findUnit(kind, from), findUnit(other, to)];
+      if (source && target) return { kind, source, target, inverse };
+    }
+  }
+  return undefined;
+}
+
 export type Reading =
   | { readonly ok: true; readonly si: number; readonly unit: Unit | undefined; readonly plain: number }
   | {
       readonly ok: false;
-      readonly problem: 'not a number' | 'unknown unit' | 'other kind';
+      readonly problem: 'not a number' | 'comma' | 'unknown unit' | 'other kind';
       readonly unitText: string;
     };
 
+/** A comma where a decimal point or nothing is meant: `0,5 mm`, `,5`, `1,000 lbf`. */
+const COMMA = /^[+-]?\d*,\d/;
+
+/** The sign that a drawing puts before a diameter. */
+const DIAMETER = /^\s*[Øø⌀∅]/;
+
 /** Reads text with an optional unit. Without a unit, `plain` is the number and the caller decides what it is in. */
-export function readQuantity(text: string, kind: Kind): Reading {
+export function readQuantity(given: string, kind: Kind): Reading {
+  const text = kind === 'length' ? given.replace(DIAMETER, '') : given;
+  if (COMMA.test(plainFigures(text))) return { ok: false, problem: 'comma', unitText: '' };
   const split = splitNumber(text);
   if (!split || !Number.isFinite(split.value)) return { ok: false, problem: 'not a number', unitText: '' };
   const { value, rest } = split;
@@ -51,4 +92,13 @@ export function readQuantity(text: string, kind: Kind): Reading {
   if (unit) return { ok: true, si: toSI(value, unit), unit, plain: value };
   const problem = kindsWithUnit(rest).length > 0 ? 'other kind' : 'unknown unit';
   return { ok: false, problem, unitText: rest };
+}
+
+/**
+ * A plain number that stands for a percentage: from 30 to 100 in percent, from 0.3 to 1 the fraction that a cell
+ * formatted in percent holds. Undefined where it could be misread.
+ */
+export function percentFrom(plain: number): number | undefined {
+  if (plain >= 0.3 && plain <= 1) return plain;
+  return plain >= 30 && plain <= 100 ? plain / 100 : undefined;
 }

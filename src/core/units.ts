@@ -2,7 +2,8 @@
  * Units of measurement with their exact factors to SI.
  *
  * Sources: inch, pound, pound-force by definition (international yard and pound agreement, 1959; standard gravity
- * 9.80665 m/s², 3rd CGPM 1901); Btu is the International Table value; 1 hp = 550 ft·lbf/s.
+ * 9.80665 m/s², 3rd CGPM 1901); the US gallon is 231 in³ (from memory); Btu is the International Table value;
+ * 1 hp = 550 ft·lbf/s.
  */
 export interface Unit {
   readonly symbol: string;
@@ -21,6 +22,8 @@ const GRAVITY = 9.80665;
 const POUND_FORCE = POUND * GRAVITY;
 const FAHRENHEIT = 5 / 9;
 const BTU = 1055.05585262;
+const LITER = 1e-3;
+const GALLON = 231 * INCH ** 3;
 
 const unit = (symbol: string, factor: number, ...aliases: string[]): Unit => ({
   symbol,
@@ -35,16 +38,38 @@ const scale = (symbol: string, factor: number, offset: number, ...aliases: strin
   aliases,
 });
 
-const INCHES = unit('in', INCH, '"', '″', 'inch', 'inches');
+const INCHES = unit('in', INCH, '"', '″', '”', "''", 'in.', 'inch', 'inches');
 const SECONDS = unit('s', 1, 'sec');
+
+const PER_SECOND = unit('1/s', 1, '/s');
+
+const VOLUMES = [
+  unit('in³', INCH ** 3, 'in3', 'in^3', 'cu in'),
+  unit('cm³', 1e-6, 'cm3', 'cm^3', 'cc', 'ml', 'mL'),
+  unit('mm³', 1e-9, 'mm3', 'mm^3'),
+  unit('m³', 1, 'm3', 'm^3'),
+  unit('ft³', FOOT ** 3, 'ft3', 'ft^3', 'cu ft'),
+  unit('L', LITER, 'l', 'liter', 'liters'),
+  unit('gal', GALLON, 'US gal', 'gallon', 'gallons'),
+] as const;
+const SPEEDS = [
+  unit('ft/min', FOOT / 60, 'sfm', 'fpm'),
+  unit('m/min', 1 / 60),
+  unit('in/min', INCH / 60, 'ipm'),
+  unit('mm/min', 1e-3 / 60),
+  unit('in/s', INCH),
+  unit('mm/s', 1e-3),
+  unit('m/s', 1),
+  unit('ft/s', FOOT),
+] as const;
 
 /** Grouped by kind of quantity; `quantity.ts` says which of a group a system takes. */
 export const UNITS = {
   length: [
     INCHES,
-    unit('mm', 1e-3),
-    unit('m', 1),
-    unit('cm', 1e-2),
+    unit('mm', 1e-3, 'millimeter', 'millimeters'),
+    unit('m', 1, 'meter', 'meters'),
+    unit('cm', 1e-2, 'centimeter', 'centimeters'),
     unit('µm', 1e-6, 'um', 'μm', 'micron', 'microns'),
     unit('thou', 1e-3 * INCH, 'mil', 'mils'),
     unit('ft', FOOT, 'foot', 'feet'),
@@ -55,16 +80,8 @@ export const UNITS = {
     unit('cm²', 1e-4, 'cm2', 'cm^2'),
     unit('m²', 1, 'm2', 'm^2'),
   ],
-  volume: [
-    unit('in³', INCH ** 3, 'in3', 'in^3', 'cu in'),
-    unit('cm³', 1e-6, 'cm3', 'cm^3', 'cc', 'ml', 'mL'),
-    unit('mm³', 1e-9, 'mm3', 'mm^3'),
-    unit('m³', 1, 'm3', 'm^3'),
-  ],
-  gasVolume: [
-    unit('ft³', FOOT ** 3, 'ft3', 'ft^3', 'cu ft'),
-    unit('L', 1e-3, 'l', 'litre', 'litres', 'liter', 'liters'),
-  ],
+  volume: VOLUMES,
+  gasVolume: VOLUMES,
   force: [
     unit('lbf', POUND_FORCE, 'lb', 'lbs', 'pounds'),
     unit('N', 1),
@@ -84,6 +101,7 @@ export const UNITS = {
     unit('ksi', (1e3 * POUND_FORCE) / INCH ** 2),
     unit('Mpsi', (1e6 * POUND_FORCE) / INCH ** 2),
     unit('atm', 101325),
+    unit('kgf/cm²', GRAVITY / 1e-4, 'kgf/cm2', 'kgf/cm^2'),
   ],
   reciprocalPressure: [unit('1/psi', INCH ** 2 / POUND_FORCE), unit('1/MPa', 1e-6, 'mm²/N'), unit('1/Pa', 1)],
   torque: [
@@ -144,22 +162,29 @@ export const UNITS = {
   expansion: [
     unit('1/°F', 1 / FAHRENHEIT, '/°F', '1/F', '/F'),
     unit('1/°C', 1, '/°C', '1/C', '/C', '1/K', '/K'),
+    unit('µm/(m·K)', 1e-6, 'µm/(m·°C)', 'µm/(m K)', 'um/(m K)', 'µm/m·K', 'µm/m/K', 'ppm/K', 'ppm/°C'),
+    unit('µin/(in·°F)', 1e-6 / FAHRENHEIT, 'uin/(in F)', 'ppm/°F'),
   ],
   diffusivity: [unit('in²/s', INCH ** 2, 'in2/s'), unit('mm²/s', 1e-6, 'mm2/s'), unit('m²/s', 1, 'm2/s')],
   conductivity: [
     unit('W/(m·K)', 1, 'W/mK', 'W/m·K', 'W/(m K)'),
     unit('Btu/(h·ft·°F)', BTU / (3600 * FOOT * FAHRENHEIT), 'Btu/(h ft F)'),
   ],
-  cuttingSpeed: [unit('ft/min', FOOT / 60, 'sfm', 'fpm'), unit('m/min', 1 / 60)],
-  feedRate: [unit('in/min', INCH / 60, 'ipm'), unit('mm/min', 1e-3 / 60)],
-  speed: [unit('in/s', INCH), unit('mm/s', 1e-3), unit('m/s', 1)],
+  cuttingSpeed: SPEEDS,
+  feedRate: SPEEDS,
+  speed: SPEEDS,
   acceleration: [unit('ft/s²', FOOT, 'ft/s2'), unit('m/s²', 1, 'm/s2')],
-  rotation: [unit('rpm', 1 / 60, 'rev/min', '1/min')],
-  shearRate: [unit('1/s', 1, '/s')],
+  // Turns, not radians: 60 rpm is 1/s.
+  rotation: [unit('rpm', 1 / 60, 'rev/min', '1/min'), PER_SECOND],
+  shearRate: [PER_SECOND],
   flow: [
     unit('in³/s', INCH ** 3, 'in3/s'),
     unit('cm³/s', 1e-6, 'cm3/s', 'cc/s', 'ml/s'),
-    unit('L/min', 1e-3 / 60, 'l/min'),
+    unit('L/min', LITER / 60, 'l/min'),
+    unit('L/s', LITER, 'l/s'),
+    unit('mm³/s', 1e-9, 'mm3/s'),
+    unit('ft³/min', FOOT ** 3 / 60, 'ft3/min', 'cfm'),
+    unit('gal/min', GALLON / 60, 'gpm'),
   ],
   power: [unit('hp', 550 * FOOT * POUND_FORCE, 'HP'), unit('kW', 1e3), unit('W', 1)],
   energy: [unit('J', 1), unit('kJ', 1e3), unit('ft·lbf', FOOT * POUND_FORCE)],

@@ -1,4 +1,5 @@
-import { type Named, AmbiguousName, nameFinder, nameKey, plainSigns } from './names';
+import { american, foldName, plainSigns } from '../core/names';
+import { type Named, AmbiguousName, nameFinder } from './names';
 import { refuseComma } from './sizeText';
 
 /**
@@ -10,19 +11,9 @@ export interface SpelledMaterial extends Named {
   readonly beside: readonly string[];
 }
 
-const AMERICAN: readonly (readonly [british: RegExp, american: string])[] = [
-  [/aluminium/g, 'aluminum'],
-  [/grey/g, 'gray'],
-  [/fibre/g, 'fiber'],
-  [/mould/g, 'mold'],
-];
-
 /** The words of a name in American spelling; a hyphen, blank, bracket or stroke parts them. */
 const wordsOf = (text: string): readonly string[] =>
-  AMERICAN.reduce(
-    (word, [british, american]) => word.replace(british, american),
-    plainSigns(text).toLowerCase(),
-  )
+  american(plainSigns(text).toLowerCase())
     .split(/[\s\-_()/,]+/)
     .filter((word) => word !== '');
 
@@ -42,7 +33,7 @@ export function materialFinder<T extends SpelledMaterial>(
   const spellings: readonly Spelling<T>[] = rows.flatMap((row) =>
     [row.name, ...(row.aliases ?? [])].map((name) => ({ row, words: inAnyOrder(wordsOf(name)) })),
   );
-  const names = new Set(rows.flatMap((row) => [row.name, ...(row.aliases ?? [])]).map(nameKey));
+  const names = new Set(rows.flatMap((row) => [row.name, ...(row.aliases ?? [])]).map(foldName));
 
   const byWords = (given: string): readonly T[] => {
     const words = wordsOf(given);
@@ -59,7 +50,7 @@ export function materialFinder<T extends SpelledMaterial>(
   };
 
   return (given) => {
-    if (names.has(nameKey(given))) return exact(given);
+    if (names.has(foldName(given))) return exact(given);
     const found = byWords(given);
     const [only] = found;
     if (only && found.length === 1) return only;

@@ -1,4 +1,5 @@
 import { distance } from 'fastest-levenshtein';
+import { foldName } from '../core/names';
 import { Refusal } from '../core/refusal';
 
 /** A name that stands in no table, with the nearest ones that do. */
@@ -27,27 +28,11 @@ export class AmbiguousName extends Refusal {
   }
 }
 
-/** What of a name counts: not case, spaces, hyphens or brackets, nor how a sign was typed. */
-export const nameKey = (text: string): string =>
-  plainSigns(text)
-    .toLowerCase()
-    .replace(/[\s\-_()]+/g, '');
-
-/** Signs as a keyboard has them: `×` is x, `⁄` is a slash, any dash is a hyphen. */
-export const plainSigns = (text: string): string =>
-  text
-    .replace(/(\d)(?=[¼-¾⅐-⅞])/g, '$1 ')
-    .normalize('NFKC')
-    .replace(/[×✕∗*]/g, 'x')
-    .replace(/⁄/g, '/')
-    .replace(/[‐-―−]/g, '-')
-    .trim();
-
 /** The `count` names nearest to what was typed, nearest first; equal ones in the table's order. */
 export const nearestNames = (given: string, names: readonly string[], count = 3): string[] => {
-  const key = nameKey(given);
+  const key = foldName(given);
   return names
-    .map((name) => ({ name, away: distance(key, nameKey(name)) }))
+    .map((name) => ({ name, away: distance(key, foldName(name)) }))
     .sort((a, b) => a.away - b.away)
     .slice(0, count)
     .map(({ name }) => name);
@@ -64,14 +49,15 @@ export function nameFinder<T extends Named>(what: string, rows: readonly T[]): (
   const byName = new Map<string, T>();
   const byAlias = new Map<string, T[]>();
   for (const row of rows) {
-    byName.set(nameKey(row.name), row);
+    byName.set(foldName(row.name), row);
     for (const alias of row.aliases ?? []) {
-      const key = nameKey(alias);
-      byAlias.set(key, [...new Set([...(byAlias.get(key) ?? []), row])]);
+      const key = foldName(alias);
+      // Spellings that are read alike count once.
+      byAlias.set(key, [...new Set(byAlias.get(key)).add(row)]);
     }
   }
   return (given) => {
-    const key = nameKey(given);
+    const key = foldName(given);
     const named = byName.get(key);
     if (named) return named;
     const meant = byAlias.get(key) ?? [];
@@ -93,9 +79,9 @@ export function nameFinder<T extends Named>(what: string, rows: readonly T[]): (
 
 /** Nearest rows by name or alias, each once. */
 function nearestRows<T extends Named>(given: string, rows: readonly T[], count = 3): T[] {
-  const key = nameKey(given);
+  const key = foldName(given);
   const away = (row: T) =>
-    Math.min(...[row.name, ...(row.aliases ?? [])].map((name) => distance(key, nameKey(name))));
+    Math.min(...[row.name, ...(row.aliases ?? [])].map((name) => distance(key, foldName(name))));
   return rows
     .map((row) => ({ row, away: away(row) }))
     .sort((a, b) => a.away - b.away)

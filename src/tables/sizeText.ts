@@ -1,5 +1,5 @@
+import { plainSigns } from '../core/names';
 import { Refusal } from '../core/refusal';
-import { plainSigns } from './names';
 
 /**
  * A size as written, with one sign for each meaning: `"` for inches however it was typed, single blanks, no sign of

@@ -108,7 +108,8 @@ describe('TRY.TABLE', () => {
       ['SEAT.FORCE', SEAT, 'draft', [[1]], 'draft', [[1]]],
       'argB is draft as well; it takes another argument.',
     ],
-    [['SEAT.FORCE', SEAT, 'draft', [[null]]], 'valuesA holds no values.'],
+    [['SEAT.FORCE', SEAT, 'draft', [[null], [null]]], 'valuesA holds no values.'],
+    [['SEAT.FORCE', SEAT, 'draft', [[null]]], 'valuesA is missing.'],
     [['SEAT.FORCE', [['push', 1, 2]], 'draft', [[1]]], 'inputs has 3 columns; it takes 2.'],
     [
       [
@@ -470,6 +471,16 @@ describe('UNIT.CONVERT', () => {
     [212, '°F', '°C', 100],
     [50, 'lbf', 'N', 222.41108076302498],
     [7, 'mm', 'mm', 7],
+    [1, 'gal', 'L', 3.785411784],
+    [2.5, 'L', 'mL', 2500],
+    [1, 'L', 'in³', 61.02374409473229],
+    [3000, 'rpm', '1/s', 50],
+    [5, 'mm/s', 'm/min', 0.3],
+    [20, 'tpi', 'mm', 1.27],
+    [1.27, 'mm', 'tpi', 20],
+    [1, 'kgf/cm²', 'MPa', 0.0980665],
+    ['3/8', 'in', 'mm', 9.525],
+    ['1 1/2', 'in', 'mm', 38.1],
   ])('of %d %s to %s is %d', (value, from, to, expected) => {
     expect(one('UNIT.CONVERT', value, from, to)).toBeCloseTo(expected, 11);
   });
@@ -484,8 +495,15 @@ describe('UNIT.CONVERT', () => {
   it.each([
     [[1, 'in', 'psi'], 'to is "psi"; from "in", a length, it takes in, mm, m, cm, µm, thou, ft.'],
     [[1, 'furlong', 'm'], 'from is "furlong", which is no unit known here.'],
-    [['x', 'in', 'mm'], 'value is "x"; it takes a number.'],
-    [[1, null, 'mm'], 'from takes the symbol of a unit as text.'],
+    [['x', 'in', 'mm'], 'value is "x"; it takes a number such as 2.5 or "1 1/2".'],
+    [
+      ['2,5', 'in', 'mm'],
+      'value is "2,5", which has a comma: decimals take a point; it takes a number such as 2.5 or "1 1/2".',
+    ],
+    [[null, 'in', 'mm'], 'value is missing.'],
+    [[1, null, 'mm'], 'from is missing.'],
+    [[1, 5, 'mm'], 'from takes the symbol of a unit as text.'],
+    [[0, 'tpi', 'mm'], 'value is 0, which has no value in mm.'],
   ] as const)('of %j is refused', (args, message) => {
     expect(refusal('UNIT.CONVERT', ...args).message).toBe(message);
   });

@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { CellError, type Argument, type CellValue, type Matrix } from '../../src/cells/value';
 import { worksheetFunctions } from '../../src/call/functions';
+import { catalogue } from '../../src/catalogue';
+import { readerOf } from '../../src/call/readArgument';
+import type { AnyInput } from '../../src/core/define';
 import { callsOfChecks } from '../share/generated';
 
 const call = (id: string, ...args: (CellValue | Matrix | undefined)[]): Matrix => {
@@ -42,8 +45,7 @@ describe('a function in a worksheet', () => {
   it('takes a default only for what was left out', () => {
     const withDefault = one('CLAMP.TONNAGE', 2, 1500);
     expect(one('CLAMP.TONNAGE', 2, 1500, 1.2)).toBe(withDefault);
-    // Blank and zero cannot be told apart, and a margin of zero is refused.
-    expect(refusal('CLAMP.TONNAGE', 2, 1500, null).message).toContain('margin');
+    // Excel hands 0 for a blank cell, and a margin of zero is refused.
     expect(refusal('CLAMP.TONNAGE', 2, 1500, 0).message).toContain('margin');
   });
 
@@ -62,6 +64,129 @@ describe('a function in a worksheet', () => {
     expect(
       one('SEAT.SINK', 3000, 5, 0.15, 10, 12, 25, '205 GPa', '71.7 GPa', undefined, undefined, 'mm'),
     ).toBeCloseTo(Number(byNumber), 12);
+  });
+});
+
+describe('a blank cell', () => {
+  it('of an argument that may be left out counts as left out', () => {
+    expect(one('CLAMP.TONNAGE', 2, 1500, null)).toBe(one('CLAMP.TONNAGE', 2, 1500));
+    expect(one('SEAT.RELEASE', 500, 6, 0.18, null)).toBe(one('SEAT.RELEASE', 500, 6, 0.18));
+    expect(one('TAP.DRILL', 'M6', null, null, null, 'mm')).toBe(one('TAP.DRILL', 'M6', 'mm'));
+    expect(one('STACK.RSS', [[3], [4]], [[null], [null]], 'mm')).toBe(5);
+    expect(one('TRY.SPREAD', 'FILL.GATE', [['wall', 2, 0.3, 'uniform']], null, null, 'mm')).toBe(
+      one('TRY.SPREAD', 'FILL.GATE', [['wall', 2, 0.3, 'uniform']], 'mm'),
+    );
+  });
+
+  it('beside cells that are filled counts as left out in its own place', () => {
+    expect(call('CLAMP.TONNAGE', 2, 1500, [[1.5], [null]])).toEqual([
+      [one('CLAMP.TONNAGE', 2, 1500, 1.5)],
+      [one('CLAMP.TONNAGE', 2, 1500)],
+    ]);
+  });
+
+  it('of an argument that is needed is refused as missing', () => {
+    expect(refusal('SEAT.FORCE', 500, null, 0.15).message).toBe('draft is missing: its cell is blank.');
+    expect(refusal('THREAD.VALUE', null, 'major').message).toMatch(/^thread is missing/);
+    expect(refusal('STACK.RSS', [[null], [null]]).message).toMatch(/^tolerances/);
+    expect(call('UNIT.CONVERT', [[1], [null]], 'in', 'mm')[1]?.[0]).toMatchObject({
+      message: 'value is missing: its cell is blank.',
+    });
+    expect(refusal('SHOW.WORK', 'SEAT.FORCE', 500, null, 0.15).message).toMatch(/^draft is missing/);
+  });
+
+  it('does not settle the units: inches would be a guess', () => {
+    expect(refusal('CLAMP.FORCE', 900, 25, 1.2, null).message).toBe('units is blank; it takes "in" or "mm".');
+    expect(
+      refusal('TRY.TABLE', 'SEAT.FORCE', [['push', 1]], 'draft', [[5]], undefined, undefined, null),
+    ).toMatchObject({
+      message: 'units is blank; it takes "in" or "mm".',
+    });
+  });
+});
+
+describe('a date in disguise', () => {
+  it.each([
+    ['THREAD.VALUE', 45589, 'major', '10-24'],
+    ['THREAD.VALUE', 11963, 'major', '10-32'],
+    ['TAP.DRILL', 12086, undefined, '2-56'],
+    ['DRILL.SIZE', 45295, undefined, '1/4'],
+    ['TAP.PERCENT', '1/4-20', 45424, '7/32'],
+  ] as const)('is refused by %s with what was typed', (id, first, second, typed) => {
+    const { code, message } = refusal(id, first, second);
+    expect(code).toBe('#VALUE!');
+    expect(message).toContain('a date; was ');
+    if (id !== 'TAP.DRILL' && typed !== '7/32') expect(message).toContain(`Type '${typed}`);
+  });
+
+  it('is none where a number is meant', () => {
+    expect(one('SEAT.SINK', 600, 5, 0.15, 10, 12, 25, 45000, 'P20', 'mm')).toBeTypeOf('number');
+  });
+});
+
+describe('a percentage', () => {
+  const drill = (percent: CellValue): CellValue => one('TAP.DRILLNAME', '1/4-20', percent);
+  it('is one whether its cell holds percent or a fraction', () => {
+    for (const percent of [30, 65, 75, 100])
+      expect([drill(percent / 100), drill(`${percent} %`), drill(String(percent))]).toEqual([
+        drill(percent),
+        drill(percent),
+        drill(percent),
+      ]);
+    expect(drill('20 %')).not.toBeInstanceOf(CellError);
+  });
+
+  it.each([20, 1.5, 0.2, 29.9, 110])('%d is refused with both readings', (percent) => {
+    const { message } = refusal('TAP.DRILL', 'M6', percent);
+    expect(message).toMatch(/^percent is /);
+    expect(message).toContain(`${percent} % as a percentage and`);
+    expect(message).toContain(`${Number((percent * 100).toPrecision(12))} % as a fraction`);
+  });
+});
+
+describe('a fraction', () => {
+  const fractions = catalogue.flatMap((definition) =>
+    (definition.inputs as readonly AnyInput[])
+      .filter(({ name }) => ['fraction', 'efficiency', 'usable', 'scrap', 'reserve'].includes(name))
+      .map((input) => [definition.name, input] as const),
+  );
+  it.each(fractions)('of %s may be text in percent and is none above 1', (_, input) => {
+    expect(fractions.length).toBeGreaterThan(5);
+    const read = readerOf(input);
+    expect(read('45 %', 'in')).toBeCloseTo(0.45, 12);
+    expect(() => read(1.01, 'in')).toThrow(/must be/);
+    expect(() => read('101 %', 'in')).toThrow(/must be/);
+  });
+});
+
+describe('a metal given as a number', () => {
+  it('is a modulus or an expansion that metals have', () => {
+    const ring = (metal: CellValue): CellValue => one('PLATE.RING', 15, 40, 25, metal, 'mm');
+    for (const metal of [500, 205000, 700000, '205 GPa', '205000']) expect(ring(metal)).toBeTypeOf('number');
+    const refused = refusal('PLATE.RING', 15, 40, 25, 800000, 'mm').message;
+    expect(refused).toMatch(/^metal is 800000 MPa; .*at least 500 MPa and at most 700000 MPa/);
+    expect(refusal('PLATE.RING', 15, 40, 25, 205, 'mm').message).toMatch(/^metal is 205 MPa/);
+    expect(one('HEAT.GROWTH', 100, 1.28e-5, 20, 'mm')).toBeCloseTo(0.0256, 12);
+    expect(one('HEAT.GROWTH', 100, '12.8 µm/(m·K)', 20, 'mm')).toBeCloseTo(0.0256, 12);
+    expect(one('HEAT.GROWTH', 100, '1.28e-5', 20, 'mm')).toBeCloseTo(0.0256, 12);
+    expect(refusal('HEAT.GROWTH', 100, 12.8, 20, 'mm').message).toMatch(/^metal is 12.8 1\/°C/);
+  });
+
+  it('is not looked for where figures are a name', () => {
+    const ring = (metal: CellValue): CellValue => one('PLATE.RING', 15, 40, 25, metal, 'mm');
+    expect(ring('1018')).toBe(ring('AISI 1018'));
+    expect(refusal('PLATE.RING', 15, 40, 25, '61', 'mm').code).toBe('#N/A');
+  });
+});
+
+describe('words', () => {
+  it('are read in American and in British spelling', () => {
+    const time = (at: string): CellValue => one('COOL.TIME', 3, 0.09, 240, 60, 95, at, 'mm');
+    for (const word of ['center', 'centre', 'Centre', ' CENTER ']) expect(time(word)).toBe(time('centre'));
+    const value = (property: string): CellValue => one('RESIN.VALUE', 'PP', property);
+    expect(value('mould temperature')).toBe(value('mold temperature'));
+    expect(one('UNIT.CONVERT', 1, 'litre', 'mL')).toBeCloseTo(1000, 9);
+    expect(one('UNIT.CONVERT', 1, 'millimetres', 'mm')).toBe(1);
   });
 });
 

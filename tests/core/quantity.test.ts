@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import fc from 'fast-check';
 import { all, create, type FactoryFunctionMap } from 'mathjs';
 import { convert, fromSI, KINDS, SYSTEMS, systemUnit, toSI, type Kind } from '../../src/core/quantity';
 import { findUnit, kindsWithUnit, readQuantity, splitNumber } from '../../src/core/readQuantity';
@@ -11,12 +12,15 @@ describe('a number on a drawing', () => {
     ['.250', 0.25, ''],
     ['1/2 in', 0.5, 'in'],
     ['1 1/2 in', 1.5, 'in'],
-    ['1-1/2"', 1.5, '"'],
     ['-3/4 in', -0.75, 'in'],
     ['1e-3 m', 0.001, 'm'],
     ['−5 mm', -5, 'mm'],
     ['10°', 10, '°'],
     ['0.6MPa', 0.6, 'MPa'],
+    ['½"', 0.5, '"'],
+    ['1½ in', 1.5, 'in'],
+    ['1-1/2"', 1.5, '"'],
+    ['5.5mm', 5.5, 'mm'],
   ])('%s is %d with "%s" behind it', (text, value, rest) => {
     expect(splitNumber(text)).toEqual({ value, rest });
   });
@@ -24,6 +28,51 @@ describe('a number on a drawing', () => {
   it('is none where no figure leads', () => {
     expect(splitNumber('a lot')).toBeUndefined();
     expect(splitNumber('')).toBeUndefined();
+  });
+});
+
+describe('a length in text', () => {
+  const millimeters = (text: string): number => {
+    const reading = readQuantity(text, 'length');
+    if (!reading.ok) throw new Error(reading.problem);
+    return reading.unit ? reading.si * 1000 : reading.plain;
+  };
+  it.each([
+    ['Ø5.5', 5.5],
+    ['Ø 5.5 mm', 5.5],
+    ['⌀½"', 12.7],
+    ['1 1/2 in.', 38.1],
+    ["3/8''", 9.525],
+    ['2 millimetres', 2],
+    ['5 mil', 0.127],
+    ['5 thou', 0.127],
+  ])('%s is %d', (text, value) => {
+    expect(millimeters(text)).toBeCloseTo(value, 12);
+  });
+
+  it.each(['0,5 mm', '1,5', ',5', '-0,5 in', '1,000', 'Ø5,5'])('%s is refused for its comma', (text) => {
+    expect(readQuantity(text, 'length')).toMatchObject({ ok: false, problem: 'comma' });
+  });
+
+  it('is the same number however it is written', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 20 }),
+        fc.constantFrom(2, 4, 8, 16, 32, 64),
+        fc.nat(63),
+        (whole, under, n) => {
+          const over = 1 + (n % (under - 1 || 1));
+          const size = (whole + over / under) * 25.4;
+          for (const text of [
+            `${whole} ${over}/${under} in`,
+            `${whole}-${over}/${under}"`,
+            `Ø${whole + over / under}in`,
+            `${size} mm`,
+          ])
+            expect(millimeters(text)).toBeCloseTo(size, 9);
+        },
+      ),
+    );
   });
 });
 

@@ -1,5 +1,5 @@
 import { derived } from '../../core/define';
-import { foldWord } from '../../core/names';
+import { foldName } from '../../core/names';
 import { notInTable } from '../../core/refusal';
 import { inLetters } from '../../derive/typeset';
 import { workOf, type WorkLine } from '../../derive/work';
@@ -12,12 +12,12 @@ import { parameter, type Tool } from './tool';
 /** A step by its symbol, as it is written or as it is read, or by its meaning. */
 function findStep(lines: readonly WorkLine[], wanted: string): WorkLine | undefined {
   const trimmed = wanted.trim();
-  const word = foldWord(trimmed);
+  const word = foldName(trimmed);
   return (
     lines.find(({ symbol }) => symbol === trimmed) ??
     lines.find(({ symbol }) => inLetters(symbol) === trimmed) ??
-    lines.find(({ says }) => foldWord(says) === word) ??
-    only(lines.filter(({ symbol }) => foldWord(symbol) === word))
+    lines.find(({ says }) => foldName(says) === word) ??
+    only(lines.filter(({ symbol }) => foldName(symbol) === word))
   );
 }
 

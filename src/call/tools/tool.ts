@@ -51,9 +51,19 @@ export const parameter = (name: string, says: string, more: Partial<ToolParamete
   ...more,
 });
 
+/** A single blank cell is an argument that was left out; of a range the function says what it makes of blanks. */
+function leftOutIfBlank(arg: Matrix | undefined): Matrix | undefined {
+  const isBlank = arg?.length === 1 && arg[0]?.length === 1 && arg[0][0] === null;
+  return isBlank ? undefined : arg;
+}
+
 function argsOf(parameters: readonly ToolParameter[], typed: readonly Argument[]): Args {
   const indexOf = (name: string): number => parameters.findIndex((p) => p.name === name);
-  const given = inPlaces(typed, indexOf(UNITS_PARAMETER.name), (cells) => cells);
+  const unitsPlace = indexOf(UNITS_PARAMETER.name);
+  // Inches where a cell of units was emptied would be a guess.
+  const given = inPlaces(typed, unitsPlace, (cells) => cells).map((arg, i) =>
+    i === unitsPlace ? arg : leftOutIfBlank(arg),
+  );
   const rangeIfGiven = (name: string): Matrix | undefined => given[indexOf(name)] ?? undefined;
   const range = (name: string): Matrix => {
     const found = rangeIfGiven(name);

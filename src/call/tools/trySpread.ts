@@ -4,7 +4,7 @@ import { quantityText } from '../../core/format';
 import { systemUnit, type Kind } from '../../core/quantity';
 import { seededDeviates, SPREADS, summarize, type Spread } from '../../core/random';
 import { naming, Refusal } from '../../core/refusal';
-import { foldWord } from '../../core/names';
+import { foldName } from '../../core/names';
 import { answer } from '../../core/evaluate';
 import type { CellValue, Matrix } from '../../cells/value';
 import { findDefinition } from '../findDefinition';
@@ -104,7 +104,7 @@ function varied(calculation: Calculation, rows: readonly InputRow[], seed: numbe
 
 function spreadOf(cell: CellValue): Spread {
   if (isBlank(cell)) return 'normal';
-  const word = foldWord(String(cell));
+  const word = foldName(String(cell));
   const found = SPREADS.find((spread) => spread === word);
   if (!found) throw new Refusal(`name the shape "${String(cell)}"; it is ${SPREADS.join(', ')}`, 'inputs');
   return found;

@@ -1,6 +1,6 @@
 import { published } from '../../core/define';
 import { convert, KINDS, type Kind } from '../../core/quantity';
-import { findUnit, kindsWithUnit } from '../../core/readQuantity';
+import { kindsWithUnit, readQuantity, unitsBetween } from '../../core/readQuantity';
 import { Refusal } from '../../core/refusal';
 import { cellAt, commonShape, shapeOf } from '../broadcast';
 import { CellError, type CellValue, type Matrix } from '../../cells/value';
@@ -12,7 +12,7 @@ export const unitConvert: Tool = {
   name: 'UNIT.CONVERT',
   summary: 'A value in another unit of the same kind of quantity.',
   parameters: [
-    parameter('value', 'The number to convert'),
+    parameter('value', 'The number to convert; as text a fraction too, such as "3/8"'),
     parameter('from', 'Its unit, such as "in", "lbf", "°F"'),
     parameter('to', 'The unit wanted'),
   ],
@@ -24,6 +24,7 @@ export const unitConvert: Tool = {
   ],
   notes: [
     'A temperature in °F or °C is a point on the scale. For a temperature difference use the rise of the functions that take one.',
+    'From threads per inch to a length gives the pitch, and the other way round. From rpm to 1/s gives turns, not radians.',
   ],
   related: ['SHOW.WORK'],
   run: (args): Matrix => {
@@ -52,19 +53,29 @@ function unitText(cell: CellValue, argument: string): string {
   return cell.trim();
 }
 
-function convertCell(value: CellValue, from: string, to: string): number {
-  if (value instanceof CellError) throw new PassedError(value);
-  if (typeof value !== 'number' && value !== null)
-    throw new Refusal(`is ${JSON.stringify(value)}; it takes a number`, 'value');
-  const kinds = kindsWithUnit(from);
-  const [first] = kinds;
-  if (first === undefined) throw new Refusal(`is "${from}", which is no unit known here`, 'from');
-  const shared = kinds.find((kind) => findUnit(kind, to));
-  if (shared === undefined)
-    throw new Refusal(`is "${to}"; from "${from}", a ${KINDS[first].says}, it takes ${symbols(first)}`, 'to');
-  const [source, target] = [findUnit(shared, from), findUnit(shared, to)];
-  if (!source || !target) throw new Refusal(`cannot be reached from "${from}"`, 'to');
-  return convert(value ?? 0, source, target);
+function convertCell(cell: CellValue, from: string, to: string): number {
+  const value = numberOf(cell);
+  const between = unitsBetween(from, to);
+  if (between) {
+    const converted = between.inverse
+      ? 1 / (value * between.source.factor * between.target.factor)
+      : convert(value, between.source, between.target);
+    if (Number.isFinite(converted)) return converted;
+    throw new Refusal(`is ${value}, which has no value in ${to}`, 'value');
+  }
+  const [kind] = kindsWithUnit(from);
+  if (kind === undefined) throw new Refusal(`is "${from}", which is no unit known here`, 'from');
+  throw new Refusal(`is "${to}"; from "${from}", a ${KINDS[kind].says}, it takes ${symbols(kind)}`, 'to');
+}
+
+function numberOf(cell: CellValue): number {
+  if (cell instanceof CellError) throw new PassedError(cell);
+  if (typeof cell === 'number') return cell;
+  if (cell === null) throw new Refusal('is missing: its cell is blank', 'value');
+  const read = typeof cell === 'string' ? readQuantity(cell, 'count') : undefined;
+  if (read?.ok) return read.plain;
+  const comma = read?.problem === 'comma' ? ', which has a comma: decimals take a point' : '';
+  throw new Refusal(`is ${JSON.stringify(cell)}${comma}; it takes a number such as 2.5 or "1 1/2"`, 'value');
 }
 
 const symbols = (kind: Kind): string => KINDS[kind].units.map(({ symbol }) => symbol).join(', ');

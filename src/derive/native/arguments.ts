@@ -2,7 +2,7 @@ import { amountSI, boundsOf } from '../../core/amount';
 import type { AnyInput, Binding, NativeInput, Reading } from '../../core/define';
 import { nativeNumber } from '../../core/expr/native';
 import { KINDS, systemUnit, toSI, type Kind, type System } from '../../core/quantity';
-import { readQuantity } from '../../core/readQuantity';
+import { percentFrom, readQuantity } from '../../core/readQuantity';
 import type { Unit } from '../../core/units';
 import type { DataTables } from './tables';
 
@@ -21,6 +21,8 @@ export interface NativeArgument {
   readonly value: unknown;
   /** Names are told apart by their capitals. */
   readonly exact?: boolean;
+  /** A number in text, which is what the units of the call make of it. */
+  readonly byUnits?: boolean;
 }
 
 /** The argument `units`. */
@@ -196,7 +198,8 @@ export class ArgumentTexts implements NativeInput {
     const { text, varies, content } = argument;
     if (!varies) return this.part(symbol, this.constant(content as Content, kind));
     const isText = typeof content === 'string';
-    const live = this.units.toSI(text, kind);
+    const live = kind === 'percent' ? this.percent(text) : this.units.toSI(text, kind);
+    const leftOut = this.whenBlank(kind);
     let si = live;
     if (isText) {
       const now = nativeNumber(this.constantSI(content, kind));
@@ -204,17 +207,41 @@ export class ArgumentTexts implements NativeInput {
       si = `IF(ISNUMBER(${text}),${live},IF(${text}=${textOf(content)},${now},${otherwise}))`;
       this.notes.push(`${input.name} "${content}" was read when the copy was made; numbers may replace it`);
     } else {
-      this.guards.push({ when: `ISTEXT(${text})`, code: '#VALUE!', says: `${input.name}: a number` });
+      const when = leftOut === undefined ? `NOT(ISNUMBER(${text}))` : `ISTEXT(${text})`;
+      this.guards.push({ when, code: '#VALUE!', says: `${input.name}: a number` });
     }
+    if (leftOut !== undefined) si = `IF(ISBLANK(${text}),${leftOut},${si})`;
     const mark = this.part(symbol, si);
     // Zero is zero in every unit, and the cell itself reads better.
-    const raw = systemUnit(kind, 'in').offset === 0 && !isText ? text : undefined;
+    const raw = systemUnit(kind, 'in').offset === 0 && !isText && leftOut === undefined ? text : undefined;
     this.limitGuards(mark, raw, limits, kind);
     return mark;
   }
 
+  /** A blank cell counts as left out: what stands in for it. A text of its own is never blank. */
+  private whenBlank(kind: Kind): string | undefined {
+    const { argument, input, follows } = this;
+    if (input.reading.as !== 'quantity' || argument?.text.startsWith('(')) return undefined;
+    if (follows) return follows.text;
+    return input.default === undefined ? undefined : nativeNumber(amountSI(input.default, kind));
+  }
+
+  /** A percentage as percent or as the fraction that a cell formatted in percent holds. */
+  private percent(text: string): string {
+    const inEither = `OR(AND(${text}>=0.3,${text}<=1),AND(${text}>=30,${text}<=100))`;
+    const says = `${this.input.name}: 30 to 100, or 0.3 to 1`;
+    this.guards.push({ when: `NOT(${inEither})`, code: '#VALUE!', says });
+    return `(${text}/IF(${text}>1,100,1))`;
+  }
+
   private constantSI(content: Content, kind: Kind): number {
     const unit = systemUnit(kind, this.units.system);
+    const plain = this.plainNumber(content, kind);
+    if (plain !== undefined && kind === 'percent' && this.input.reading.as === 'quantity') {
+      const share = percentFrom(plain);
+      if (share === undefined) throw new CannotBeNative(`${this.input.name} is ${plain}`);
+      return share;
+    }
     if (typeof content === 'number') return toSI(content, unit);
     if (content === null) return toSI(0, unit);
     if (typeof content === 'boolean') throw new CannotBeNative(`${this.input.name} is no number`);
@@ -304,6 +331,7 @@ export class ArgumentTexts implements NativeInput {
       if (argument.varies) this.fixed();
       return nativeNumber(binding.from(argument.value));
     }
+    if (argument.byUnits && number) this.fixUnits(number.kind);
     return this.lookedUp(symbol, reading);
   }
 

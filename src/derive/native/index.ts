@@ -50,6 +50,8 @@ export interface CallArguments {
   /** In the order of the definition's inputs; undefined where left out. */
   readonly args: readonly (NativeArgument | undefined)[];
   readonly units: NativeUnits;
+  /** Cells that are blank now, so that their arguments are left out; the native form refuses whatever is put there. */
+  readonly leftOut?: readonly { readonly name: string; readonly text: string; readonly isList: boolean }[];
   /** Values of names that were left out, by input. */
   readonly defaults: readonly unknown[];
 }
@@ -89,7 +91,7 @@ class CallWriter {
       if (present) return present;
       const arg = call.args[i];
       const at = this.inputs.findIndex(({ name }) => name === input.sameAs);
-      const follows = !arg && at >= 0 ? make(this.inputs[at] as AnyInput, at) : undefined;
+      const follows = at >= 0 ? make(this.inputs[at] as AnyInput, at) : undefined;
       const made = new ArgumentTexts(input, arg, this.units, tables, part, follows);
       made.defaultValue = call.defaults[i];
       return (this.texts[i] = made);
@@ -102,6 +104,11 @@ class CallWriter {
     for (const text of this.texts) text.check();
     const guards = [
       ...this.units.guards(),
+      ...(this.call.leftOut ?? []).map(({ name, text, isList }): Guard => ({
+        when: isList ? `COUNTA(${text})>0` : `NOT(ISBLANK(${text}))`,
+        code: '#VALUE!',
+        says: `this copy leaves ${name} out`,
+      })),
       ...this.texts.flatMap(({ guards: own }) => own),
       ...this.ownGuards,
     ];

@@ -1,0 +1,34 @@
+/** Names of threads and drills, such as 10-24 or 1/4, that a worksheet makes dates of as they are typed. */
+
+/** Days as a worksheet counts them, from 1930 to 2099: what two figures typed with a hyphen or a slash can become. */
+const EARLIEST = 10_959;
+const LATEST = 73_050;
+
+export const isLikelyDate = (serial: number): boolean =>
+  Number.isInteger(serial) && serial >= EARLIEST && serial <= LATEST;
+
+const DAY = 86_400_000;
+
+/** What may have been typed for a date: month and day of this year, or month and year. */
+function likelyTyped(serial: number): string[] {
+  const date = new Date(Date.UTC(1899, 11, 30) + serial * DAY);
+  const [year, month, day] = [date.getUTCFullYear(), date.getUTCMonth() + 1, date.getUTCDate()];
+  const years = day === 1 ? [String(year % 100).padStart(2, '0')] : [];
+  const seconds = year < 2000 ? [...years, String(day)] : [String(day), ...years];
+  return seconds.flatMap((second) => [`${month}-${second}`, `${month}/${second}`]);
+}
+
+/** Why a date is refused, with the name that was typed most likely: the first that `find` does not refuse. */
+export function dateRefusal(serial: number, find: (name: string) => unknown): string {
+  const names = likelyTyped(serial);
+  const isName = (name: string): boolean => {
+    try {
+      find(name);
+      return true;
+    } catch {
+      return false;
+    }
+  };
+  const typed = names.find(isName) ?? names[0] ?? '';
+  return `is ${serial}, a date; was ${typed} typed? Type '${typed}`;
+}
