@@ -2,6 +2,7 @@
  * Recalculates every workbook of a folder and compares with the values that are stored in them:
  *
  *     npm run corpus -- FOLDER [--only TEXT] [--second] [--top N] [--list FILE.tsv] [--tests ORIGIN,…] [--seconds S]
+ *     npm run corpus -- --structure FOLDER [--seed N] [--files N]
  *
  * A value agrees that is of the same kind as the stored one, numbers within 1e-9 of the larger. With `--second` one that
  * LibreOffice's recalculation gives agrees too. What NOW, TODAY and the random functions feed is left out.
@@ -12,6 +13,7 @@ import { parseArgs } from 'node:util';
 import { isMainThread } from 'node:worker_threads';
 import { badCells, report } from './report';
 import { recalculateAll } from './pool';
+import { structureReport, tryStructure } from './structure';
 import { askForSecondOpinions } from './secondOpinion';
 
 async function main(): Promise<void> {
@@ -24,10 +26,20 @@ async function main(): Promise<void> {
       list: { type: 'string' },
       tests: { type: 'string', default: 'ironcalc' },
       seconds: { type: 'string', default: '60' },
+      structure: { type: 'boolean', default: false },
+      seed: { type: 'string', default: String(Date.now() % 1e6) },
+      files: { type: 'string', default: '60' },
     },
   });
   const [folder] = positionals;
   if (folder === undefined) throw new Error('Which folder? npm run corpus -- FOLDER');
+  if (values.structure) {
+    process.exitCode = structureReport(
+      tryStructure(folder, Number(values.seed), Number(values.files)),
+      values.seed,
+    );
+    return;
+  }
   const files = readdirSync(folder, { recursive: true, encoding: 'utf8' })
     .filter((name) => /\.xls[xm]$/i.test(name) && (values.only === undefined || name.includes(values.only)))
     .map((name) => join(folder, name))

@@ -97,6 +97,21 @@ export function tryStructure(folder: string, seed: number, most: number): Struct
   return report;
 }
 
+/** Prints what was found; 1 where something was lost or wrong. */
+export function structureReport(report: StructureReport, seed: string): number {
+  const { files, acts, features, refused, faults } = report;
+  console.log(`seed ${seed}: ${files} files, ${acts} acts, ${faults.length} faults`);
+  console.log(
+    `files with: ${Object.entries(features)
+      .map(([name, count]) => `${name} ${count}`)
+      .join(', ')}`,
+  );
+  for (const [why, count] of Object.entries(refused).sort(([, a], [, b]) => b - a))
+    console.log(`  refused ${count} times: ${why}`);
+  for (const fault of faults) console.log(`  FAULT ${fault.slice(0, 500)}`);
+  return faults.length > 0 ? 1 : 0;
+}
+
 function actsFor(workbook: Workbook, draw: (below: number) => number): StructureAct[] {
   const sheet = workbook.sheets[draw(workbook.sheets.length)];
   if (!sheet) return [];

@@ -1,7 +1,9 @@
 import { randomUUID } from 'node:crypto';
-import { readFile, rename, rm, writeFile } from 'node:fs/promises';
-import { basename, dirname, join } from 'node:path';
+import { chmod, readFile, readlink, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { basename, dirname, join, resolve } from 'node:path';
 import { Failure } from './command';
+
+const MOST_LINKS = 40;
 
 const REASONS: Readonly<Record<string, string>> = {
   ENOENT: 'there is no such file or folder',
@@ -27,14 +29,42 @@ export async function readBytes(path: string): Promise<Uint8Array> {
   }
 }
 
-/** Writes beside the file first, so that a failure half-way leaves what was there before. */
+/**
+ * Writes beside the file first, so that a failure half-way leaves what was there before. A link stays a link and its
+ * target is written; a file keeps its mode; what is no file, such as a device, is never replaced.
+ */
 export async function writeBytes(path: string, bytes: Uint8Array): Promise<void> {
-  const beside = join(dirname(path), `.${basename(path)}.${randomUUID()}`);
+  let beside: string | undefined;
   try {
-    await writeFile(beside, bytes, { flag: 'wx' });
-    await rename(beside, path);
+    const target = await linkTarget(path);
+    const present = await stat(target).catch(absent);
+    if (present && !present.isFile())
+      throw new Failure(
+        `${path} cannot be written: it is ${present.isDirectory() ? 'a folder' : 'no ordinary file'}.`,
+      );
+    beside = join(dirname(target), `.${basename(target).slice(0, 100)}.${randomUUID()}`);
+    await writeFile(beside, bytes, { flag: 'wx', ...(present && { mode: present.mode }) });
+    // The mask of the process may have taken bits away from the mode.
+    if (present) await chmod(beside, present.mode);
+    await rename(beside, target);
   } catch (error) {
-    await rm(beside, { force: true });
-    throw new Failure(`${path} cannot be written: ${reason(error)}.`);
+    if (beside !== undefined) await rm(beside, { force: true });
+    throw error instanceof Failure ? error : new Failure(`${path} cannot be written: ${reason(error)}.`);
   }
+}
+
+/** Where a chain of links ends, also at a file that is not there yet. */
+async function linkTarget(path: string): Promise<string> {
+  let target = path;
+  for (let links = 0; links < MOST_LINKS; links++) {
+    const link = await readlink(target).catch(() => undefined);
+    if (link === undefined) return target;
+    target = resolve(dirname(target), link);
+  }
+  throw new Failure(`${path} cannot be written: its links lead round in a circle.`);
+}
+
+function absent(error: unknown): undefined {
+  if ((error as NodeJS.ErrnoException).code === 'ENOENT') return undefined;
+  throw error;
 }

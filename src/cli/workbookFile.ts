@@ -21,6 +21,13 @@ export async function openWorkbook(path: string): Promise<Workbook> {
 }
 
 export async function writeWorkbook(path: string, workbook: Workbook, changes: Changes): Promise<void> {
-  const { saveWorkbook } = await import('../package');
+  const { fileEnding, saveWorkbook } = await import('../package');
+  const ending = fileEnding(workbook.parts);
+  if (/\.xls[xm]$/i.test(path) && !path.toLowerCase().endsWith(ending))
+    throw new Failure(
+      ending === '.xlsm'
+        ? `The workbook holds macros: name the file to write .xlsm, or spreadsheet programs refuse it.`
+        : `The workbook holds no macros: name the file to write .xlsx, or spreadsheet programs refuse it.`,
+    );
   await writeBytes(path, saveWorkbook(workbook, changes));
 }

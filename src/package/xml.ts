@@ -38,11 +38,24 @@ const MAX_DEPTH = 200;
 
 export function decodePart(bytes: Uint8Array, part: string): string {
   try {
+    const wide = utf16(bytes);
+    if (wide !== undefined) return asUtf8(new TextDecoder(wide, { fatal: true }).decode(bytes));
     return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
   } catch {
     throw new UnreadableWorkbook(`The part "${part}" of the file is not readable text.`);
   }
 }
+
+/** Parts may be written in two bytes a character: they begin with a mark of order, or with `<` and a zero. */
+function utf16([first, second]: Uint8Array): 'utf-16le' | 'utf-16be' | undefined {
+  if ((first === 0xff && second === 0xfe) || (first === 0x3c && second === 0)) return 'utf-16le';
+  if ((first === 0xfe && second === 0xff) || (first === 0 && second === 0x3c)) return 'utf-16be';
+  return undefined;
+}
+
+/** What is written again is written in UTF-8, so its declaration must say so. */
+const asUtf8 = (xml: string): string =>
+  xml.replace(/^(<\?xml[^>]*?encoding=["'])[^"']*/i, (_, before: string) => `${before}UTF-8`);
 
 export const encodePart = (text: string): Uint8Array => new TextEncoder().encode(text);
 

@@ -72,7 +72,10 @@ function readDirectory(bytes: Uint8Array, view: DataView, limits: ZipLimits): En
     const extraLength = view.getUint16(at + 30, true);
     const next = at + 46 + nameLength + extraLength + view.getUint16(at + 32, true);
     if (next > view.byteLength) throw damaged('its table of contents is broken');
-    const name = new TextDecoder().decode(bytes.subarray(at + 46, at + 46 + nameLength));
+    // Some programs of Windows part the folders of a name as their own system does.
+    const name = new TextDecoder()
+      .decode(bytes.subarray(at + 46, at + 46 + nameLength))
+      .replaceAll('\\', '/');
     if ((view.getUint16(at + 8, true) & 1) !== 0) {
       throw new UnreadableWorkbook(
         'The file is a zip archive locked with a password; unpack or unlock it first.',

@@ -138,12 +138,18 @@ export function clipboardOf(outcome: Outcome): string {
 
 function separated(outcome: Outcome, comma: string, needsQuotes: RegExp): string {
   const field = (value: CellValue): string => {
-    const text = plainText(value);
+    const text = guarded(value);
     return needsQuotes.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
   };
   return [headsOf(outcome), ...tableOf(outcome).rows]
     .map((row) => `${row.map(field).join(comma)}\r\n`)
     .join('');
+}
+
+/** A text that a spreadsheet program would take for a formula is marked as text; numbers stay numbers. */
+function guarded(value: CellValue): string {
+  const text = plainText(value);
+  return typeof value === 'string' && /^[=+\-@\t\r]/.test(text) ? `'${text}` : text;
 }
 
 /** All digits: for programs and other sheets. */

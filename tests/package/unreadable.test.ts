@@ -70,7 +70,7 @@ function withWorkbookType(type: string, more: Files = {}): Uint8Array {
 describe('a file that is no readable workbook', () => {
   it.each<[string, () => Uint8Array, RegExp]>([
     ['an empty file', () => new Uint8Array(0), /is empty/],
-    ['a text file', () => bytes('Draft,10\n'), /not an \.xlsx workbook/],
+    ['a text file', () => bytes('Draft,10\n'), /text, such as/],
     ['only the first letters of a zip', () => bytes('PK\u0003\u0004'), /damaged: its end is missing/],
     ['a workbook cut off half-way', () => zip(rich()).slice(0, 3000), /damaged/],
     ['a zip without a workbook', () => zip({ 'readme.txt': 'hello' }), /without a workbook/],
@@ -93,15 +93,16 @@ describe('a file that is no readable workbook', () => {
       /no workbook/,
     ],
     ['a template', () => withWorkbookType('template.main+xml'), /template/],
+    ['a table of text', () => new TextEncoder().encode('a,b\n1,2\n'), /text, such as \.csv/],
     [
-      'a macro workbook',
-      () => withWorkbookType('application/vnd.ms-excel.sheet.macroEnabled.main+xml'),
-      /holds macros/,
+      'a page that calls itself a workbook',
+      () => new TextEncoder().encode('<html><table/></html>'),
+      /page or XML/,
     ],
     [
       'a binary workbook',
       () => withWorkbookType('application/vnd.ms-excel.sheet.binary.macroEnabled.main'),
-      /holds macros/,
+      /\.xlsb/,
     ],
     [
       'an .xlsx with macros hidden in it',

@@ -199,7 +199,7 @@ describe('the check of a workbook', () => {
 });
 
 it('names a copy after its file, whatever its ending', () => {
-  expect(renamed('seat.xlsm', 'native')).toBe('seat native.xlsx');
+  expect(renamed('seat.xlsm', 'native')).toBe('seat native.xlsm');
   expect(renamed('seat v1.2', 'values')).toBe('seat v1.2 values.xlsx');
   expect(renamed('seat', 'values')).toBe('seat values.xlsx');
 });

@@ -32,7 +32,7 @@ export function download(fileName: string, bytes: Uint8Array): void {
 export function chooseFile(chosen: (file: File) => void): void {
   const input = document.createElement('input');
   input.type = 'file';
-  input.accept = `.xlsx,${XLSX}`;
+  input.accept = `.xlsx,.xlsm,${XLSX}`;
   input.addEventListener('change', () => {
     const file = input.files?.[0];
     if (file) chosen(file);
@@ -40,6 +40,6 @@ export function chooseFile(chosen: (file: File) => void): void {
   input.click();
 }
 
-/** `seat.xlsx` → `seat native.xlsx`. */
+/** `seat.xlsx` → `seat native.xlsx`; a copy of a workbook with macros holds them too, and its name must say so. */
 export const renamed = (fileName: string, word: string): string =>
-  `${fileName.replace(/\.xl\w+$/i, '')} ${word}.xlsx`;
+  `${fileName.replace(/\.xl\w+$/i, '')} ${word}${/\.xlsm$/i.test(fileName) ? '.xlsm' : '.xlsx'}`;
