@@ -1,7 +1,7 @@
 import { CellError } from '../src/cells/value';
 import { worksheetFunctions } from '../src/call/functions';
 import type { System } from '../src/core/quantity';
-import { recalculate } from '../src/workbook/engine/recalculate';
+import { recalculate } from '../src/workbook/recalculate';
 import { cellAddress } from '../src/cells/address';
 import { newWorkbook, saveWorkbook } from '../src/package';
 import type { Design } from './description';

@@ -14,7 +14,8 @@ import { worksheetFunction } from '../../src/call/worksheet';
 import { table } from '../../src/cli/table';
 import { inputsOf } from '../../src/core/define';
 import { answer } from '../../src/core/evaluate';
-import { Calculator } from '../../src/workbook/engine/calculator';
+import { Book } from '../../src/sheet/book';
+import { contentOf } from '../../src/workbook/content';
 import type { Cell, Workbook } from '../../src/package/model';
 import { newWorkbook } from '../../src/package';
 import { nanoseconds } from './measure';
@@ -65,18 +66,19 @@ function columnOf(formulas: number): Workbook {
   return { ...empty, sheets: empty.sheets.slice(0, 1).map((sheet) => ({ ...sheet, cells })) };
 }
 
-async function recalculationCosts(formulas: number): Promise<number[]> {
+function recalculationCosts(formulas: number): number[] {
   const workbook = columnOf(formulas);
   const start = performance.now();
-  const calculator = new Calculator(workbook, worksheetFunctions);
+  const book = new Book(contentOf(workbook), worksheetFunctions);
   const loaded = performance.now();
-  await calculator.calculate();
+  book.calculate();
   const calculated = performance.now();
-  calculator.set([{ sheet: 0, row: 0, column: 0, value: 500 }]);
-  await calculator.calculate();
+  book.set([{ sheet: 0, row: 0, column: 0, value: 500 }]);
+  book.calculate();
   const edited = performance.now();
-  calculator.dispose();
-  return [formulas, loaded - start, calculated - loaded, edited - calculated].map(Math.round);
+  return [formulas, loaded - start, calculated - loaded, edited - calculated].map(
+    (ms) => Math.round(ms * 10) / 10,
+  );
 }
 
 const SHIPPED = ['moldsheet.cjs', 'excel/functions.js', 'excel/taskpane.js', 'page/page.js', 'page/page.css'];
@@ -100,15 +102,15 @@ function bundleSizes(): (string | number)[][] {
   return [...groups].map(([name, sizes]) => [name, ...sizes.map((size) => Math.round(size / 1000))]);
 }
 
-async function main(): Promise<void> {
+function main(): void {
   console.log(
     'Nanoseconds a call: by hand, in the core, at the worksheet boundary; and how many times by hand\n',
   );
   console.log(table(['Function', 'hand', 'core', 'boundary', 'core ×', 'boundary ×'], RIVALS.map(callCosts)));
   console.log('\nRecalculation without a grid, milliseconds\n');
   // The first one pays for what the machine has to learn.
-  await recalculationCosts(100);
-  const costs = [await recalculationCosts(1000), await recalculationCosts(10_000)];
+  recalculationCosts(100);
+  const costs = [recalculationCosts(1000), recalculationCosts(10_000), recalculationCosts(100_000)];
   console.log(table(['Formulas', 'load', 'calculate', 'one edit'], costs));
   const sizes = bundleSizes();
   console.log('\nBundles, kB\n');
@@ -117,4 +119,4 @@ async function main(): Promise<void> {
   );
 }
 
-void main();
+main();

@@ -5,7 +5,7 @@
  */
 import { readFileSync } from 'node:fs';
 import { worksheetFunctions } from '../../src/call/functions';
-import { calculateFormulas } from '../../src/workbook/engine/calculateFormulas';
+import { calculateFormulas } from '../../src/workbook/calculateFormulas';
 import { disagreement, type CheckRow } from '../../tests/support/checkRows';
 import { respelled, SPELLINGS } from './spellings';
 

@@ -7,7 +7,7 @@ import type { Checks } from '../../src/core/checks';
 import type { HelpEntry } from '../../src/derive/help';
 import { pictureOf } from '../../src/derive/pictures';
 import { seatChartPicture } from '../../src/derive/pictures/seatChart';
-import { calculateFormulas } from '../../src/workbook/engine/calculateFormulas';
+import { calculateFormulas } from '../../src/workbook/calculateFormulas';
 
 /** The functions whose choice of a draft the chart of the seat helps with. */
 const WITH_SEAT_CHART = ['SEAT.SINK', 'SEAT.RELEASE', 'SEAT.HEIGHT', 'SEAT.FREEDRAFT'];

@@ -5,6 +5,7 @@ import { cellJson, cellText } from './cellText';
 import type { Command, Output } from './command';
 import { Failure } from './command';
 import { readBytes } from './files';
+import { LIMITS } from './limits';
 
 export const calc: Command = {
   name: 'calc',
@@ -41,13 +42,13 @@ export const calc: Command = {
   },
 };
 
-/** The engine takes half a second to load: only when there is something to work out. */
+/** Loaded only when there is something to work out. */
 async function calculate(formulas: readonly string[]): Promise<Matrix[]> {
   const [{ calculateFormulas }, { worksheetFunctions }] = await Promise.all([
-    import('../workbook/engine/calculateFormulas'),
+    import('../workbook/calculateFormulas'),
     import('../call/functions'),
   ]);
-  return calculateFormulas(formulas, worksheetFunctions);
+  return calculateFormulas(formulas, worksheetFunctions, LIMITS);
 }
 
 async function formulasOf(file: string): Promise<string[]> {

@@ -1,5 +1,6 @@
 import { cellText } from './cellText';
 import type { Command } from './command';
+import { LIMITS } from './limits';
 import { table } from './table';
 import { openWorkbook } from './workbookFile';
 
@@ -8,7 +9,7 @@ export const check: Command = {
   usage: ['IN.xlsx'],
   summary: 'Say what a person should know of a workbook before it is saved anew.',
   details: [
-    'Lists the cells whose results differ from those stored, MOLD functions that do not exist, numbers that look like the other system of units, values outside an equation’s range, and cautions.',
+    'Lists the cells whose results differ from those stored, MOLD functions that do not exist, numbers that look like the other system of units, values outside an equation’s range, cautions, and formulas that are not calculated here, with the reason.',
     'Nothing is written.',
     'The exit status is 1 if a result differs, a function is unknown or a number looks like the other system, 2 if the workbook cannot be read.',
   ],
@@ -21,7 +22,7 @@ export const check: Command = {
       import('../call/functions'),
       import('../call/version'),
     ]);
-    const report = await checkWorkbook(workbook, worksheetFunctions);
+    const report = checkWorkbook(workbook, worksheetFunctions, LIMITS);
     const section = (
       title: string,
       found: readonly { sheet: string; cell: string; says: string }[],
@@ -54,6 +55,7 @@ export const check: Command = {
     section('Numbers that look like the other system of units', report.otherUnits);
     section('Outside the range of the equation', report.outside);
     section('Cautions', report.cautions);
+    section('Not calculated here: the stored value stands', report.kept);
     const wrong = report.changed.length + report.unknown.length + report.otherUnits.length;
     if (wrong + report.outside.length === 0) output.out('All results are as stored and in range.');
     return wrong > 0 ? 1 : 0;

@@ -50,7 +50,7 @@ export async function functionHelp(name: string, checks: readonly Checks[]): Pro
   const wanted = withoutNamespace(name);
   const draft = await draftOf(wanted, checks);
   if (!draft) return undefined;
-  const { calculateFormulas } = await import('../workbook/engine/calculateFormulas');
+  const { calculateFormulas } = await import('../workbook/calculateFormulas');
   const [answer = []] = await calculateFormulas([draft.typed], await all());
   return helpText(draft.entry(answer));
 }

@@ -8,6 +8,7 @@ import { print } from './print';
 import { recalc } from './recalc';
 import { serve } from './serve';
 import { share } from './share';
+import { Stopped } from '../sheet/budget';
 import { solve } from './solve';
 import { wrap } from './table';
 import { whatif } from './whatif';
@@ -57,7 +58,8 @@ export async function main(argv: readonly string[], output: Output): Promise<num
   try {
     return await dispatch(argv, output);
   } catch (error) {
-    output.err(error instanceof Failure ? `${PROGRAM}: ${error.message}` : faultLine(error));
+    const isSaid = error instanceof Failure || error instanceof Stopped;
+    output.err(isSaid ? `${PROGRAM}: ${error.message}` : faultLine(error));
     return 2;
   }
 }

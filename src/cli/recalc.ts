@@ -1,9 +1,10 @@
 import { CellError } from '../cells/value';
-import type { FormulaResult } from '../workbook/engine/recalculate';
+import type { FormulaResult } from '../workbook/recalculate';
 import { cellAddress } from '../cells/address';
 import type { Workbook } from '../package/model';
 import { cellText } from './cellText';
 import type { Command } from './command';
+import { LIMITS } from './limits';
 import { table } from './table';
 import { openWorkbook, writeWorkbook } from './workbookFile';
 
@@ -12,7 +13,8 @@ export const recalc: Command = {
   usage: ['IN.xlsx [-o OUT.xlsx]'],
   summary: 'Recalculate a workbook and write the values back.',
   details: [
-    'Prints the sheets with their formulas, changed values and errors, then every cell in error with its reason.',
+    'Prints the sheets with their formulas, how many values changed, are errors or were kept, then every cell in error and every kept one with its reason.',
+    'Kept is the stored value of a formula that is not calculated here, such as one into another workbook.',
     'Without -o nothing is written. The workbook read is left as it is, unless -o names it.',
     'The exit status is 1 if a cell is in error, 2 if the workbook cannot be read or written.',
   ],
@@ -23,10 +25,10 @@ export const recalc: Command = {
     const target = args.text('output');
     const workbook = await openWorkbook(input);
     const [{ recalculate }, { worksheetFunctions }] = await Promise.all([
-      import('../workbook/engine/recalculate'),
+      import('../workbook/recalculate'),
       import('../call/functions'),
     ]);
-    const results = await recalculate(workbook, worksheetFunctions);
+    const results = await recalculate(workbook, worksheetFunctions, LIMITS);
     if (target !== undefined) {
       await writeWorkbook(
         target,
@@ -43,19 +45,32 @@ export const recalc: Command = {
 };
 
 function report(workbook: Workbook, results: readonly FormulaResult[]): string {
+  const isError = ({ value }: FormulaResult) => value instanceof CellError;
+  const became = (one: FormulaResult) => one.changed && isError(one) && !(one.before instanceof CellError);
+  const count = (of: (one: FormulaResult) => boolean, from = results) => from.filter(of).length;
+  const isKept = ({ kept }: FormulaResult) => kept !== undefined;
   const sheets = workbook.sheets.map(({ name }) => {
     const own = results.filter(({ sheet }) => sheet === name);
-    const changed = own.filter((one) => one.changed);
-    return [name, own.length, changed.length, own.filter(({ value }) => value instanceof CellError).length];
+    return [
+      name,
+      own.length,
+      ...[({ changed }: FormulaResult) => changed, isError, isKept].map((of) => count(of, own)),
+    ];
   });
-  const troubles = results.flatMap(({ sheet, row, column, value }) =>
-    value instanceof CellError
-      ? [[`${sheet}!${cellAddress(row, column)}`, cellText(value), value.message]]
+  const cell = ({ sheet, row, column }: FormulaResult) => `${sheet}!${cellAddress(row, column)}`;
+  const troubles = results.flatMap((one) =>
+    one.value instanceof CellError && one.kept === undefined
+      ? [[cell(one), cellText(one.value), one.value.message]]
       : [],
   );
+  const kept = results.flatMap((one) =>
+    one.kept === undefined ? [] : [[cell(one), cellText(one.before), one.kept]],
+  );
   return [
-    table(['Sheet', 'Formulas', 'Changed', 'Errors'], sheets),
+    table(['Sheet', 'Formulas', 'Changed', 'Errors', 'Kept'], sheets),
     ...(troubles.length > 0 ? ['', table(['Cell', 'Error', 'Why'], troubles)] : []),
+    ...(kept.length > 0 ? ['', table(['Cell', 'Kept', 'Why it is not calculated'], kept)] : []),
     '',
+    `${count(({ changed }) => changed)} values changed, ${count(became)} of them to errors; ${count(isKept)} kept.`,
   ].join('\n');
 }

@@ -2,6 +2,7 @@ import type { RestoreReport, SharedCell, ShareOptions } from '../share';
 import type { Arguments, Command, Output } from './command';
 import { Failure } from './command';
 import { writeBytes } from './files';
+import { LIMITS } from './limits';
 import { table } from './table';
 import { openWorkbook } from './workbookFile';
 
@@ -41,7 +42,7 @@ function optionsOf(args: Arguments): ShareOptions {
   const wanted = args.text('as') ?? 'native';
   const as = FORMS.find((one) => one === wanted);
   if (!as) throw new Failure(`--as takes native, values or both, not ${wanted}.`);
-  return { as, basis: args.flag('basis'), let: args.flag('let') };
+  return { as, basis: args.flag('basis'), let: args.flag('let'), limits: LIMITS };
 }
 
 async function copy(input: string, target: string, options: ShareOptions, output: Output): Promise<number> {

@@ -5,6 +5,7 @@ import type { CellRef } from '../whatif/plan';
 import { readCell } from '../whatif/plan';
 import type { Option } from './command';
 import { Failure } from './command';
+import { LIMITS } from './limits';
 import { openWorkbook } from './workbookFile';
 
 export const CELLS_HELP =
@@ -25,7 +26,7 @@ export async function onCopy<T>(
     import('../whatif/copy'),
     import('../call/functions'),
   ]);
-  const copy = new Copy(workbook, worksheetFunctions);
+  const copy = new Copy(workbook, worksheetFunctions, LIMITS);
   try {
     return await part(copy, workbook.sheets[workbook.activeSheet]?.name ?? '');
   } catch (error) {
@@ -39,11 +40,11 @@ export async function onCopy<T>(
 /** A file may hold results that are old, or none. */
 async function calculated(workbook: Workbook): Promise<Workbook> {
   const [{ recalculate }, { readWorkbook, saveWorkbook }, { worksheetFunctions }] = await Promise.all([
-    import('../workbook/engine/recalculate'),
+    import('../workbook/recalculate'),
     import('../package'),
     import('../call/functions'),
   ]);
-  const results = await recalculate(workbook, worksheetFunctions);
+  const results = await recalculate(workbook, worksheetFunctions, LIMITS);
   return readWorkbook(
     saveWorkbook(
       workbook,

@@ -15,7 +15,7 @@ export async function copyOfOpenWorkbook(
 ): Promise<WorkbookTrial | undefined> {
   try {
     const workbook = await readOpenWorkbook();
-    if (!(await isFaithful(workbook, worksheetFunctions, inputs, results))) return undefined;
+    if (!isFaithful(workbook, worksheetFunctions, inputs, results)) return undefined;
     return new WorkbookCopy(workbook, worksheetFunctions);
   } catch {
     return undefined;

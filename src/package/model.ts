@@ -191,6 +191,8 @@ export interface Sheet {
   readonly hyperlinks: readonly Hyperlink[];
   readonly notes: readonly Note[];
   readonly tables: readonly Table[];
+  /** Areas that a filter works on: their hidden rows are filtered out. */
+  readonly filters?: readonly Area[];
 }
 
 export interface DefinedName {
@@ -210,6 +212,8 @@ export interface Workbook {
   readonly styles: readonly CellStyle[];
   /** Dates count from 1904 instead of 1900. */
   readonly date1904: boolean;
+  /** Formulas that read their own result are meant, and calculated round and round. */
+  readonly iterates?: true;
   /** Every part of the file by its name without leading slash, untouched: what saving starts from. */
   readonly parts: ReadonlyMap<string, Uint8Array>;
 }

@@ -66,6 +66,7 @@ export function readParts(parts: Parts, known: KnownFunctions): Workbook {
     names: readNames(root, listed, known),
     styles: styles.cells,
     date1904,
+    ...(flag(child(root, 'calcPr')?.attributes['iterate']) && { iterates: true as const }),
     parts,
   };
 }

@@ -182,7 +182,7 @@ function readNeighbours(
   parts: Parts,
   part: string,
   root: XmlElement | undefined,
-): Pick<Sheet, 'hyperlinks' | 'notes' | 'tables'> {
+): Pick<Sheet, 'hyperlinks' | 'notes' | 'tables' | 'filters'> {
   const related = relationshipsOf(parts, part);
   const partsOf = (kind: string) =>
     related.flatMap((one) => {
@@ -202,10 +202,12 @@ function readNeighbours(
       }));
     },
   );
+  const tables = partsOf('table');
   return {
     hyperlinks,
     notes: partsOf('comments').flatMap(readNotes),
-    tables: partsOf('table').flatMap(readTable),
+    tables: tables.flatMap(readTable),
+    filters: [root, ...tables].flatMap((one) => childrenOf(one, 'autoFilter')).flatMap(readFilter),
   };
 }
 
@@ -217,6 +219,11 @@ function readNotes(root: XmlElement): Note[] {
     const runs = [...childrenOf(body, 't'), ...childrenOf(body, 'r').flatMap((run) => childrenOf(run, 't'))];
     return [{ ...place, text: decodeText(runs.map((run) => run.text).join('')) }];
   });
+}
+
+/** One that lets all pass hides nothing. */
+function readFilter(filter: XmlElement): Area[] {
+  return child(filter, 'filterColumn') ? areas(filter.attributes['ref']) : [];
 }
 
 function readTable(root: XmlElement): Table[] {

@@ -73,30 +73,30 @@ export class Converter {
   }
 
   /** @throws Unconvertible */
-  async formula(formula: string, place: Place): Promise<ConvertedFormula> {
+  formula(formula: string, place: Place): ConvertedFormula {
     const calls = outerCalls(formula);
     const [only] = calls;
     if (calls.length === 1 && only && isWhole(only, formula)) {
       try {
-        const { results, ...rest } = await this.call(formula, only, place, false);
+        const { results, ...rest } = this.call(formula, only, place, false);
         return { ...rest, formulas: results, spills: false };
       } catch (error) {
         if (!(error instanceof ArrayArgument)) throw error;
       }
     }
     const area = this.values.spill(place.sheet, place.row, place.column);
-    const cells = area && (await this.cellByCell(formula, place, area));
+    const cells = area && this.cellByCell(formula, place, area);
     if (cells) return cells;
-    const { text, looksUp, notes } = await this.expression(formula, place, false);
+    const { text, looksUp, notes } = this.expression(formula, place, false);
     return { formulas: [[fitting(text)]], spills: area !== undefined, looksUp, notes };
   }
 
   /** A formula that works along ranges, written for each cell of its own. */
-  private async cellByCell(
+  private cellByCell(
     formula: string,
     place: Place,
     { top, left, bottom, right }: Area,
-  ): Promise<ConvertedFormula | undefined> {
+  ): ConvertedFormula | undefined {
     const formulas: string[][] = [];
     const notes: string[] = [];
     let looksUp = false;
@@ -108,9 +108,7 @@ export class Converter {
         const at = { ...place, row: top + down, column: left + across };
         const [only, ...more] = outerCalls(own);
         const isCall = only !== undefined && more.length === 0 && isWhole(only, own);
-        const converted = isCall
-          ? await this.callInside(own, only, at, false)
-          : await this.expression(own, at, false);
+        const converted = isCall ? this.callInside(own, only, at, false) : this.expression(own, at, false);
         line.push(fitting('text' in converted ? converted.text : (converted.results[0]?.[0] ?? '')));
         notes.push(...converted.notes);
         looksUp ||= converted.looksUp;
@@ -121,11 +119,11 @@ export class Converter {
   }
 
   /** An expression with the calls in it rewritten; `far` where it will stand on another sheet. */
-  private async expression(
+  private expression(
     text: string,
     place: Place,
     far: boolean,
-  ): Promise<{ text: string; looksUp: boolean; notes: readonly string[] }> {
+  ): { text: string; looksUp: boolean; notes: readonly string[] } {
     const pieces: string[] = [];
     const notes: string[] = [];
     let looksUp = false;
@@ -134,7 +132,7 @@ export class Converter {
       far ? this.references.qualified(piece, place) : this.references.withoutAnchors(piece, place);
     for (const call of outerCalls(text)) {
       pieces.push(plain(text.slice(at, call.start)));
-      const converted = await this.callInside(text, call, place, far);
+      const converted = this.callInside(text, call, place, far);
       notes.push(...converted.notes);
       looksUp ||= converted.looksUp;
       const [first = []] = converted.results;
@@ -142,7 +140,7 @@ export class Converter {
       if (isOne) pieces.push(`(${first[0] ?? ''})`);
       else {
         // A range of cells on another sheet, whose own texts name their sheets.
-        const { results } = far ? converted : await this.call(text, call, place, true);
+        const { results } = far ? converted : this.call(text, call, place, true);
         pieces.push(this.helpers.placeResults(whereText(place), `${NAMESPACE}.${call.id}`, results));
       }
       at = call.end;
@@ -152,9 +150,9 @@ export class Converter {
   }
 
   /** What is refused as it stands is an error in the copy too; the formula around it may well not ask for it. */
-  private async callInside(text: string, call: Call, place: Place, far: boolean): Promise<ConvertedCall> {
+  private callInside(text: string, call: Call, place: Place, far: boolean): ConvertedCall {
     try {
-      return await this.call(text, call, place, far);
+      return this.call(text, call, place, far);
     } catch (error) {
       if (!(error instanceof RefusedNow)) throw error;
       const says = `${NAMESPACE}.${call.id}: ${error.message}`;
@@ -166,38 +164,31 @@ export class Converter {
     }
   }
 
-  private async call(formula: string, call: Call, place: Place, far: boolean): Promise<ConvertedCall> {
-    const args = await this.arguments(formula, call, place, far);
+  private call(formula: string, call: Call, place: Place, far: boolean): ConvertedCall {
+    const args = this.arguments(formula, call, place, far);
     if (call.id === 'UNIT.CONVERT') return this.conversion(args);
     if (call.id === 'SHOW.BASIS') return { results: [[`"${BASIS_TEXT}"`]], looksUp: false, notes: [] };
-    return await this.definition(definitionOf(call.id), args, call, formula, place, far);
+    return this.definition(definitionOf(call.id), args, call, formula, place, far);
   }
 
-  private async arguments(
-    formula: string,
-    { args }: Call,
-    place: Place,
-    far: boolean,
-  ): Promise<(Reference | undefined)[]> {
-    return await Promise.all(
-      args.map(async ({ start, end }) => await this.argument(formula.slice(start, end), place, far)),
-    );
+  private arguments(formula: string, { args }: Call, place: Place, far: boolean): (Reference | undefined)[] {
+    return args.map(({ start, end }) => this.argument(formula.slice(start, end), place, far));
   }
 
   /** One argument as cells with their texts; undefined where it is left out. */
-  private async argument(text: string, place: Place, far: boolean): Promise<Reference | undefined> {
+  private argument(text: string, place: Place, far: boolean): Reference | undefined {
     const trimmed = text.trim();
     if (trimmed === '') return undefined;
     const found = this.references.read(trimmed, place, far);
     if (found) return found;
     const qualified = this.references.qualified(trimmed, place);
-    const values = await this.values.evaluate(qualified);
+    const values = this.values.evaluate(qualified);
     if (values.length !== 1 || values[0]?.length !== 1)
       throw new ArrayArgument('an argument is an array made inside the formula');
     const value = values[0][0] ?? null;
-    const inner = await this.expression(trimmed, place, far);
+    const inner = this.expression(trimmed, place, far);
     if (inner.text.length <= SHORT_ARGUMENT) return single(`(${inner.text})`, value, true);
-    const distant = far ? inner : await this.expression(trimmed, place, true);
+    const distant = far ? inner : this.expression(trimmed, place, true);
     return single(this.helpers.placeResults(whereText(place), 'an argument', [[distant.text]]), value, true);
   }
 
@@ -219,14 +210,14 @@ export class Converter {
     };
   }
 
-  private async definition(
+  private definition(
     definition: Definition,
     given: readonly (Reference | undefined)[],
     call: Call,
     formula: string,
     place: Place,
     far: boolean,
-  ): Promise<ConvertedCall> {
+  ): ConvertedCall {
     const placed = (references: readonly (Reference | undefined)[]): (Reference | undefined)[] => [
       ...inPlaces(references, inputsOf(definition).length, valuesOf),
     ];
@@ -243,7 +234,7 @@ export class Converter {
     );
     let looksUp = false;
     const notes = new Set<string>();
-    const distant = far ? [...args] : placed(await this.arguments(formula, call, place, true));
+    const distant = far ? [...args] : placed(this.arguments(formula, call, place, true));
     inputsOf(definition).forEach(({ reading }, i) => {
       const list = distant[i];
       if (reading.as !== 'list' || !list?.cells.flat().some(({ value }) => typeof value === 'string')) return;

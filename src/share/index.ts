@@ -4,7 +4,8 @@ import { BASIS_TEXT } from '../call/version';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { DataTables } from '../derive/native';
 import { addSheets, withCustomXml, withoutCustomXml } from '../package/author';
-import { recalculate } from '../workbook/engine/recalculate';
+import type { Limits } from '../sheet/budget';
+import { recalculate } from '../workbook/recalculate';
 import { tokenize } from '../cells/formulaTokens';
 import { cellAddress, type Area } from '../cells/address';
 import { cellFinder, type Sheet, type Workbook } from '../package/model';
@@ -36,6 +37,8 @@ export interface ShareOptions {
   readonly let?: boolean;
   /** The date for the basis sheet, as it should read; today unless told. */
   readonly date?: string;
+  /** How long each calculation may take. */
+  readonly limits?: Limits;
 }
 
 /** What became of one of our formulas. */
@@ -65,12 +68,8 @@ export async function shareWorkbook(
   functions: readonly WorksheetFunction[],
   options: ShareOptions,
 ): Promise<ShareResult> {
-  const calculated = await CalculatedWorkbook.of(workbook, functions);
-  try {
-    return await new Sharing(calculated, functions, options).run();
-  } finally {
-    calculated.dispose();
-  }
+  const calculated = CalculatedWorkbook.of(workbook, functions, options.limits);
+  return await new Sharing(calculated, functions, options).run();
 }
 
 interface Rewritten {
@@ -111,7 +110,7 @@ class Sharing {
     });
     const formulas = this.calculated.ourFormulas();
     const rewritten: Rewritten[] = [];
-    for (const at of formulas) rewritten.push(await this.rewrite(at, converter));
+    for (const at of formulas) rewritten.push(this.rewrite(at, converter));
     const placed = rewritten.map(({ changes, ...rest }) => ({
       ...rest,
       changes: changes.map((change) =>
@@ -121,14 +120,14 @@ class Sharing {
     const changes = [...this.otherFormulas(), ...placed.flatMap((one) => one.changes)].map((change) =>
       this.clean(change),
     );
-    const noted = this.options.as === 'native' ? changes : await this.withNotes(changes, formulas);
-    const added = [...helpers.describe(), ...(await this.basis(rewritten))];
+    const noted = this.options.as === 'native' ? changes : this.withNotes(changes, formulas);
+    const added = [...helpers.describe(), ...this.basis(rewritten)];
     const bigger =
       added.length > 0 ? addSheets(this.workbook, { sheets: added, styles: SHARE_STYLES }) : this.workbook;
     const ids = this.functions.map(({ id }) => id);
     const copy = readWorkbook(saveWorkbook(bigger, noted), ids);
     // Without our functions, as the colleague's program will.
-    const results = await recalculate(copy, []);
+    const results = await recalculate(copy, [], { ...this.options.limits, anew: true });
     const wrong = this.options.as === 'values' ? [] : this.disagreeing(results);
     if (wrong.length > 0) {
       for (const place of wrong) this.refuted.add(place);
@@ -157,7 +156,7 @@ class Sharing {
     };
   }
 
-  private async rewrite(at: OurFormula, converter: Converter): Promise<Rewritten> {
+  private rewrite(at: OurFormula, converter: Converter): Rewritten {
     const { sheet, row, column, formula } = at;
     const told = { sheet: sheet.name, cell: cellAddress(row, column), formula };
     if (this.options.as === 'values') {
@@ -168,7 +167,7 @@ class Sharing {
         throw new Unconvertible('its native form gives another value here');
       const name = this.namesOurs(formula);
       if (name !== undefined) throw new Unconvertible(`the name ${name} stands for a MOLD function`);
-      const { formulas, spills, looksUp, notes } = await converter.formula(formula, at);
+      const { formulas, spills, looksUp, notes } = converter.formula(formula, at);
       const how = looksUp ? 'looked up' : 'native';
       return {
         at,
@@ -311,13 +310,10 @@ class Sharing {
   }
 
   /** Every formula of ours told in a note: what it was, its unit and source. In a copy of values, all other formulas too. */
-  private async withNotes(
-    changes: readonly CellChange[],
-    formulas: readonly OurFormula[],
-  ): Promise<CellChange[]> {
+  private withNotes(changes: readonly CellChange[], formulas: readonly OurFormula[]): CellChange[] {
     const texts = new Map<string, string>();
     for (const at of formulas) {
-      const calls = (await this.calculated.callsIn(at)).flatMap((call) => describeCall(call) ?? []);
+      const calls = this.calculated.callsIn(at).flatMap((call) => describeCall(call) ?? []);
       const unit = calls.length === 1 ? (calls[0]?.unit ?? '') : '';
       const lines = [
         `=${at.formula}`,
@@ -344,11 +340,11 @@ class Sharing {
     });
   }
 
-  private async basis(rewritten: readonly Rewritten[]): Promise<ReturnType<typeof basisSheet>[]> {
+  private basis(rewritten: readonly Rewritten[]): ReturnType<typeof basisSheet>[] {
     if (this.options.basis !== true) return [];
     const lines: BasisLine[] = [];
     for (const { at, report } of rewritten) {
-      for (const call of await this.calculated.callsIn(at)) {
+      for (const call of this.calculated.callsIn(at)) {
         const told = describeCall(call);
         if (!told) continue;
         lines.push({

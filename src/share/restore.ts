@@ -1,6 +1,6 @@
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { readCustomXml, removeSheets, withoutCustomXml } from '../package/author';
-import { recalculate } from '../workbook/engine/recalculate';
+import { recalculate } from '../workbook/recalculate';
 import { tokenize } from '../cells/formulaTokens';
 import { cellAddress, parseArea } from '../cells/address';
 import { cellFinder, type Sheet, type Workbook } from '../package/model';

@@ -13,7 +13,7 @@ import type { SheetFunction, WorkbookView } from './functions/spec';
 import { Calculation } from './graph/calculation';
 import { DIRTY } from './graph/cells';
 import { Formula } from './graph/formula';
-import { told } from './graph/origin';
+import { placeName, told } from './graph/origin';
 import { ArrayValue, ERRORS, Keep, Raised, Reference, type Scalar, type Value } from './values';
 
 /** A cell to change: a formula with its `=`, or a value; null clears it. */
@@ -113,7 +113,9 @@ export class Book {
     const value = this.calculation.sheets[sheet]?.get(row, column) ?? null;
     // What a stopped calculation did not reach has no value.
     if (value === DIRTY) return NOT_CALCULATED;
-    return value instanceof CellError ? told(value, this.sheetNames[sheet] ?? '', row, column) : value;
+    return value instanceof CellError
+      ? told(value, placeName(this.sheetNames[sheet] ?? '', row, column))
+      : value;
   }
 
   /** The cells that a formula's result fills, when more than its own. */
@@ -135,7 +137,6 @@ export class Book {
   evaluate(text: string, place: CellPlace = { sheet: 0, row: 0, column: 0 }, limits?: Limits): Matrix {
     const { sheet, row, column } = place;
     const shape = this.shapes.of(text, place, true);
-    const name = this.sheetNames[sheet] ?? '';
     const plain = this.calculation.evaluate(new Budget(limits), sheet, row, column, (frame) => {
       try {
         return frame.plain(shape.run(frame));
@@ -150,7 +151,7 @@ export class Book {
     return Array.from({ length: array.rows }, (_, r) =>
       cells
         .slice(r * array.columns, (r + 1) * array.columns)
-        .map((value) => (value instanceof CellError ? told(value, name, -1, -1) : value)),
+        .map((value) => (value instanceof CellError ? told(value, '') : value)),
     );
   }
 

@@ -1,10 +1,9 @@
-import type { CellValue } from '../cells/value';
-import { CellError } from '../cells/value';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { Refusal } from '../core/refusal';
 import type { CellInput, CellView, Range } from '../workbook/cells';
-import { Calculator } from '../workbook/engine/calculator';
-import { explain } from '../workbook/engine/explain';
+import { Book } from '../sheet/book';
+import type { Limits } from '../sheet/budget';
+import { contentOf } from '../workbook/content';
 import { areaContains, MAX_COLUMNS } from '../cells/address';
 import { cellFinder } from '../package/model';
 import type { Area } from '../cells/address';
@@ -22,11 +21,12 @@ import type { TrialCells } from './run';
 export class WorkbookCopy implements TrialCells {
   private readonly sheets: readonly SheetCopy[];
   private readonly written = new Map<string, CellInput>();
-  private focused: { readonly workbook: Workbook; readonly calculator: Calculator } | undefined;
+  private focused: Book | undefined;
 
   constructor(
     private readonly workbook: Workbook,
     private readonly functions: readonly WorksheetFunction[],
+    private readonly limits?: Limits,
   ) {
     this.sheets = workbook.sheets.map((sheet) => ({
       find: cellFinder(sheet),
@@ -35,9 +35,8 @@ export class WorkbookCopy implements TrialCells {
   }
 
   focus(inputs: readonly CellRef[], read: readonly CellRef[]): void {
-    this.dispose();
-    const workbook = between(this.workbook, inputs, read);
-    this.focused = { workbook, calculator: new Calculator(workbook, this.functions) };
+    this.focused = new Book(contentOf(between(this.workbook, inputs, read)), this.functions);
+    this.focused.calculate(this.limits);
   }
 
   read({ sheet, row, column, rows, columns }: Range): Promise<CellView[][]> {
@@ -59,12 +58,12 @@ export class WorkbookCopy implements TrialCells {
     return Promise.resolve();
   }
 
-  async recalculate(): Promise<void> {
-    if (this.written.size > 0) await this.focused?.calculator.calculate();
+  recalculate(): Promise<void> {
+    if (this.written.size > 0) this.focused?.calculate(this.limits);
+    return Promise.resolve();
   }
 
   dispose(): void {
-    this.focused?.calculator.dispose();
     this.focused = undefined;
   }
 
@@ -75,7 +74,7 @@ export class WorkbookCopy implements TrialCells {
     else this.written.set(key, content);
     // A formula that comes back is there already: with nothing else written, the copy reads as it was made.
     if (typeof content === 'string' && content.startsWith('=')) return;
-    this.focused?.calculator.set([{ sheet, row, column, value: content }]);
+    this.focused?.set([{ sheet, row, column, value: content }]);
   }
 
   private view(sheet: number, row: number, column: number): CellView {
@@ -83,16 +82,7 @@ export class WorkbookCopy implements TrialCells {
     if (written !== undefined) return { formula: '', value: written };
     const original = this.original(sheet, row, column);
     if (this.written.size === 0 || !this.focused) return original;
-    return { ...original, value: this.calculated(sheet, row, column, original.formula) };
-  }
-
-  private calculated(sheet: number, row: number, column: number, formula: string): CellValue {
-    if (!this.focused) return null;
-    const { calculator, workbook } = this.focused;
-    const value = calculator.value(sheet, row, column);
-    return value instanceof CellError && formula !== ''
-      ? explain(value, formula.slice(1), { calculator, functions: this.functions, workbook, sheet })
-      : value;
+    return { ...original, value: this.focused.value(sheet, row, column) };
   }
 
   private original(sheet: number, row: number, column: number): CellView {

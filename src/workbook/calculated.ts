@@ -1,6 +1,8 @@
 import type { Argument, CellValue, Matrix } from '../cells/value';
 import type { WorksheetFunction } from '../call/worksheetFunction';
-import { Calculator } from './engine/calculator';
+import { Book, type KeptCell } from '../sheet/book';
+import type { Limits } from '../sheet/budget';
+import { contentOf } from './content';
 import type { Area } from '../cells/address';
 import type { Cell, Sheet, Workbook } from '../package/model';
 import { callsOurs } from '../package/spelling';
@@ -23,33 +25,37 @@ export interface OurFormula extends Place {
   readonly formula: string;
 }
 
-/** A workbook whose formulas have all been calculated anew. Dispose of it when done. */
+/** A workbook whose formulas have all been calculated anew. */
 export class CalculatedWorkbook implements Values {
   private constructor(
     readonly workbook: Workbook,
-    private readonly calculator: Calculator,
+    private readonly book: Book,
   ) {}
 
-  static async of(workbook: Workbook, functions: readonly WorksheetFunction[]): Promise<CalculatedWorkbook> {
-    const calculator = new Calculator(workbook, functions);
-    await calculator.calculate();
-    return new CalculatedWorkbook(workbook, calculator);
+  static of(
+    workbook: Workbook,
+    functions: readonly WorksheetFunction[],
+    limits?: Limits,
+  ): CalculatedWorkbook {
+    const book = new Book(contentOf(workbook), functions);
+    book.calculate(limits);
+    return new CalculatedWorkbook(workbook, book);
   }
 
   at(sheet: Sheet, row: number, column: number): CellValue {
-    return this.calculator.value(this.workbook.sheets.indexOf(sheet), row, column);
+    return this.book.value(this.workbook.sheets.indexOf(sheet), row, column);
   }
 
   spill(sheet: Sheet, row: number, column: number): Area | undefined {
-    return this.calculator.spill(this.workbook.sheets.indexOf(sheet), row, column);
+    return this.book.spill(this.workbook.sheets.indexOf(sheet), row, column);
   }
 
-  evaluate(formula: string): Promise<Matrix> {
-    return this.calculator.evaluate(`=${formula}`);
+  evaluate(formula: string): Matrix {
+    return this.book.evaluate(formula);
   }
 
-  dispose(): void {
-    this.calculator.dispose();
+  kept(): readonly KeptCell[] {
+    return this.book.keptCells();
   }
 
   ourFormulas(): OurFormula[] {
@@ -62,22 +68,19 @@ export class CalculatedWorkbook implements Values {
   }
 
   /** The outermost calls of a formula with their arguments. */
-  async callsIn({ formula, ...place }: OurFormula): Promise<CellCall[]> {
+  callsIn({ formula, ...place }: OurFormula): CellCall[] {
     const references = new References(this.workbook, this);
-    const calls = outerCalls(formula).map(async ({ id, start, end, args }): Promise<CellCall> => ({
+    return outerCalls(formula).map(({ id, start, end, args }): CellCall => ({
       id,
       text: formula.slice(start, end),
       argTexts: args.map((span) => formula.slice(span.start, span.end).trim()),
-      args: await Promise.all(
-        args.map(async (span): Promise<Argument> => {
-          const text = formula.slice(span.start, span.end).trim();
-          if (text === '') return undefined;
-          const found = references.read(text, place, false);
-          if (found) return found.cells.map((line) => line.map(({ value }) => value));
-          return await this.evaluate(references.qualified(text, place));
-        }),
-      ),
+      args: args.map((span): Argument => {
+        const text = formula.slice(span.start, span.end).trim();
+        if (text === '') return undefined;
+        const found = references.read(text, place, false);
+        if (found) return found.cells.map((line) => line.map(({ value }) => value));
+        return this.evaluate(references.qualified(text, place));
+      }),
     }));
-    return await Promise.all(calls);
   }
 }

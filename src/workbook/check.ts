@@ -12,6 +12,7 @@ import { quantityText } from '../core/format';
 import { systemUnit, toSI, type System } from '../core/quantity';
 import { nearestNames } from '../tables/names';
 import { cellAddress } from '../cells/address';
+import type { Limits } from '../sheet/budget';
 import { cellFinder, type Workbook } from '../package/model';
 import { calledFunctions } from '../package/spelling';
 import { CalculatedWorkbook, type CellCall, type OurFormula } from './calculated';
@@ -44,6 +45,8 @@ export interface CheckReport {
   /** Values for which the equation was not made. */
   readonly outside: readonly Finding[];
   readonly cautions: readonly Finding[];
+  /** Formulas that are not calculated here: the value stored in the file stands, with the reason. */
+  readonly kept: readonly Finding[];
 }
 
 /** Results that differ by less come from the last digits of a file. */
@@ -51,32 +54,34 @@ const SAME = 1e-12;
 /** Longer spills are looked at no further: the same is said of them all. */
 const MOST_PLACES = 1000;
 
-export async function checkWorkbook(
+export function checkWorkbook(
   workbook: Workbook,
   functions: readonly WorksheetFunction[],
-): Promise<CheckReport> {
-  const calculated = await CalculatedWorkbook.of(workbook, functions);
-  try {
-    const formulas = calculated.ourFormulas();
-    const unknown: Finding[] = [];
-    const otherUnits: Finding[] = [];
-    const outside: Finding[] = [];
-    const cautions: Finding[] = [];
-    for (const at of formulas) {
-      const here = { sheet: at.sheet.name, cell: cellAddress(at.row, at.column) };
-      unknown.push(...unknownIn(at.formula, functions).map((says) => ({ ...here, says })));
-      for (const call of await calculated.callsIn(at)) {
-        const told = look(call);
-        otherUnits.push(...told.otherUnits.map((says) => ({ ...here, says })));
-        outside.push(...told.outside.map((says) => ({ ...here, says })));
-        cautions.push(...told.cautions.map((says) => ({ ...here, says })));
-      }
+  limits?: Limits,
+): CheckReport {
+  const calculated = CalculatedWorkbook.of(workbook, functions, limits);
+  const formulas = calculated.ourFormulas();
+  const unknown: Finding[] = [];
+  const otherUnits: Finding[] = [];
+  const outside: Finding[] = [];
+  const cautions: Finding[] = [];
+  for (const at of formulas) {
+    const here = { sheet: at.sheet.name, cell: cellAddress(at.row, at.column) };
+    unknown.push(...unknownIn(at.formula, functions).map((says) => ({ ...here, says })));
+    for (const call of calculated.callsIn(at)) {
+      const told = look(call);
+      otherUnits.push(...told.otherUnits.map((says) => ({ ...here, says })));
+      outside.push(...told.outside.map((says) => ({ ...here, says })));
+      cautions.push(...told.cautions.map((says) => ({ ...here, says })));
     }
-    const changed = formulas.flatMap((at) => changedCells(at, calculated));
-    return { formulas: formulas.length, changed, unknown, otherUnits, outside, cautions };
-  } finally {
-    calculated.dispose();
   }
+  const changed = formulas.flatMap((at) => changedCells(at, calculated));
+  const kept = calculated.kept().map(({ sheet, row, column, reason }) => ({
+    sheet: workbook.sheets[sheet]?.name ?? '',
+    cell: cellAddress(row, column),
+    says: reason,
+  }));
+  return { formulas: formulas.length, changed, unknown, otherUnits, outside, cautions, kept };
 }
 
 function changedCells({ sheet, row, column, formula }: OurFormula, now: CalculatedWorkbook): ChangedResult[] {

@@ -18,7 +18,7 @@ export interface Values {
   /** The cells that a formula's result fills. */
   spill(sheet: Sheet, row: number, column: number): Area | undefined;
   /** Works out a formula whose references name their sheets. */
-  evaluate(formula: string): Promise<Matrix>;
+  evaluate(formula: string): Matrix;
 }
 
 /** An argument as a matrix of cells, each with the text that stands for it alone. */

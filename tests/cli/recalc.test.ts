@@ -40,8 +40,8 @@ describe('recalc', () => {
   it('writes the new values and prints what there is', async () => {
     const { status, out, err } = await run('recalc', input, '-o', target);
     expect([status, err]).toEqual([0, '']);
-    expect(out).toMatch(/^Sheet +Formulas +Changed +Errors$/m);
-    expect(out).toMatch(/^Insert +3 +2 +0$/m);
+    expect(out).toMatch(/^Sheet +Formulas +Changed +Errors +Kept$/m);
+    expect(out).toMatch(/^Insert +3 +2 +0 +0$/m);
     const values = valuesIn(target);
     // Without friction the force is F/sin 30° = 2 F.
     expect(values.get('0 1')).toBeCloseTo(2000, 9);
@@ -59,7 +59,7 @@ describe('recalc', () => {
   it('may write over the workbook that it reads, when told so', async () => {
     expect((await run('recalc', input, '-o', input)).status).toBe(0);
     expect(valuesIn(input).get('0 1')).toBeCloseTo(2000, 9);
-    expect((await run('recalc', input)).out).toMatch(/^Insert +3 +0 +0$/m);
+    expect((await run('recalc', input)).out).toMatch(/^Insert +3 +0 +0 +0$/m);
   });
 
   it('lists cells in error with their reason, writes all the same, and has status 1', async () => {
@@ -72,9 +72,9 @@ describe('recalc', () => {
     );
     const { status, out } = await run('recalc', input, '-o', target);
     expect(status).toBe(1);
-    expect(out).toMatch(/^Two words +3 +3 +2$/m);
+    expect(out).toMatch(/^Two words +3 +3 +2 +0$/m);
     expect(out).toMatch(/^Two words!A1 +#VALUE! +draft is 0/m);
-    expect(out).toMatch(/^Two words!B1 +#VALUE! +Passed on from A1\.$/m);
+    expect(out).toMatch(/^Two words!B1 +#VALUE! +'Two words'!A1: draft is 0/m);
     expect(valuesIn(target).get('0 2')).toBe(2);
   });
 

@@ -9,7 +9,7 @@ import { catalogue } from '../../src/catalogue';
 import type { Definition } from '../../src/core/define';
 import { DEFERS, type HelpEntry } from '../../src/derive/help';
 import { SOURCE_KINDS } from '../../src/derive/words';
-import { calculateFormulas } from '../../src/workbook/engine/calculateFormulas';
+import { calculateFormulas } from '../../src/workbook/calculateFormulas';
 import { CHECKS } from '../support/checks';
 import { runCheck } from '../support/runCheck';
 

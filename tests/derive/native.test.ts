@@ -3,8 +3,8 @@ import { worksheetFunctions } from '../../src/call/functions';
 import { catalogue } from '../../src/catalogue';
 import { parseEquation } from '../../src/core/expr/parse';
 import { nativeNumber, toNative } from '../../src/core/expr/native';
-import { calculateFormulas } from '../../src/workbook/engine/calculateFormulas';
-import { recalculate } from '../../src/workbook/engine/recalculate';
+import { calculateFormulas } from '../../src/workbook/calculateFormulas';
+import { recalculate } from '../../src/workbook/recalculate';
 import { newWorkbook, readWorkbook } from '../../src/package';
 import { tokenize } from '../../src/cells/formulaTokens';
 import { callsOurs } from '../../src/package/spelling';
@@ -63,7 +63,7 @@ describe('the catalogue in native formulas', () => {
 
   it('gives at every check what the core gives, calculated by the engine without our functions', async () => {
     const copy = readWorkbook(shared.bytes, []);
-    const found = await recalculate(copy, []);
+    const found = await recalculate(copy, [], { anew: true });
     const wanted = await recalculate(newWorkbook(workbookOf(calls)), worksheetFunctions);
     const byPlace = new Map(
       found.filter(({ sheet }) => sheet === 'Calls').map((one) => [`${one.row} ${one.column}`, one.value]),

@@ -3,7 +3,7 @@ import { worksheetFunctions } from '../../src/call/functions';
 import { CheckDesk, alarm } from '../../src/panel/share/checkDesk';
 import { groupsOf, ShareDesk } from '../../src/panel/share/desk';
 import { renamed, type WorkbookFiles } from '../../src/panel/share/files';
-import { recalculate } from '../../src/workbook/engine/recalculate';
+import { recalculate } from '../../src/workbook/recalculate';
 import { parseCell } from '../../src/cells/address';
 import { cellFinder, type Workbook } from '../../src/package/model';
 import { newWorkbook, readWorkbook, saveWorkbook } from '../../src/package';

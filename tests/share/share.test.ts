@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { CellError } from '../../src/cells/value';
 import { worksheetFunctions } from '../../src/call/functions';
 import type { WorkbookDescription } from '../../src/package/description';
-import { recalculate } from '../../src/workbook/engine/recalculate';
+import { recalculate } from '../../src/workbook/recalculate';
 import { cellAddress, parseCell } from '../../src/cells/address';
 import { type Workbook } from '../../src/package/model';
 import { newWorkbook, readWorkbook, saveWorkbook } from '../../src/package';
@@ -46,7 +46,7 @@ async function after(
     value,
     ...(parseCell(cell) ?? { row: 0, column: 0 }),
   }));
-  const results = await recalculate(readWorkbook(saveWorkbook(copy, changes), ids), []);
+  const results = await recalculate(readWorkbook(saveWorkbook(copy, changes), ids), [], { anew: true });
   const found = results.find((one) => one.sheet === 'Sheet' && cellAddress(one.row, one.column) === address);
   return found?.value instanceof CellError ? found.value.code : found?.value;
 }

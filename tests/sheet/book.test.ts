@@ -30,7 +30,7 @@ function book(sheets: readonly BookSheet[], more: Partial<BookContent> = {}): Bo
 }
 
 const text = (value: CellValue): CellValue =>
-  value instanceof CellError ? `${value.code} ${value.message}`.trim() : value;
+  value instanceof CellError ? `${value.code} ${value.message}` : value;
 
 /** The values of some cells of the first sheet. */
 function shown(made: Book, addresses: string, sheetIndex = 0): CellValue[] {
@@ -40,9 +40,11 @@ function shown(made: Book, addresses: string, sheetIndex = 0): CellValue[] {
   });
 }
 
-/** What a formula gives that is typed beside some cells. */
-const gives = (formula: string, cells: Typed = {}): CellValue =>
-  shown(book([sheet('Main', { ...cells, Z9: formula })]), 'Z9')[0] ?? null;
+/** What a formula gives that is typed beside some cells; of an error its code. */
+const gives = (formula: string, cells: Typed = {}): CellValue => {
+  const value = book([sheet('Main', { ...cells, Z9: formula })]).value(0, 8, 25);
+  return value instanceof CellError ? value.code : value;
+};
 
 describe('literals and operators', () => {
   it.each([
@@ -94,7 +96,7 @@ describe('an old formula', () => {
     const made = book([
       sheet('Main', { A1: 1, A2: 2, A3: 3 }, { B2: '=A1:A3*10', B3: '=A1:A3', B5: '=A1:A3+1' }),
     ]);
-    expect(shown(made, 'B2 B3 B5')).toEqual([20, 3, '#VALUE!']);
+    expect(shown(made, 'B2 B3 B5')).toEqual([20, 3, expect.stringMatching(/^#VALUE!/)]);
   });
 
   it('counts a whole range where a function takes arrays', () => {
@@ -147,7 +149,7 @@ describe('an array', () => {
       2,
       2,
       4,
-      '#N/A',
+      expect.stringMatching(/^#N\/A/),
     ]);
   });
 
@@ -176,7 +178,7 @@ describe('LET and LAMBDA', () => {
     ['=LAMBDA(x,[y],IF(ISOMITTED(y),x,x+y))(4,3)', 7],
     ['=LET(x,1,LET(x,x+1,x)*10+x)', 21],
     ['=LAMBDA(a,a)(1,2)', '#VALUE!'],
-    ['=LAMBDA(a,a)', '#CALC! A LAMBDA is no value: call it, as in LAMBDA(x,x+1)(2).'],
+    ['=LAMBDA(a,a)', '#CALC!'],
   ])('%s is %s', (formula, value) => {
     expect(gives(formula)).toBe(value);
   });
@@ -303,8 +305,8 @@ describe('an error', () => {
       '#VALUE! Main!B7: x: "x" is not a number.',
       '#VALUE! Main!B7: x: "x" is not a number.',
       7,
-      '#DIV/0!',
-      '#DIV/0! Main!C4 is #DIV/0!',
+      '#DIV/0! A division by zero or by a blank cell.',
+      '#DIV/0! Main!C4: A division by zero or by a blank cell.',
     ]);
   });
 
@@ -376,7 +378,7 @@ describe('what cannot be calculated', () => {
     made.calculate();
     expect(shown(made, 'A1')).toEqual(['#NAME? There is no function or name FORECAST.ETS.']);
     expect(made.keptCells()).toEqual([]);
-    expect(gives('=NOPE(1)')).toBe('#NAME? There is no function or name NOPE.');
+    expect(gives('=NOPE(1)')).toBe('#NAME?');
   });
 
   it('is in error where one of our functions is in it', () => {

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Matrix } from '../../src/cells/value';
 import { worksheetFunctions } from '../../src/call/functions';
-import { calculateFormulas } from '../../src/workbook/engine/calculateFormulas';
+import { calculateFormulas } from '../../src/workbook/calculateFormulas';
 import { disagreement, type CheckRow } from '../support/checkRows';
 import checks from './checks.json';
 

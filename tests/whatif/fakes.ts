@@ -3,6 +3,7 @@ import { CellError } from '../../src/cells/value';
 import type { WorksheetFunction } from '../../src/call/worksheetFunction';
 import type { Cell, Sheet, Table, Workbook } from '../../src/package/model';
 import type { CellChange } from '../../src/package/changes';
+import { needsArrayMark } from '../../src/package/spelling';
 import { cellAddress, parseArea, parseCell } from '../../src/cells/address';
 
 /** A function that answers with `call`; enough for the engine, which reads no more of it. */
@@ -50,8 +51,10 @@ export function sheet(
   const cells = Object.entries(typed).map(([address, value]): Cell => {
     const place = parseCell(address);
     if (!place) throw new Error(`${address} is no cell`);
-    const spill = spills.find((area) => area?.top === place.row && area.left === place.column);
     const formula = typeof value === 'string' && value.startsWith('=') ? value.slice(1) : undefined;
+    // As a file marks it once it was saved.
+    const mark = formula !== undefined && needsArrayMark(formula) ? parseArea(address) : undefined;
+    const spill = spills.find((area) => area?.top === place.row && area.left === place.column) ?? mark;
     return {
       ...place,
       style: 0,

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { CellError } from '../../src/cells/value';
 import type { CellInput, Range } from '../../src/workbook/cells';
-import { recalculate } from '../../src/workbook/engine/recalculate';
+import { recalculate } from '../../src/workbook/recalculate';
 import type { Sheet, Workbook } from '../../src/package/model';
 import { between } from '../../src/whatif/between';
 import { WorkbookCopy } from '../../src/whatif/copy';

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { worksheetFunctions } from '../../src/call/functions';
 import { checkWorkbook } from '../../src/workbook/check';
 import type { CellDescription } from '../../src/package/description';
-import { recalculate } from '../../src/workbook/engine/recalculate';
+import { recalculate } from '../../src/workbook/recalculate';
 import { newWorkbook, readWorkbook, saveWorkbook } from '../../src/package';
 
 const ids = worksheetFunctions.map(({ id }) => id);

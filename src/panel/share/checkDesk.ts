@@ -47,7 +47,7 @@ export class CheckDesk {
         import('./library'),
         stored ?? this.files.read(),
       ]);
-      return { report: await checkWorkbook(workbook, worksheetFunctions) };
+      return { report: checkWorkbook(workbook, worksheetFunctions) };
     } catch (error) {
       return { problem: error instanceof Error ? error.message : String(error) };
     }

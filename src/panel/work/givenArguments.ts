@@ -145,7 +145,7 @@ async function calculate(tokens: readonly Token[], around: Surroundings): Promis
     } else parts.push((tokens[at] as Token).text);
   }
   // The engine is large, and few formulas need it here.
-  const { calculateFormulas } = await import('../../workbook/engine/calculateFormulas');
+  const { calculateFormulas } = await import('../../workbook/calculateFormulas');
   const [result = [[null]]] = await calculateFormulas([parts.join('')], around.functions);
   return result;
 }

@@ -333,6 +333,9 @@ export class Calculation implements Reader {
       this.running.pop();
     }
     if (formula.isCircular) value = this.settings.iterates ? this.kept(formula, ITERATES) : CIRCLE;
+    if (isNewError(value, formula.stored) && !formula.shape.isOurs) {
+      value = this.kept(formula, new Keep(`It would be ${value.code} now. ${value.message}`.trim()));
+    }
     formula.state = State.Clean;
     this.spills.put(formula, value);
   }
@@ -367,6 +370,19 @@ export class Calculation implements Reader {
     formula.kept = reason;
     return formula.stored;
   }
+}
+
+/**
+ * Whether a stored number, text or truth value would become an error that begins here, though nothing was edited: then
+ * rather this calculation falls short than the one that stored the value.
+ */
+function isNewError(value: Scalar | ArrayValue, stored: Scalar | ArrayValue | undefined): value is CellError {
+  return (
+    value instanceof CellError &&
+    value.origin === undefined &&
+    stored !== undefined &&
+    !(stored instanceof CellError)
+  );
 }
 
 const ITERATES = new Keep('It depends on its own result, and the workbook calculates such circles in steps.');

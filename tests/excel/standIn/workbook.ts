@@ -1,6 +1,6 @@
 import { CellError, type CellValue } from '../../../src/cells/value';
 import { worksheetFunctions } from '../../../src/call/functions';
-import { recalculate } from '../../../src/workbook/engine/recalculate';
+import { recalculate } from '../../../src/workbook/recalculate';
 import type { Cell, Sheet, Workbook } from '../../../src/package/model';
 import { areaAddress, cellAddress, parseArea } from '../../../src/cells/address';
 import type { CellDescription } from '../../../src/package/description';
