@@ -2,6 +2,7 @@ import { basename } from 'node:path';
 import type { Command } from './command';
 import { Failure } from './command';
 import { writeBytes } from './files';
+import { LIMITS } from './limits';
 import { openWorkbook } from './workbookFile';
 
 const PAPERS = ['Letter', 'A4'] as const;
@@ -56,26 +57,22 @@ export const print: Command = {
       import('../workbook/looks'),
       import('../call/functions'),
     ]);
-    const book = await CalculatedWorkbook.of(workbook, worksheetFunctions);
-    try {
-      const overlays = await ruleLooks(book, workbook.sheets);
-      const revision = args.text('revision');
-      const html = printHtml(workbook, {
-        file: basename(input),
-        date: new Date().toISOString().slice(0, 10),
-        value: (sheet, row, column) => book.at(sheet, row, column),
-        overlays,
-        ...(args.text('paper') !== undefined && { paper }),
-        ...(revision !== undefined && { revision }),
-        ...(args.flag('gridlines') && { gridlines: true }),
-        headings: args.flag('headings'),
-        ...(sheets.length > 0 && { sheets }),
-        ...(area && { area }),
-      });
-      await writeBytes(target, new TextEncoder().encode(html));
-    } finally {
-      book.dispose();
-    }
+    const book = CalculatedWorkbook.of(workbook, worksheetFunctions, LIMITS);
+    const overlays = ruleLooks(book, workbook.sheets);
+    const revision = args.text('revision');
+    const html = printHtml(workbook, {
+      file: basename(input),
+      date: new Date().toISOString().slice(0, 10),
+      value: (sheet, row, column) => book.at(sheet, row, column),
+      overlays,
+      ...(args.text('paper') !== undefined && { paper }),
+      ...(revision !== undefined && { revision }),
+      ...(args.flag('gridlines') && { gridlines: true }),
+      headings: args.flag('headings'),
+      ...(sheets.length > 0 && { sheets }),
+      ...(area && { area }),
+    });
+    await writeBytes(target, new TextEncoder().encode(html));
     output.out(`Written to ${target}. Open it in a browser to print it.`);
     return 0;
   },

@@ -12,7 +12,7 @@ export type Looks = (sheet: Sheet, row: number, column: number) => readonly Styl
 const MOST_CELLS = 20_000;
 
 /** Works out every rule of the sheets on the calculated workbook. */
-export async function ruleLooks(book: CalculatedWorkbook, sheets: readonly Sheet[]): Promise<Looks> {
+export function ruleLooks(book: CalculatedWorkbook, sheets: readonly Sheet[]): Looks {
   const found = new Map<string, StyleOverlay[]>();
   for (const sheet of sheets) {
     const last = Math.max(0, ...sheet.cells.map(({ row }) => row));
@@ -21,7 +21,7 @@ export async function ruleLooks(book: CalculatedWorkbook, sheets: readonly Sheet
     for (const rule of rules) {
       for (const { row, column, texts } of cellsOf(rule, last)) {
         const key = keyOf(sheet, row, column);
-        if (stopped.has(key) || !(await holds(book, sheet, rule, row, column, texts))) continue;
+        if (stopped.has(key) || !holds(book, sheet, rule, row, column, texts)) continue;
         found.set(key, [...(found.get(key) ?? []), rule.style]);
         if (rule.stopIfTrue) stopped.add(key);
       }
@@ -58,14 +58,14 @@ const COMPARISONS: Readonly<Record<string, (cell: string, a: string, b: string) 
   notBetween: (cell, a, b) => `OR(${cell}<(${a}),${cell}>(${b}))`,
 };
 
-async function holds(
+function holds(
   book: CalculatedWorkbook,
   sheet: Sheet,
   rule: ConditionalFormat,
   row: number,
   column: number,
   [first = '', second = '']: readonly string[],
-): Promise<boolean> {
+): boolean {
   const references = new References(book.workbook, book);
   const qualified = (text: string): string => references.qualified(text, { sheet, row, column });
   const cell = `${sheetText(sheet.name)}!${cellAddress(row, column)}`;
@@ -74,7 +74,7 @@ async function holds(
       ? qualified(first)
       : COMPARISONS[rule.operator ?? '']?.(cell, qualified(first), qualified(second));
   if (formula === undefined) return false;
-  return isTrue((await book.evaluate(formula))[0]?.[0] ?? null);
+  return isTrue(book.evaluate(formula)[0]?.[0] ?? null);
 }
 
 const isTrue = (value: CellValue): boolean =>
