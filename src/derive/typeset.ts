@@ -237,7 +237,6 @@ export const inLetters = (text: string): string =>
   text
     .replace(/(?<![A-Za-z])D(?=[A-Za-z](?![A-Za-z]))/g, 'Δ')
     .replace(/(?<![A-Za-z])[a-z]+(?![a-z])/g, (word) => LETTERS[word] ?? word)
-    .replace(/(?<![A-Za-z])D(?=[A-Z](?![A-Za-z]))/g, 'Δ')
     .replace(/(?<=[\p{L}\d_)])\*(?=[\p{L}\d_(])/gu, ' · ');
 
 /** One equation of a definition, as a person looks it up: in symbols, for each case of its choice. */
