@@ -5,6 +5,7 @@ import type { Check } from '../../src/core/checks';
 import { inputsOf, type Amount, type AnyInput, type Definition } from '../../src/core/define';
 import { givesOf } from '../../src/core/evaluate';
 import { fromSI, systemUnit, toSI, type Kind, type System } from '../../src/core/quantity';
+import { percentFrom } from '../../src/core/readQuantity';
 import { valuesOf } from './runCheck';
 
 /** A check's arguments as plain numbers of one system, without a unit in sight; names and words as they are. */
@@ -20,7 +21,9 @@ function plainArguments(definition: Definition, check: Check, system: System): A
 
 function plainCell({ reading }: AnyInput, amount: Amount, system: System): CellValue {
   if (reading.as !== 'quantity' && reading.as !== 'list') return amount;
-  return fromSI(amountSI(amount, reading.kind), systemUnit(reading.kind, system));
+  const plain = fromSI(amountSI(amount, reading.kind), systemUnit(reading.kind, system));
+  // A percentage that a plain number could be misread as stays text.
+  return reading.kind === 'percent' && percentFrom(plain) === undefined ? amount : plain;
 }
 
 /** What a check's plain numbers of one system give, in SI. */
