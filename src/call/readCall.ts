@@ -153,7 +153,10 @@ function withValues(
       return quantityText(value, reading.kind, system);
     return typeof value === 'string' || typeof value === 'number' ? String(value) : '';
   };
-  const message = refusal.message.replace(/\{(\w+)\}/g, (_, name: string) => `${name}, ${valueText(name)}`);
+  const message = refusal.message.replace(/\{(\w+)\}/g, (_, name: string) => {
+    const step = refusal.steps[name];
+    return step ? quantityText(step.value, step.gives, system) : `${name}, ${valueText(name)}`;
+  });
   if (refusal.argument === undefined) return new Refusal(message, undefined, refusal.code);
   const own = valueText(refusal.argument);
   return new Refusal(

@@ -9,7 +9,7 @@ import {
   type Procedure,
 } from './define';
 import { toText } from './expr/text';
-import { programFor, type CompiledStep, type Gate } from './program';
+import { programFor, type CompiledStep, type Gate, type Program } from './program';
 import type { Kind, System } from './quantity';
 import { Refusal } from './refusal';
 import { marginCaution, marginOf, type Margin } from './strength';
@@ -37,11 +37,19 @@ export interface Evaluation {
 /** Values of a definition's inputs in their order: SI numbers, words, table rows; undefined where left out. */
 export type InputValues = readonly unknown[];
 
-function passGates(gates: readonly Gate[], slots: Float64Array): string | undefined {
+function passGates(gates: readonly Gate[], { slots, steps }: Program): string | undefined {
   for (const gate of gates) {
     if (gate.when(slots) === 0) continue;
     if (gate.type === 'words') return gate.says;
-    throw new Refusal(gate.says, gate.argument);
+    const named = steps.filter(({ symbol }) => gate.says.includes(`{${symbol}}`));
+    throw new Refusal(
+      gate.says,
+      gate.argument,
+      '#VALUE!',
+      Object.fromEntries(
+        named.map(({ symbol, slot, step }) => [symbol, { value: slots[slot] as number, gives: step.gives }]),
+      ),
+    );
   }
   return undefined;
 }
@@ -52,7 +60,7 @@ function runFormula(formula: Formula, values: InputValues): number | string {
   const { slots, steps, start } = program;
   program.load(values);
   if (start.length > 0) {
-    const words = passGates(start, slots);
+    const words = passGates(start, program);
     if (words !== undefined) return words;
   }
   // Indexed: this loop is the cost of a call.
@@ -62,7 +70,7 @@ function runFormula(formula: Formula, values: InputValues): number | string {
     if (!Number.isFinite(value)) return noValue(step);
     slots[step.slot] = value;
     if (step.gates.length > 0) {
-      const words = passGates(step.gates, slots);
+      const words = passGates(step.gates, program);
       if (words !== undefined) return words;
     }
   }

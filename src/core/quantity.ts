@@ -72,6 +72,12 @@ export const KINDS: Readonly<Record<Kind, KindFacts>> = {
   rotation: kind('speed of rotation', dimension({ s: -1 }), UNITS.rotation, 'rpm'),
   shearRate: kind('shear rate', dimension({ s: -1 }), UNITS.shearRate, '1/s'),
   flow: kind('flow', dimension({ m: 3, s: -1 }), UNITS.flow, 'in³/s', 'cm³/s'),
+  sonicConductance: kind(
+    'sonic conductance',
+    dimension({ kg: -1, m: 4, s: 1 }),
+    UNITS.sonicConductance,
+    'L/(s·bar)',
+  ),
   power: kind('power', dimension({ kg: 1, m: 2, s: -3 }), UNITS.power, 'hp', 'kW'),
   heatContent: kind('heat content', dimension({ m: 2, s: -2 }), UNITS.heatContent, 'J/g'),
   specificHeat: kind('specific heat', dimension({ m: 2, s: -2, K: -1 }), UNITS.specificHeat, 'J/(g·K)'),

@@ -1,3 +1,5 @@
+import type { Kind } from './quantity';
+
 /**
  * A bad input, said so that the person knows what to change. Only these two error codes keep a message in Excel.
  * `#N/A` is for a name that stands in no table, `#VALUE!` for everything else.
@@ -10,6 +12,8 @@ export class Refusal extends Error {
     /** The argument to change; the boundary puts its name and the value given before the message. */
     readonly argument?: string,
     readonly code: '#VALUE!' | '#N/A' = '#VALUE!',
+    /** Steps that the message names in braces, for the boundary to put in their units. */
+    readonly steps: Readonly<Record<string, { readonly value: number; readonly gives: Kind }>> = {},
   ) {
     super(message);
   }

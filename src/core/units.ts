@@ -186,6 +186,7 @@ export const UNITS = {
     unit('ft³/min', FOOT ** 3 / 60, 'ft3/min', 'cfm'),
     unit('gal/min', GALLON / 60, 'gpm'),
   ],
+  sonicConductance: [unit('L/(s·bar)', 1e-8, 'L/s/bar', 'L/(s*bar)', 'dm³/(s·bar)')],
   power: [unit('hp', 550 * FOOT * POUND_FORCE, 'HP'), unit('kW', 1e3), unit('W', 1)],
   energy: [unit('J', 1), unit('kJ', 1e3), unit('ft·lbf', FOOT * POUND_FORCE)],
   heatContent: [unit('J/g', 1e3, 'kJ/kg'), unit('Btu/lb', BTU / POUND)],

@@ -27,7 +27,8 @@ export const numberTex = (value: number): string => {
 export function measureTex(value: number, unit: string): string {
   const number = numberTex(value);
   if (unit === '') return number;
-  if (unit === 'deg') return `${number}^{\\circ}`;
+  // In braces: a power of ten has its exponent already.
+  if (unit === 'deg') return number.includes('^') ? `{${number}}^{\\circ}` : `${number}^{\\circ}`;
   if (unit.startsWith('1/')) return `${number}/${unitTex(unit.slice(2))}`;
   return unit.startsWith('/') ? `${number}${unitTex(unit)}` : `${number}\\,${unitTex(unit)}`;
 }

@@ -285,9 +285,7 @@ describe('the bulge of a wall', () => {
       { inertia: s ** 3 / 12, area: s },
     );
     const bulge = askNumber(plateWall, 200, h, s, p, E, 'cantilever', 'mm');
-    expect(bulge / bending).toBeCloseTo(1, 10);
-    // What the help says that shear would add.
-    expect(shear / bending).toBeCloseTo(0.8 * (1 + NU) * (s / h) ** 2, 10);
+    expect(bulge / (bending + shear)).toBeCloseTo(1, 10);
   });
 
   it('held at both ends is the unit-load integral with the end moments p L²/12', () => {
@@ -301,8 +299,7 @@ describe('the bulge of a wall', () => {
       { inertia: s ** 3 / 12, area: s },
     );
     const bulge = askNumber(plateWall, L, 50, s, p, E, 'fixed', 'mm');
-    expect(bulge / bending).toBeCloseTo(1, 10);
-    expect(shear / bending).toBeCloseTo(9.6 * (1 + NU) * (s / L) ** 2, 10);
+    expect(bulge / (bending + shear)).toBeCloseTo(1, 10);
   });
 
   it('takes the way of holding that bulges less', () => {

@@ -1,5 +1,6 @@
 import type { Definition } from '../../core/define';
 import { clampForce } from './force';
+import { clampGap } from './gap';
 import { clampMaxArea } from './maxArea';
 import { clampPressure } from './pressure';
 import { clampSpare } from './spare';
@@ -12,4 +13,5 @@ export const clamp: readonly Definition[] = [
   clampTonnage,
   clampMaxArea,
   clampSpare,
+  clampGap,
 ];

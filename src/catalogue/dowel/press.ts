@@ -35,9 +35,18 @@ export const dowelPress = formula({
       says: 'Compliance of ring and pin',
     },
     p: { gives: 'pressure', expr: 'delta/(d*C)', says: 'Contact pressure' },
+    sigma_v: {
+      gives: 'pressure',
+      expr: 'p*sqrt(3*D^4 + d^4)/(D^2 - d^2)',
+      says: 'Stress of the block at the hole by von Mises, hoop stress and pressure together',
+    },
     F: { gives: 'force', expr: 'mu*p*pi*d*L', says: 'Friction on the whole contact' },
   },
   result: 'F',
+  strength: [
+    { stress: 'sigma_v', of: 'blockMetal' },
+    { stress: 'p', of: 'pinMetal' },
+  ],
   valid: [
     {
       holds: 'p < 0.001*E_o',

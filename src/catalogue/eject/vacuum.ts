@@ -13,6 +13,7 @@ export const ejectVacuum = formula({
       min: '0 MPa',
       max: '1.1 atm',
       default: '1 atm',
+      usual: ['0 atm', '1 atm'],
       says: 'Pressure missing under the part',
     }),
   ],
@@ -22,6 +23,7 @@ export const ejectVacuum = formula({
     derived('Force is pressure times projected area; standard atmosphere 101 325 Pa (10th CGPM 1954)'),
   ],
   notes: [
+    'It holds the part only while nothing gets in: count it for the first moment of the stroke, added to the stripping force.',
     'A vented core, an air poppet or a pin that lets air in early makes it 0. A thin cup stripped fast without one may collapse.',
   ],
   related: ['EJECT.FORCE', 'EJECT.TOTAL'],

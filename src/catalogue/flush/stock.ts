@@ -31,6 +31,11 @@ export const flushStock = formula({
       default: 'worst',
       says: 'Tolerances summed (worst) or root-sum-squared (rss)',
     }),
+    input('sink', 'z', 'length', {
+      ...tolerance,
+      default: '0 mm',
+      says: 'Sink of the insert under the push it is milled with, where its height was measured without it; from SEAT.SINK',
+    }),
   ],
   steps: {
     h: { gives: 'length', expr: 't_w/(2*tan(alpha))', says: 'Height that the seat’s width tolerance makes' },
@@ -40,7 +45,7 @@ export const flushStock = formula({
       cases: { worst: 'h + t_c + t_t', rss: 'sqrt(h^2 + t_c^2 + t_t^2)' },
       says: 'Tolerances together',
     },
-    s: { gives: 'length', expr: 'T + b + c', says: 'With bedding and the least cut' },
+    s: { gives: 'length', expr: 'T + b + c + z', says: 'With bedding, the least cut and the sink' },
   },
   result: 's',
   sources: [

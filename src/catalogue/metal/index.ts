@@ -1,5 +1,6 @@
 import type { Definition } from '../../core/define';
+import { metalMargin } from './margin';
 import { metalValue } from './value';
 
 /** The table of metals. */
-export const metal: readonly Definition[] = [metalValue];
+export const metal: readonly Definition[] = [metalValue, metalMargin];

@@ -59,12 +59,13 @@ export const pinBuckle = formula({
   notes: [
     'The unguided length is what stands free at the worst moment of the stroke: from the ejector plate to the first guide with the mold closed, less what the stroke takes.',
     'The load is the one at which the pin fails. Keep the force on one pin to a half or a third of it: no pin is straight, and none is pushed square (common practice).',
-    'For a stepped pin take the thin part’s diameter with its own length.',
+    'For a stepped pin take PIN.STEPBUCKLE: its thin part alone, with its own length, is unsafe by a sixth to a third.',
+    'A load that the pin bears: for a margin divide it by yours.',
   ],
   cautions: [
     {
       says: 'A pin that buckles jams or snaps: stay well below, keep the guard shut, and never push a stuck ejector harder.',
     },
   ],
-  related: ['EJECT.TOTAL', 'EJECT.PINCOUNT', 'EJECT.PINPRESSURE'],
+  related: ['PIN.STEPBUCKLE', 'EJECT.TOTAL', 'EJECT.PINCOUNT', 'EJECT.PINPRESSURE'],
 });

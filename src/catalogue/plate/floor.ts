@@ -17,6 +17,22 @@ function levy(ratio: number): number {
 }
 
 /**
+ * Bending moment in the middle across the shorter side a, in units of p a², from the curvatures of the same series. Its
+ * terms fall with the third power of m.
+ */
+function levyMoment(ratio: number, poisson: number): number {
+  let sum = 0;
+  for (let m = 1, sign = 1; m < 20_000; m += 2, sign = -sign) {
+    const alpha = (m * Math.PI * ratio) / 2;
+    // Beyond, both parts that know the ratio are nothing beside 1, and their quotient could not be formed.
+    const fall = alpha < 300 ? alpha * Math.tanh(alpha) : 0;
+    const cosh = alpha < 300 ? Math.cosh(alpha) : Infinity;
+    sum += (sign * (1 - (fall * (1 - poisson) + 2) / (2 * cosh))) / m ** 3;
+  }
+  return (4 * sum) / Math.PI ** 3;
+}
+
+/**
  * The same as worksheet text. The part of Lévy's terms that does not know the ratio sums to 5π⁵/1536; of the rest, by
  * falling exponentials, eight terms leave less than 1e-14.
  */
@@ -66,6 +82,16 @@ export const plateFloor = procedure({
     },
     k: { gives: 'ratio', says: 'Coefficient of the sides, by the series', equation: 'k = k(longer/shorter)' },
     z: { gives: 'length', says: 'Sag in the middle, a being the shorter side', equation: 'z = k*p*a^4/D' },
+    k_M: {
+      gives: 'ratio',
+      says: 'Coefficient of the bending moment across the shorter side, by the same series',
+      equation: 'k_M = M/(p a²)',
+    },
+    sigma: {
+      gives: 'pressure',
+      says: 'Highest bending stress, in the middle',
+      equation: 'sigma = 6*k_M*p*a^2/t^2',
+    },
   },
   run: ({ length, width, thickness, pressure: p, metal }, show) => {
     const shorter = Math.min(length, width);
@@ -75,8 +101,12 @@ export const plateFloor = procedure({
     show('D', D);
     show('k', k);
     show('z', z);
+    const moment = levyMoment(Math.max(length, width) / shorter, metal.poisson);
+    show('k_M', moment);
+    show('sigma', (6 * moment * p * shorter ** 2) / thickness ** 2);
     return z;
   },
+  strength: [{ stress: 'sigma', of: 'metal' }],
   native: ({ length, width, thickness, pressure: p, metal }, write) => {
     const shorter = write.step('a', `MIN(${length.text},${width.text})`);
     const ratio = write.step('r', `MAX(${length.text},${width.text})/${shorter}`);

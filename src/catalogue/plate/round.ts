@@ -28,11 +28,17 @@ export const plateRound = formula({
       expr: 'E*t^3/(12*(1 - nu^2))',
       says: 'Stiffness of the plate in bending, a moment for each unit of width and curvature',
     },
+    n: {
+      gives: 'ratio',
+      by: 'edge',
+      cases: { supported: '4', clamped: '7' },
+      says: 'Radius over thickness from which shear may be left out: it adds a tenth there',
+    },
     sigma: {
       gives: 'pressure',
       by: 'edge',
       cases: { supported: '3*(3 + nu)*p*a^2/(8*t^2)', clamped: '0.75*p*a^2/t^2' },
-      says: 'Highest bending stress, in the middle or at the clamped edge, to compare with the yield of the metal',
+      says: 'Highest bending stress, in the middle or at the clamped edge',
     },
     z: {
       gives: 'length',
@@ -45,10 +51,11 @@ export const plateRound = formula({
     },
   },
   result: 'z',
+  strength: [{ stress: 'sigma', of: 'metal' }],
   valid: [
     {
-      holds: 'a >= 4*t',
-      says: 'The plate is thicker than a quarter of its radius: shear, which is left out, adds to the sag, most of all with a clamped edge.',
+      holds: 'a >= n*t',
+      says: 'The plate is thick for its radius, above a quarter of it supported, a seventh clamped: shear, which is left out, adds to the sag.',
     },
     { holds: 'z <= t/4', says: 'The sag is large against the thickness: the equation is for small sags.' },
   ],

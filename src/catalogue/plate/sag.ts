@@ -43,11 +43,12 @@ export const plateSag = formula({
     sigma: {
       gives: 'pressure',
       expr: '0.75*W*(2*L - c)/(b*t^2)',
-      says: 'Bending stress in the middle, to compare with the yield of the metal',
+      says: 'Bending stress in the middle: moment of the patch over the section modulus',
     },
     z: { gives: 'length', expr: 'z_b + z_s', says: 'Bending and shear together' },
   },
   result: 'z',
+  strength: [{ stress: 'sigma', of: 'metal' }],
   valid: [
     {
       holds: 'L >= 1.5*t',

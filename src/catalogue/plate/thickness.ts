@@ -30,6 +30,11 @@ export const plateThickness = procedure({
     'The thickness at which PLATE.SAG gives the allowed sag: solved between bounds by the ITP method, to the last digits, as bending falls with the cube of the thickness and shear with the thickness itself.',
   steps: {
     t: { gives: 'length', says: 'Thickness', equation: 'PLATE.SAG(span, width, t, …) = allowSag' },
+    sigma: {
+      gives: 'pressure',
+      says: 'Bending stress of that plate in the middle',
+      equation: 'sigma = 0.75*p*c*w*(2*L - c)/(b*t^2)',
+    },
   },
   run: ({ span: L, width: b, allowSag, pressure: p, loadLength: c, loadWidth: w, metal }, show) => {
     const sag = (t: number): number => answer(plateSag, [L, b, t, p, c, w, metal], 'mm') as number;
@@ -51,8 +56,10 @@ export const plateThickness = procedure({
       ),
     );
     show('t', t);
+    show('sigma', (0.75 * p * c * w * (2 * L - c)) / (b * t ** 2));
     return t;
   },
+  strength: [{ stress: 'sigma', of: 'metal' }],
   // The sag is A/t³ + B/t: with u = 1/t a cubic of one real root, u³ + P u = Q, by hyperbolic sines.
   native: ({ span: L, width: b, allowSag, pressure: p, loadLength: c, loadWidth: w, metal }, write) => {
     write.refuse(`${c.text}>${L.text}`, 'loadLength must not be longer than span');

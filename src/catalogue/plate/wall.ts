@@ -28,25 +28,22 @@ export const plateWall = formula({
     }),
   ],
   steps: {
+    G: { gives: 'pressure', expr: 'E/(2*(1 + nu))', says: 'Shear modulus' },
     u_c: {
       gives: 'length',
-      expr: '1.5*p*h^4/(E*s^3)',
-      says: 'A strip held at its foot, free at its rim: p h⁴/(8 E I) with I = s³/12',
+      expr: '1.5*p*h^4/(E*s^3) + 0.6*p*h^2/(G*s)',
+      says: 'A strip held at its foot, free at its rim: bending p h⁴/(8 E I) with I = s³/12, and shear, 6/5 for the section',
     },
     u_f: {
       gives: 'length',
-      expr: 'p*L^4/(32*E*s^3)',
-      says: 'A strip held at both ends, in the middle: p L⁴/(384 E I)',
+      expr: 'p*L^4/(32*E*s^3) + 0.15*p*L^2/(G*s)',
+      says: 'A strip held at both ends, in the middle: bending p L⁴/(384 E I), and shear',
     },
-    q: {
-      gives: 'ratio',
+    l: {
+      gives: 'length',
       by: 'ends',
-      cases: {
-        lower: 'u_c <= u_f ? 0.8*(1 + nu)*(s/h)^2 : 9.6*(1 + nu)*(s/L)^2',
-        cantilever: '0.8*(1 + nu)*(s/h)^2',
-        fixed: '9.6*(1 + nu)*(s/L)^2',
-      },
-      says: 'What shear would add, as a part of the bulge given; it is left out',
+      cases: { lower: 'u_c <= u_f ? h : L/2', cantilever: 'h', fixed: 'L/2' },
+      says: 'From where the wall is held to where it bulges most',
     },
     sigma: {
       gives: 'pressure',
@@ -56,7 +53,7 @@ export const plateWall = formula({
         cantilever: '3*p*h^2/s^2',
         fixed: 'p*L^2/(2*s^2)',
       },
-      says: 'Bending stress where it is held, to compare with the yield of the metal',
+      says: 'Bending stress where it is held',
     },
     u: {
       gives: 'length',
@@ -66,22 +63,22 @@ export const plateWall = formula({
     },
   },
   result: 'u',
+  strength: [{ stress: 'sigma', of: 'metal' }],
   valid: [
     {
-      holds: 'q <= 0.1',
-      says: 'The wall is thick for the depth or length that it spans: shear, which is left out, adds more than a tenth. The step q tells how much.',
+      holds: 's <= l',
+      says: 'The wall is thicker than it is deep, or than half its length: it is a block and no beam, and the bulge is a rough guide.',
     },
     { holds: 'u <= s/4', says: 'The bulge is large against the thickness: the equation is for small ones.' },
   ],
   sources: [
-    derived(
-      'Beam strips one unit wide under even pressure, bending only; shear beside it by the unit-load integral',
-    ),
+    derived('Beam strips one unit wide under even pressure: unit-load integral of moment and shear'),
     fromMemory('Roark, Formulas for Stress and Strain, beam tables: w L⁴/(8 E I) and w L⁴/(384 E I)'),
   ],
   notes: [
     'Keep the bulge below the shrinkage of the part’s wall, or the relaxing cavity grips the part.',
-    'A wall as thick as it is deep gives by shear as much again as by the bending counted here, and its foot turns as well: take the value as a lower bound where SHOW.CHECK speaks.',
+    'Of a wall as thick as it is deep half the bulge is shear, and its foot turns as well, which is left out: take the value as a lower bound there.',
+    'Stress and margin belong to the way of holding that gives the bulge.',
   ],
   cautions: [{ says: PRESSED_PLATE }],
   related: ['PLATE.RING', 'PLATE.SAG', 'SHRINK.PART'],

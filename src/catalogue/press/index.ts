@@ -4,6 +4,7 @@ import { pressAirUse } from './airUse';
 import { pressDaylight } from './daylight';
 import { pressInjection } from './injection';
 import { pressMeltVolume } from './meltVolume';
+import { pressPlungerSpeed } from './plungerSpeed';
 import { pressReturn } from './return';
 import { pressScrewClamp } from './screwClamp';
 import { pressScrewRelease } from './screwRelease';
@@ -24,4 +25,5 @@ export const press: readonly Definition[] = [
   pressReturn,
   pressAirUse,
   pressToggle,
+  pressPlungerSpeed,
 ];

@@ -1,6 +1,6 @@
 import { formula, input } from '../../core/define';
 import { CLAMP_CAUTION } from './inputs';
-import { POWER_SCREW, screwInputs, WEDGE } from './screw';
+import { collar, COLLAR, COLLAR_NOTE, POWER_SCREW, screwInputs, WEDGE } from './screw';
 
 export const pressScrewClamp = formula({
   name: 'PRESS.SCREWCLAMP',
@@ -26,12 +26,13 @@ export const pressScrewClamp = formula({
       expr: 'd_m/2*(l + pi*mu*d_m/cos(beta))/(pi*d_m - mu*l/cos(beta))',
       says: 'Torque of the thread for each unit of force',
     },
-    r_c: { gives: 'length', expr: 'mu_c*d_c/2', says: 'Torque of the collar for each unit of force' },
+    ...collar,
     F: { gives: 'force', expr: 'T/(r_t + r_c)', says: 'Force that takes up the torque' },
   },
   result: 'F',
-  sources: [POWER_SCREW, WEDGE],
+  sources: [POWER_SCREW, WEDGE, COLLAR],
   notes: [
+    COLLAR_NOTE,
     'Friction scatters by a third either way, and the force with it: a torque is no measurement of the clamp force.',
   ],
   cautions: [

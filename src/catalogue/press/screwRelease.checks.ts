@@ -18,6 +18,12 @@ export default checks(pressScrewRelease, [
     kind: 'secondhand',
   },
   {
+    given: { clampForce: '1200 lbf', lead: '0.2 in', meanDia: '0.9 in', friction: 0.12 },
+    expect: '125.685010698 lbf·in',
+    within: 1e-9,
+    from: 'inclined plane: F [(d_m/2) tan(ρ − λ) + µ_c d_c/2], tan ρ = µ/cos β, the collar left out: the thread’s friction on 1.5 d_m; a calculation apart',
+  },
+  {
     given: {
       clampForce: '1 kN',
       lead: '6.283185307179586 mm',

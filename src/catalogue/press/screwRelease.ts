@@ -1,6 +1,6 @@
 import { formula, input } from '../../core/define';
 import { CLAMP_CAUTION } from './inputs';
-import { POWER_SCREW, screwInputs, WEDGE } from './screw';
+import { collar, COLLAR, COLLAR_NOTE, POWER_SCREW, screwInputs, WEDGE } from './screw';
 
 export const pressScrewRelease = formula({
   name: 'PRESS.SCREWRELEASE',
@@ -19,11 +19,12 @@ export const pressScrewRelease = formula({
       expr: 'd_m/2*(pi*mu*d_m/cos(beta) - l)/(pi*d_m + mu*l/cos(beta))',
       says: 'Torque of the thread for each unit of force, the load helping',
     },
-    r_c: { gives: 'length', expr: 'mu_c*d_c/2', says: 'Torque of the collar for each unit of force' },
+    ...collar,
     T: { gives: 'torque', expr: 'F*(r_t + r_c)', says: 'Both together' },
   },
   result: 'T',
-  sources: [POWER_SCREW, WEDGE],
+  sources: [POWER_SCREW, WEDGE, COLLAR],
+  notes: [COLLAR_NOTE],
   cautions: [
     {
       when: 'T < 0',

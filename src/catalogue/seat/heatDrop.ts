@@ -11,7 +11,7 @@ export const seatHeatDrop = formula({
     input('width', 'w', 'length', {
       above: '0 mm',
       usual: ['2 mm', '300 mm'],
-      says: 'Width or diameter of the seat at the middle of the contact',
+      says: 'Width or diameter of the seat at the face',
     }),
     draft,
     expandingMetal('insertMetal', 'i', 'Metal of the insert'),
@@ -34,6 +34,7 @@ export const seatHeatDrop = formula({
   sources: [derived('Free thermal growth of insert and pocket, similar triangles on both flanks')],
   notes: [
     'A steel insert in an aluminum block drops as the mold warms; an insert that is much hotter than its block rises.',
+    'Take the width at the face, whose height is asked for.',
     'A locked seat cannot follow at once: it builds up or loses pressure first and moves when it is next seated.',
   ],
   cautions: [

@@ -1,12 +1,16 @@
 import type { Definition } from '../../core/define';
+import { seatBallWidth } from './ballWidth';
 import { seatClear } from './clear';
 import { seatForce } from './force';
 import { seatFreeDraft } from './freeDraft';
 import { seatHeatDrop } from './heatDrop';
 import { seatHeight } from './height';
+import { seatHoop } from './hoop';
 import { seatLift } from './lift';
 import { seatMillPush } from './millPush';
+import { seatPinWidth } from './pinWidth';
 import { seatPressure } from './pressure';
+import { seatPush } from './push';
 import { seatPushOut } from './pushOut';
 import { seatRelease } from './release';
 import { seatSink } from './sink';
@@ -34,4 +38,8 @@ export const seat: readonly Definition[] = [
   seatSlideBack,
   seatClear,
   seatLift,
+  seatPush,
+  seatHoop,
+  seatBallWidth,
+  seatPinWidth,
 ];

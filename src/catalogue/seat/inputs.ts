@@ -1,4 +1,4 @@
-import { input, type Step } from '../../core/define';
+import { derived, input, type Step } from '../../core/define';
 import { metal } from '../metals';
 
 /** What the functions of the tapered seat share: their inputs, the forces on it and what it gives way. */
@@ -25,6 +25,13 @@ export const injectionPush = input('injectionPush', 'F_i', 'force', {
   min: '0 N',
   usual: ['20 N', '50 kN'],
   says: 'Axial push of the melt on the insert',
+});
+
+export const seatingPush = input('seatingPush', 'F_s', 'force', {
+  min: '0 N',
+  default: '0 N',
+  usual: ['0 N', '50 kN'],
+  says: 'Largest push that drove the insert home before milling, if it then fell straight to the milling push; 0 if it was not pushed harder',
 });
 
 export const seatRadius = input('seatRadius', 'r', 'length', {
@@ -74,7 +81,50 @@ export const normalForce = {
   },
 } as const satisfies Record<string, Step>;
 
-/** Lamé's thick ring around a solid plug, and what it gives way along the axis. */
+/** What the flanks spread the block with; on an elastic seat it stays when friction turns round. */
+export const spreading = {
+  S: {
+    gives: 'force',
+    expr: 'F/tan(alpha + phi)',
+    says: 'The flank’s reaction leans by draft and friction angle together: S = F cot(α+φ)',
+  },
+} as const satisfies Record<string, Step>;
+
+/**
+ * The memory of an elastic seat with friction: a load that falls leaves the insert where it is until friction has turned
+ * round all the way, and for good where the draft is not above the friction angle.
+ */
+export const slidingBack = {
+  t: {
+    gives: 'ratio',
+    // At a draft that is the friction angle itself rounding must not decide.
+    expr: 'tan(alpha) > mu*(1 + 1e-9) ? tan(alpha - phi)/tan(alpha + phi) : 0',
+    says: 'Part of its seating push at which the insert starts to slide back; 0: it locks',
+  },
+} as const satisfies Record<string, Step>;
+
+/** Stress around a round seat that bears a push. */
+export const roundStress = <const F extends string>(borne: F) =>
+  ({
+    p_r: {
+      gives: 'pressure',
+      expr: `${borne}/(2*pi*r*L*tan(alpha + phi))`,
+      says: 'Mean radial pressure on the seat',
+    },
+    sigma_v: {
+      gives: 'pressure',
+      expr: 'p_r*sqrt(3*b^4 + r^4)/(b^2 - r^2)',
+      says: 'Stress of the block at the bore by von Mises, hoop stress and pressure together',
+    },
+  }) as const satisfies Record<string, Step>;
+
+/** The block yields at its bore, the plug under the pressure alone. */
+export const roundStrength = [
+  { stress: 'sigma_v', of: 'blockMetal' },
+  { stress: 'p_r', of: 'insertMetal' },
+] as const;
+
+/** Lamé’s thick ring around a solid plug, and what it gives way along the axis. */
 export const roundStiffness = {
   ...frictionAngle,
   C: {
@@ -135,6 +185,10 @@ export const smallSink = {
 
 export const SINK_SCATTER =
   'Expect ± 40 %: real seats bed in by 2 to 5 µm in the first cycles (common practice), and an angle error bears at one end.';
+
+export const HYSTERESIS = derived(
+  'Coulomb friction on an elastic ring: the radial force follows the sink alone, and friction turns round before the insert moves back',
+);
 
 export const FREE_BODY = 'Free body of the insert sliding in, Coulomb friction on both flanks';
 export const LAME =

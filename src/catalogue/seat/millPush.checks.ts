@@ -28,6 +28,23 @@ export default checks(seatMillPush, [
   },
   {
     given: {
+      injectionPush: '3600 N',
+      step: '0 mm',
+      draft: '12 deg',
+      friction: 0.12,
+      seatRadius: '9 mm',
+      seatLength: '14 mm',
+      blockRadius: '28 mm',
+      insertMetal: '210 GPa',
+      blockMetal: '68.9 GPa',
+      seatingPush: '4200 N',
+    },
+    expect: '952.10418 N',
+    within: 1e-7,
+    from: 'flush after a harder seating push: it slides back to the sink of 3600 N at 3600 × tan(12° − φ)/tan(12° + φ), by hand',
+  },
+  {
+    given: {
       injectionPush: '900 lbf',
       step: '0.00170909327392 in',
       draft: '5 deg',

@@ -1,5 +1,16 @@
 import { derived, formula, input } from '../../core/define';
-import { blockHoldsSeat, evenContact, injectionPush, LAME, roundSeat, roundStiffness } from './inputs';
+import {
+  blockHoldsSeat,
+  evenContact,
+  HYSTERESIS,
+  injectionPush,
+  LAME,
+  roundSeat,
+  roundStiffness,
+  seatingPush,
+  SINK_SCATTER,
+  slidingBack,
+} from './inputs';
 
 export const seatMillPush = formula({
   name: 'SEAT.MILLPUSH',
@@ -11,6 +22,7 @@ export const seatMillPush = formula({
       says: 'Step wanted at the face in injection, 0 for flush; positive: the insert ends below the face',
     }),
     ...roundSeat,
+    seatingPush,
   ],
   refuse: [
     blockHoldsSeat,
@@ -18,6 +30,11 @@ export const seatMillPush = formula({
       when: 's > z_i*(1 + 1e-9)',
       argument: 'step',
       says: 'must not be more than the whole sink in injection: milled without any push the step is already less',
+    },
+    {
+      when: 't <= 0 and F_s > K*X*(1 + 1e-9)',
+      argument: 'step',
+      says: 'cannot be had: the seat locks, and the seating push alone leaves a step of {s_s}; push it out and seat it with less',
     },
   ],
   steps: {
@@ -27,14 +44,27 @@ export const seatMillPush = formula({
       expr: 'F_i/K',
       says: 'Sink in injection, the step of an insert milled without push',
     },
-    F_m: { gives: 'force', expr: 'max(0, F_i - K*s)', says: 'What is left of the push for the step wanted' },
+    ...slidingBack,
+    s_s: { gives: 'length', expr: 'z_i - F_s/K', says: 'Step that the seating push alone would leave' },
+    X: {
+      gives: 'length',
+      expr: 'max(0, z_i - s)',
+      says: 'Sink that the insert must have while it is milled',
+    },
+    F_m: {
+      gives: 'force',
+      expr: 't > 0 and X <= F_s/K*(1 + 1e-9) ? K*t*X : K*X',
+      says: 'Push that presses it down so far, or the smallest that holds it there after the seating push',
+    },
   },
   result: 'F_m',
   valid: [evenContact],
-  sources: [derived(LAME)],
+  sources: [derived(LAME), HYSTERESIS],
   notes: [
-    'The inverse of SEAT.STEP. For a step of 0 it is the push of injection itself: the seat must be as far down while it is milled as it will be while it molds.',
+    'The inverse of SEAT.STEP. Without a seating push and for a step of 0 it is the push of injection itself: the seat must be as far down while it is milled as it will be while it molds.',
+    'After a seating push as hard as injection less will do: a seat that does not lock is held by the part of it at which it would slide back. Of a seat that locks this is one answer of many: any push from 0 up to it leaves the same step once the insert is that far down.',
     'Make this push with the screw that holds the insert from behind: it is the preload of that screw. SCREW.TORQUE gives the torque; expect ± 30 % scatter of the preload.',
+    SINK_SCATTER,
   ],
   cautions: [
     {

@@ -1,5 +1,5 @@
 import { derived, formula, input } from '../../core/define';
-import { draft, normalForce, push } from './inputs';
+import { draft, frictionAngle, push, spreading } from './inputs';
 
 export const seatRelease = formula({
   name: 'SEAT.RELEASE',
@@ -22,16 +22,20 @@ export const seatRelease = formula({
     }),
   ],
   steps: {
-    ...normalForce,
+    ...frictionAngle,
+    ...spreading,
+    phi_s: { gives: 'angle', expr: 'atan(mu_s)', says: 'Friction angle at the moment of release' },
     R: {
       gives: 'force',
-      expr: 'max(0, N*(mu_s*cos(alpha) - sin(alpha)))',
+      expr: 'S*max(0, tan(phi_s - alpha))',
       says: 'Push against friction, helped by the taper; nothing where the taper wins',
     },
   },
   result: 'R',
   sources: [
-    derived('Free body of the locked insert: release friction against the taper, normal force unchanged'),
+    derived(
+      'Free body of the locked insert on an elastic seat: release friction against the taper, the radial force unchanged',
+    ),
   ],
   notes: [
     'Seating and release friction are different numbers: a seat that has rested, warmed or dried holds harder than it slid. ' +

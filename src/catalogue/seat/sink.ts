@@ -6,6 +6,8 @@ import {
   push,
   roundSeat,
   roundStiffness,
+  roundStrength,
+  roundStress,
   SINK_SCATTER,
   smallSink,
   stop,
@@ -21,8 +23,10 @@ export const seatSink = formula({
   steps: {
     ...roundStiffness,
     ...stoppedSink,
+    ...roundStress('K*z'),
   },
   result: 'z',
+  strength: roundStrength,
   valid: [smallSink, evenContact],
   sources: [derived(LAME)],
   notes: [
@@ -32,7 +36,9 @@ export const seatSink = formula({
   ],
   cautions: [
     { when: 'mu >= tan(alpha)', says: 'Self-locking: the insert stays sunk when the push is gone.' },
-    { says: 'The push presses the block apart: see SEAT.SPREAD and PLATE.RING for what the wall bears.' },
+    {
+      says: 'The push presses the block apart. The margin counts a round block without holes: corners, screws and cooling beside the pocket take from it.',
+    },
   ],
-  related: ['SEAT.STEP', 'SEAT.STIFFNESS', 'SEAT.MILLPUSH', 'SEAT.WEDGESINK'],
+  related: ['SEAT.HOOP', 'SEAT.STEP', 'SEAT.STIFFNESS', 'SEAT.MILLPUSH', 'SEAT.WEDGESINK'],
 });

@@ -4,9 +4,9 @@ import { seatSlideBack } from './slideBack';
 export default checks(seatSlideBack, [
   {
     given: { push: '1 kN', draft: '12 deg', friction: 0.12 },
-    expect: '278.318254 N',
+    expect: '264.4733833 N',
     within: 1e-8,
-    from: 'by hand: 1000 × (0.20791169 − 0.12 × 0.97814760)/(0.20791169 + 0.12 × 0.97814760)',
+    from: 'by hand, φ = atan 0.12: 1000 × tan(12° − φ)/tan(12° + φ) = 1000 × 0.09025446/0.34126103',
   },
   {
     given: { push: '5 kN', draft: '5 deg', friction: 0.15 },

@@ -1,5 +1,5 @@
 import { derived, formula } from '../../core/define';
-import { draft, friction, frictionAngle, push } from './inputs';
+import { draft, friction, frictionAngle, push, slidingBack } from './inputs';
 
 export const seatSlideBack = formula({
   name: 'SEAT.SLIDEBACK',
@@ -7,16 +7,17 @@ export const seatSlideBack = formula({
   inputs: [push, draft, friction],
   steps: {
     ...frictionAngle,
+    ...slidingBack,
     R: {
       gives: 'force',
-      expr: 'F*max(0, sin(alpha - phi))/sin(alpha + phi)',
-      says: 'Friction turned round at the normal force of seating: R = F sin(α−φ)/sin(α+φ)',
+      expr: 'F*t',
+      says: 'Friction turned round at the radial force of seating: R = F tan(α−φ)/tan(α+φ)',
     },
   },
   result: 'R',
   sources: [
     derived(
-      'Free body of the insert, friction at its limit first inward, then outward, normal force unchanged',
+      'Free body of the insert, friction at its limit first inward, then outward, on an elastic seat: the radial force unchanged',
     ),
   ],
   notes: [

@@ -1,5 +1,5 @@
 import { derived, formula } from '../../core/define';
-import { draft, FREE_BODY, friction, frictionAngle, push } from './inputs';
+import { draft, FREE_BODY, friction, frictionAngle, push, spreading } from './inputs';
 
 export const seatSpread = formula({
   name: 'SEAT.SPREAD',
@@ -7,11 +7,7 @@ export const seatSpread = formula({
   inputs: [push, draft, friction],
   steps: {
     ...frictionAngle,
-    S: {
-      gives: 'force',
-      expr: 'F/tan(alpha + phi)',
-      says: 'The flank’s reaction leans by draft and friction angle together: S = F cot(α+φ)',
-    },
+    ...spreading,
   },
   result: 'S',
   sources: [derived(FREE_BODY)],

@@ -11,7 +11,7 @@ export const seatStiffness = formula({
   valid: [evenContact],
   sources: [derived(LAME)],
   notes: [
-    'It does not depend on the radius while the block grows with it. On the way back friction turns round: the seat keeps its sink down to SEAT.SLIDEBACK, then follows a softer line.',
+    'It does not depend on the radius while the block grows with it. On the way back friction turns round: the seat keeps its sink down to SEAT.SLIDEBACK, then follows a line that is softer by that load over the push.',
     SINK_SCATTER,
   ],
   cautions: [

@@ -54,8 +54,17 @@ export const seatWedgeSink = formula({
       says: 'Along the push: half of F spreads each flank, and both slide down the taper',
     },
     ...stoppedSink,
+    p_f: {
+      gives: 'pressure',
+      expr: 'K*z/(2*B*L*tan(alpha + phi))',
+      says: 'Mean pressure on a flank, which squeezes the insert and dents the wall',
+    },
   },
   result: 'z',
+  strength: [
+    { stress: 'p_f', of: 'blockMetal' },
+    { stress: 'p_f', of: 'insertMetal' },
+  ],
   valid: [
     smallSink,
     {
@@ -70,7 +79,7 @@ export const seatWedgeSink = formula({
     ),
   ],
   notes: [
-    'The pocket’s walls count as thick. A thin wall beside the wedge bends as well: add PLATE.WALL under the spreading force.',
+    'The pocket’s walls count as thick, and the margin is that of the flanks alone. A thin wall beside the wedge bends as well: add PLATE.WALL under the spreading force, and look at its margin.',
     SINK_SCATTER,
   ],
   cautions: [

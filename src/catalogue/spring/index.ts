@@ -7,6 +7,8 @@ import { springForce } from './force';
 import { springFreeLimit } from './freeLimit';
 import { springHold } from './hold';
 import { springLength } from './length';
+import { springMargin } from './margin';
+import { springOverrun } from './overrun';
 import { springParallel } from './parallel';
 import { springPreload } from './preload';
 import { springRate } from './rate';
@@ -40,4 +42,6 @@ export const spring: readonly Definition[] = [
   springDiscForce,
   springDiscStress,
   springDiscStack,
+  springMargin,
+  springOverrun,
 ];

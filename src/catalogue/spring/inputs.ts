@@ -82,6 +82,10 @@ export const EN_BUCKLING = fromMemory(
   'EN 13906-1, buckling of compression springs; the same as Shigley’s Mechanical Engineering Design, equation 10-10',
 );
 
+/** The words for the rise of the stress at the inside of a coil. */
+export const CURVATURE_FACTORS = ['bergstrasser', 'wahl', 'direct'] as const;
+export const FACTOR_SAYS = 'Curvature factor: bergstrasser, wahl, or direct for direct shear alone';
+
 export const springIndex = {
   C: { gives: 'ratio', expr: 'D/d', says: 'Spring index' },
 } as const satisfies Record<string, Step>;

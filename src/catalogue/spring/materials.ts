@@ -1,5 +1,5 @@
-import { named, type Input } from '../../core/define';
-import { findWire, wireModuli, wireSteps, type Wire } from '../../tables/springs';
+import { named, type Input, type NativeWriter } from '../../core/define';
+import { findWire, wireModuli, wireSteps, wireStrength, type Wire } from '../../tables/springs';
 
 const WHAT = 'the name of a spring wire such as "music wire" or "302 stainless"';
 
@@ -58,3 +58,25 @@ export const wireMaterial = named<'material', Wire>(
   { what: WHAT, read: findWire },
   { says: 'Material of the wire' },
 );
+
+/** Minimum tensile strength as worksheet text, of a wire whose diameter is the text `d`. */
+export function nativeWireStrength(wire: Wire, d: string, write: NativeWriter): string {
+  const unit = write.system() === 'in' ? 0.0254 : 0.001;
+  const pieces = wire.laws.map((law) => {
+    const alone = { ...wire, laws: [law] };
+    const text =
+      'a' in law
+        ? `(${wireStrength(alone, 0.001, 'mm')}-${law.b * 1e6}*LOG10(${d}/0.001))`
+        : `(${wireStrength(alone, unit, write.system())}/(${d}/${unit})^${law.m})`;
+    return { text, upTo: law.upTo / 1000 };
+  });
+  const strength = write.step(
+    'S_ut',
+    pieces.reduceRight(
+      (rest, { text, upTo }) => (rest === '' ? text : `IF(${d}<=${upTo},${text},${rest})`),
+      '',
+    ),
+  );
+  write.refuse(`${strength}<=0`, `wire must be a size that ${wire.name} is made in`);
+  return strength;
+}

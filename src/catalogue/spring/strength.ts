@@ -2,7 +2,7 @@ import { fromMemory, procedure, secondHand } from '../../core/define';
 import { refuse } from '../../core/refusal';
 import { wireRange, wireStrength } from '../../tables/springs';
 import { wire } from './inputs';
-import { wireMaterial } from './materials';
+import { nativeWireStrength, wireMaterial } from './materials';
 
 export const springStrength = procedure({
   name: 'SPRING.STRENGTH',
@@ -20,27 +20,7 @@ export const springStrength = procedure({
     show('S_ut', strength);
     return strength;
   },
-  native: ({ material, wire: d }, write) => {
-    const found = material.fixed();
-    const unit = write.system() === 'in' ? 0.0254 : 0.001;
-    const pieces = found.laws.map((law) => {
-      const alone = { ...found, laws: [law] };
-      const text =
-        'a' in law
-          ? `(${wireStrength(alone, 0.001, 'mm')}-${law.b * 1e6}*LOG10(${d.text}/0.001))`
-          : `(${wireStrength(alone, unit, write.system())}/(${d.text}/${unit})^${law.m})`;
-      return { text, upTo: law.upTo / 1000 };
-    });
-    const strength = write.step(
-      'S_ut',
-      pieces.reduceRight(
-        (rest, { text, upTo }) => (rest === '' ? text : `IF(${d.text}<=${upTo},${text},${rest})`),
-        '',
-      ),
-    );
-    write.refuse(`${strength}<=0`, `wire must be a size that ${found.name} is made in`);
-    return strength;
-  },
+  native: ({ material, wire: d }, write) => nativeWireStrength(material.fixed(), d.text, write),
   valid: [
     {
       holds: ({ material, wire: d }) => {

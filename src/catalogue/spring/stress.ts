@@ -1,5 +1,14 @@
 import { choice, formula, fromMemory, secondHand } from '../../core/define';
-import { coilsClearWire, force, meanDia, springIndex, STORED_ENERGY, wire } from './inputs';
+import {
+  coilsClearWire,
+  CURVATURE_FACTORS,
+  FACTOR_SAYS,
+  force,
+  meanDia,
+  springIndex,
+  STORED_ENERGY,
+  wire,
+} from './inputs';
 
 export const springStress = formula({
   name: 'SPRING.STRESS',
@@ -8,10 +17,7 @@ export const springStress = formula({
     force,
     wire,
     meanDia,
-    choice('factor', ['bergstrasser', 'wahl', 'direct'], {
-      default: 'bergstrasser',
-      says: 'Curvature factor: bergstrasser, wahl, or direct for direct shear alone',
-    }),
+    choice('factor', CURVATURE_FACTORS, { default: 'bergstrasser', says: FACTOR_SAYS }),
   ],
   refuse: [coilsClearWire],
   steps: {
@@ -43,8 +49,8 @@ export const springStress = formula({
   ],
   notes: [
     'Static load: direct shear is enough, Bergsträsser on the safe side. Many cycles: Bergsträsser or Wahl, which differ by a percent.',
-    'Compare with 0.45 of SPRING.STRENGTH for music wire and hard-drawn wire, 0.5 for oil-tempered and alloy wire, 0.35 for 302 stainless, without presetting.',
+    'SPRING.MARGIN compares it with the yield of the wire in torsion, a part of SPRING.STRENGTH.',
   ],
   cautions: [{ says: STORED_ENERGY }],
-  related: ['SPRING.STRENGTH', 'SPRING.RATE'],
+  related: ['SPRING.MARGIN', 'SPRING.STRENGTH', 'SPRING.RATE'],
 });

@@ -36,8 +36,9 @@ export const springTravel = formula({
     commonPractice('A tenth of the travel kept as reserve before solid'),
   ],
   notes: [
+    'This reserve is a part of the way from pocket to solid that is kept unused. SPRING.OVERRUN is the other kind: travel left over travel used, counted from the free length.',
     'Take shims off the pocket length first. Compare with the lift that SEAT.LIFT asks for and with SHOULDER.TRAVEL: the shorter one stops the insert, and it should not be the spring.',
   ],
   cautions: [{ says: 'Stop the stroke by a shoulder or a plate, never by the solid spring.' }],
-  related: ['SPRING.SOLID', 'SHOULDER.TRAVEL', 'SEAT.LIFT'],
+  related: ['SPRING.OVERRUN', 'SPRING.SOLID', 'SHOULDER.TRAVEL', 'SEAT.LIFT'],
 });

@@ -2,6 +2,7 @@ import type { Definition } from '../../core/define';
 import { stackBender } from './bender';
 import { stackCpk } from './cpk';
 import { stackRss } from './rss';
+import { stackShift } from './shift';
 import { stackTrials } from './trials';
 import { stackWorst } from './worst';
 import { stackYield } from './yield';
@@ -14,4 +15,5 @@ export const stack: readonly Definition[] = [
   stackTrials,
   stackYield,
   stackCpk,
+  stackShift,
 ];
