@@ -15,8 +15,8 @@ import { dimensionFault, symbolFault, unusedConstants } from './support/dimensio
 import { runCheck, argumentsOf, valuesOf } from './support/runCheck';
 import { answerIn } from './support/systems';
 
-/** Texts that were read while working on this: a book of drawing, which prints the tables of ISO 286. */
-const READ_HERE = /ISO 286/;
+/** Texts that were read while working on this: a book of drawing, which prints the tables of ISO 286; pages of a handbook. */
+const READ_HERE = /ISO 286|Machinery’s Handbook, 31st edition, p\. (?:1005|1741|2168)/;
 
 const isFormula = (definition: Definition): definition is Formula => definition.type === 'formula';
 

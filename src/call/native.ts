@@ -11,6 +11,8 @@ export interface CallArgument {
   readonly cells: readonly CellValue[];
   /** Anything but a constant. */
   readonly varies: boolean;
+  /** Rows of a range that is read whole; one where absent. */
+  readonly rows?: number;
 }
 
 /** A name or a word that the function refuses as it stands. */
@@ -57,6 +59,11 @@ export function nativeArguments(
           );
           const content = input.reading.as === 'list' ? contents : first;
           return { text: arg.text, varies: arg.varies, content, value };
+        }
+        if (input.reading.as === 'set') {
+          const entries = contents.filter((cell) => cell !== null && cell !== '');
+          const { text, varies, rows = 1 } = arg;
+          return { text, varies, content: contents, rows, value: entries.map((cell) => read(cell, system)) };
         }
         const value = read(arg.cells[0] ?? null, system);
         const other = typeof first === 'string' ? valueIfAny(() => read(swapCase(first), system)) : value;

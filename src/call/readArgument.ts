@@ -1,5 +1,5 @@
 import { amountSI, boundsOf, inBounds, type Bounds } from '../core/amount';
-import type { AnyInput, Limits, Reading } from '../core/define';
+import type { AnyInput, Entry, Limits, Reading } from '../core/define';
 import { quantityText, withUnit } from '../core/format';
 import { foldName } from '../core/names';
 import { KINDS, systemUnit, toSI, type Kind, type System } from '../core/quantity';
@@ -209,9 +209,20 @@ function makeReader(reading: Reading): CellReader {
       return choiceReader(reading.words);
     case 'named':
       return namedReader(reading);
+    case 'set':
+      return entryReader(reading);
     case 'text':
       return cellText;
   }
+}
+
+/** An entry of a set keeps what stands in its cell. */
+function entryReader({ what, read, number }: Extract<Reading, { as: 'set' }>): CellReader {
+  const meant = namedReader({ as: 'named', what, read, number });
+  return (cell, system): Entry<unknown> => ({
+    means: meant(cell, system),
+    written: typeof cell === 'number' ? cell : cellText(cell),
+  });
 }
 
 /** The value of an input that was left out: its default, or undefined. Inputs that follow another are filled in later. */

@@ -1,4 +1,4 @@
-import { inputsOf, type AnyInput, type Definition } from '../core/define';
+import { inputsOf, takesRange, type AnyInput, type Definition } from '../core/define';
 import { quantityText } from '../core/format';
 import type { System } from '../core/quantity';
 import { naming, Refusal } from '../core/refusal';
@@ -71,7 +71,21 @@ function readGiven(input: AnyInput, matrix: Matrix | undefined): Given {
   return {
     input,
     matrix,
-    valueAt: input.reading.as === 'list' ? listReader(input, matrix) : cellReader(matrix, read),
+    valueAt: rangeReader(input, matrix, read) ?? cellReader(matrix, read),
+  };
+}
+
+function rangeReader(input: AnyInput, matrix: Matrix, read: CellReader): Given['valueAt'] | undefined {
+  if (input.reading.as === 'list') return listReader(input, matrix);
+  return input.reading.as === 'set' ? setReader(matrix, read) : undefined;
+}
+
+/** A drawer has empty places: a blank cell is no entry, wherever it stands. */
+function setReader(matrix: Matrix, read: CellReader): Given['valueAt'] {
+  return (_row, _column, system) => {
+    const entries = matrix.flat().filter((cell) => !isBlank(typeof cell === 'string' ? cell.trim() : cell));
+    if (entries.length === 0) throw new Refusal('holds no entries');
+    return entries.map((cell) => read(cell, system));
   };
 }
 
@@ -118,7 +132,7 @@ function listReader(input: AnyInput, matrix: Matrix): Given['valueAt'] {
 
 function shapeOfCall(given: readonly Given[], units: Matrix | undefined): Shape {
   const shapes = given.flatMap(({ input, matrix }) =>
-    matrix && input.reading.as !== 'list' ? [{ name: input.name, shape: shapeOf(matrix) }] : [],
+    matrix && !takesRange(input.reading) ? [{ name: input.name, shape: shapeOf(matrix) }] : [],
   );
   if (units) shapes.push({ name: 'units', shape: shapeOf(units) });
   const shape = commonShape(shapes);

@@ -17,19 +17,22 @@ export const drillName = named(
 );
 
 /** What a function needs of a hole that was drilled: it may be of no standard size. */
-interface Drilled {
+export interface Drilled {
   readonly diameter: number;
 }
+export const drilledReading = {
+  what: DRILL_NAME,
+  read: findDrilled,
+  number: {
+    kind: 'length',
+    says: 'its diameter',
+    above: '0 mm',
+    means: (diameter: number): Drilled => ({ diameter }),
+  },
+} as const;
 const byNameOrDiameter = (symbol: string) =>
   ({
-    what: DRILL_NAME,
-    read: findDrilled,
-    number: {
-      kind: 'length',
-      says: 'its diameter',
-      above: '0 mm',
-      means: (diameter: number): Drilled => ({ diameter }),
-    },
+    ...drilledReading,
     binds: {
       [symbol]: { gives: 'length', says: 'Diameter of the drill', from: ({ diameter }: Drilled) => diameter },
     },

@@ -38,6 +38,13 @@ export interface Binding<T> {
   readonly from: (row: T) => number;
 }
 
+/** How one entry of a set is read. */
+interface EntryReading<V> {
+  readonly what: string;
+  readonly read: (text: string, system: System, cell: 'text' | 'number') => V;
+  readonly number: { readonly kind: Kind; readonly says: string; readonly means: (si: number) => V } & Limits;
+}
+
 /** How an argument is read from a cell. */
 export type Reading<V = unknown> =
   | ({ readonly as: 'quantity'; readonly kind: Kind; readonly usual?: readonly [Amount, Amount] } & Limits)
@@ -59,7 +66,17 @@ export type Reading<V = unknown> =
       readonly notes?: (value: V) => readonly string[];
     }
   | ({ readonly as: 'list'; readonly kind: Kind } & Limits)
+  | ({ readonly as: 'set' } & EntryReading<unknown>)
   | { readonly as: 'text' };
+
+/** A range is one list or set; it does not broadcast. */
+export const takesRange = ({ as }: Reading): boolean => as === 'list' || as === 'set';
+
+/** One entry of a set: what it names, and what stands in its cell. */
+export interface Entry<V> {
+  readonly means: V;
+  readonly written: string | number;
+}
 
 export interface Input<N extends string = string, V = unknown> {
   readonly name: N;
@@ -124,13 +141,23 @@ export function choice<const N extends string, const W extends readonly string[]
   name: N,
   words: W,
   options: { readonly says: string; readonly default?: W[number] },
-): Input<N, W[number]> {
+): Input<N, W[number]>;
+export function choice<const N extends string, const W extends readonly string[]>(
+  name: N,
+  words: W,
+  options: { readonly says: string; readonly optional: true },
+): Input<N, W[number] | undefined>;
+export function choice<const N extends string, const W extends readonly string[]>(
+  name: N,
+  words: W,
+  options: { readonly says: string; readonly default?: W[number]; readonly optional?: true },
+): Input<N, W[number] | undefined> {
   return {
     name,
     symbol: name,
     says: options.says,
     reading: { as: 'choice', words },
-    optional: options.default !== undefined,
+    optional: options.optional === true || options.default !== undefined,
     ...(options.default === undefined ? {} : { default: options.default }),
   };
 }
@@ -203,8 +230,26 @@ export function list<
 export type Gives =
   | Kind
   | 'text'
-  | { readonly by: string; readonly kinds: Readonly<Record<string, Kind | 'text'>> }
+  | {
+      readonly by: string;
+      /** The word of the input's value, where it is no word itself. */
+      readonly word?: (value: never) => string;
+      readonly kinds: Readonly<Record<string, Kind | 'text'>>;
+    }
   | { readonly row: readonly { readonly gives: Kind; readonly says: string }[] };
+
+/** A range of names or numbers, read as one set; blank cells in it are no entries. */
+export const set = <const N extends string, V>(
+  name: N,
+  reading: EntryReading<V>,
+  options: { readonly says: string },
+): Input<N, readonly Entry<V>[]> => ({
+  name,
+  symbol: name,
+  says: options.says,
+  reading: { as: 'set', ...reading },
+  optional: false,
+});
 
 interface Common<I extends readonly AnyInput[]> {
   /** Its id: `SEAT.SINK`. Stored in workbooks, so never changed. */

@@ -215,7 +215,8 @@ export function givesOf(definition: Definition, values: InputValues): Exclude<Gi
     case 'procedure': {
       const { gives, inputs, name } = definition as Procedure;
       if (typeof gives === 'string' || 'row' in gives) return gives;
-      const word = String(values[inputs.findIndex((input) => input.name === gives.by)]);
+      const value = values[inputs.findIndex((input) => input.name === gives.by)];
+      const word = gives.word ? gives.word(value as never) : String(value);
       const kind = gives.kinds[word];
       if (kind === undefined) throw new Error(`${name} gives nothing for ${word}`);
       return kind;

@@ -100,6 +100,7 @@ function takenText({ reading }: AnyInput): string {
     case 'quantity':
     case 'list':
       return unitsOfKind(reading.kind);
+    case 'set':
     case 'named': {
       const { what, number } = reading;
       if (!number) return what;

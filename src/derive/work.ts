@@ -1,4 +1,4 @@
-import { inputsOf, type AnyInput, type Definition, type Formula } from '../core/define';
+import { inputsOf, type AnyInput, type Definition, type Entry, type Formula } from '../core/define';
 import { evaluate, givesOf, type Evaluation } from '../core/evaluate';
 import { programFor } from '../core/program';
 import type { Kind } from '../core/quantity';
@@ -28,6 +28,9 @@ export const MARGIN = 'n_y';
 /** The words or name that an input was given as, for a line of the work. */
 export type GivenText = (input: AnyInput, index: number) => string;
 
+export const entriesText = (entries: readonly Entry<unknown>[]): string =>
+  entries.map(({ written }) => String(written)).join(', ');
+
 function inputLines(definition: Definition, values: readonly unknown[], given: GivenText): WorkLine[] {
   const bound = definition.type === 'formula' ? programFor(definition as Formula, values).symbols : [];
   return inputsOf(definition).flatMap((input, i): WorkLine[] => {
@@ -46,7 +49,9 @@ function inputLines(definition: Definition, values: readonly unknown[], given: G
         value: v,
       }));
     }
-    const named: WorkLine = { ...line, symbol: input.name, gives: 'text', value: given(input, i) };
+    const text =
+      input.reading.as === 'set' ? entriesText(value as readonly Entry<unknown>[]) : given(input, i);
+    const named: WorkLine = { ...line, symbol: input.name, gives: 'text', value: text };
     const symbols = bound
       .filter(({ input: of }) => of === i)
       .map(({ symbol, says, gives, pick }): WorkLine => ({

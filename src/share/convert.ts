@@ -8,7 +8,7 @@ import { inPlaces } from '../call/places';
 import { nativeArguments, type CallArgument } from '../call/native';
 import { NAMESPACE } from '../cells/namespace';
 import { BASIS_TEXT } from '../call/version';
-import { inputsOf, type Definition } from '../core/define';
+import { inputsOf, takesRange, type Definition } from '../core/define';
 import type { Kind } from '../core/quantity';
 import { Refusal } from '../core/refusal';
 import {
@@ -225,7 +225,7 @@ export class Converter {
     const inputs = [...inputsOf(definition), UNITS_PARAMETER];
     const isList = (i: number): boolean => {
       const input = inputsOf(definition)[i];
-      return input?.reading.as === 'list';
+      return input !== undefined && takesRange(input.reading);
     };
     const shape = shapeOf(
       args.flatMap((reference, i) =>
@@ -246,7 +246,12 @@ export class Converter {
           if (!reference) return undefined;
           if (isList(i)) {
             const cells = reference.cells.flat().map(({ value }) => value);
-            return { text: reference.text, cells, varies: reference.varies };
+            return {
+              text: reference.text,
+              cells,
+              varies: reference.varies,
+              rows: reference.cells.length,
+            };
           }
           const { text, value } = cellOf(reference, row, column);
           return { text, cells: [value], varies: reference.varies };

@@ -5,10 +5,10 @@ import { NAMESPACE } from '../cells/namespace';
 import { readCall } from '../call/readCall';
 import { valueSource } from '../call/tools/show';
 import { sourceText } from '../derive/words';
-import { inputsOf, type Definition } from '../core/define';
+import { inputsOf, type Definition, type Entry } from '../core/define';
 import { quantityText, withUnit } from '../core/format';
 import { systemUnit } from '../core/quantity';
-import { workOf } from '../derive/work';
+import { entriesText, workOf } from '../derive/work';
 import type { CellCall } from '../workbook/calculated';
 
 /** One call of a function of the catalogue, told for a person. */
@@ -59,9 +59,11 @@ export function describeCall({ id, args: typed }: CellCall): DescribedCall | und
               ? (value as readonly number[])
                   .map((one) => quantityText(one, reading.kind, place.system))
                   .join(', ')
-              : args[i]
-                ? firstText(args[i])
-                : String(inputsOf(definition)[i]?.default ?? '');
+              : reading.as === 'set'
+                ? entriesText(value as readonly Entry<unknown>[])
+                : args[i]
+                  ? firstText(args[i])
+                  : String(inputsOf(definition)[i]?.default ?? '');
         return [`${name} = ${text}${args[i] ? '' : ' (left out)'}`];
       }),
       equations: work.lines.flatMap(({ role, equation }) =>

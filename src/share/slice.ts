@@ -1,6 +1,6 @@
 import { findDefinition } from '../call/findDefinition';
 import { NAMESPACE } from '../cells/namespace';
-import { inputsOf } from '../core/define';
+import { inputsOf, takesRange } from '../core/define';
 import { isCall, tokenize, type Token } from '../cells/formulaTokens';
 import { RANGE_READERS } from '../package/futureFunctions';
 import { constantText, type Place, type Reference, type References } from '../workbook/references';
@@ -60,7 +60,7 @@ function opensReader(tokens: readonly Token[], open: number): boolean {
   if (!name.startsWith(`${NAMESPACE}.`)) return RANGE_READERS.has(name);
   const id = name.slice(NAMESPACE.length + 1);
   try {
-    return inputsOf(findDefinition(id)).some(({ reading }) => reading.as === 'list');
+    return inputsOf(findDefinition(id)).some(({ reading }) => takesRange(reading));
   } catch {
     // The functions about functions read whole ranges, but for the one that converts units.
     return id !== 'UNIT.CONVERT';

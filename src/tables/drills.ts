@@ -19,7 +19,9 @@ export interface Drill {
 export const DRILL_SOURCES: Readonly<Record<DrillSeries, Source>> = {
   number: secondHand('ASME B94.11M, as listed in gumyr/cq_warehouse drill_sizes.csv'),
   letter: secondHand('ASME B94.11M, as listed in gumyr/cq_warehouse drill_sizes.csv'),
-  fraction: derived('sixty-fourths of an inch'),
+  fraction: derived(
+    'sixty-fourths of an inch; which of them are made above 1 1/2 in is from memory of ASME B94.11M',
+  ),
   metric: fromMemory('ISO 235 preferred diameters: jobber series to 20 mm, taper shank series above'),
 };
 
@@ -37,8 +39,11 @@ const LETTERS = [
   234, 238, 242, 246, 250, 257, 261, 266, 272, 277, 281, 290, 295,
   302, 316, 323, 332, 339, 348, 358, 368, 377, 386, 397, 404, 413,
 ];
-/** Up to 1 1/2 in. */
-const SIXTY_FOURTHS = 96;
+/** Sixty-fourths of an inch: each up to 1 3/4 in, every second one up to 2 1/4 in. */
+const SIXTY_FOURTHS = [
+  ...Array.from({ length: 112 }, (_, i) => i + 1),
+  ...Array.from({ length: 16 }, (_, i) => 114 + 2 * i),
+];
 
 /** Tenths of a millimetre below 1 mm are split 0, 2, 5, 8; then even steps up to each limit, all in 0.01 mm. */
 function metricHundredths(): number[] {
@@ -69,10 +74,10 @@ const millimetres = (hundredths: number): string =>
 
 // Fractions stand first, so that of equal sizes the fraction gives the name (E and 1/4).
 export const DRILLS: readonly Drill[] = [
-  ...Array.from({ length: SIXTY_FOURTHS }, (_, i): Drill => ({
-    name: fractionName(i + 1),
+  ...SIXTY_FOURTHS.map((size): Drill => ({
+    name: fractionName(size),
     series: 'fraction',
-    diameter: ((i + 1) / 64) * 0.0254,
+    diameter: (size / 64) * 0.0254,
   })),
   ...NUMBERS.map((size, i): Drill => ({
     name: `#${i + 1}`,

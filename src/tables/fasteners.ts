@@ -1,4 +1,4 @@
-import { commonPractice, fromMemory, secondHand, type Source } from '../core/define';
+import { commonPractice, fromMemory, published, secondHand, type Source } from '../core/define';
 import { Refusal } from '../core/refusal';
 import { DRILLS } from './drills';
 import { deviations } from './iso286';
@@ -16,6 +16,13 @@ export const FASTENER_SOURCES = {
     'ISO 273, as listed in gumyr/cq_warehouse clearance_hole_sizes.csv; M12, M14 and M16, rounded up to full millimetres there, as at engineeringhardware.com',
   ),
   inchHole: fromMemory('ASME B18.3 drill and counterbore sizes'),
+  looseInchHole: published(
+    'Machinery’s Handbook, 31st edition, p. 1741, Table 1a (ANSI/ASME B18.2.8-1999): loose class; the size #10, not legible there, from memory',
+  ),
+  isoFlat: secondHand(
+    'ISO 10642 socket countersunk heads, as two independent pages list them (M3 to M16, M20)',
+  ),
+  inchFlat: secondHand('ASME B18.3 socket flat countersunk heads, as two independent pages list them'),
   isoBore: fromMemory('DIN 974-1 series 1'),
   boreDepth: commonPractice('head height and 0.4 mm (1/64 in), so that the head lies below the face'),
   isoShoulder: secondHand(
@@ -27,7 +34,9 @@ export const FASTENER_SOURCES = {
   isoDowel: secondHand(
     'ISO 8734, as listed in shaise/FreeCAD_FastenersWB iso8734def.csv; limits m6 of ISO 286',
   ),
-  inchDowel: fromMemory('ASME B18.8.2 hardened ground dowel pins, standard series'),
+  inchDowel: secondHand(
+    'ASME B18.8.2-2000 hardened ground machine dowel pins, standard series, as two independent pages list them',
+  ),
   ejectorPin: fromMemory('ISO 6751; limits g6 of ISO 286'),
   iso898: secondHand(
     'ISO 898-1, by its load tables at slsbearings.com/slsbnn/tensile-strength.html, usefastener.com and optimas.com; yield from memory',
@@ -60,6 +69,27 @@ const INCH_HEADS: readonly (readonly [size: string, head: number, hex: number, b
   ['3/4', 1.125, 5/8, 1 + 3/16, '49/64', '25/32'], ['7/8', 1.312, 3/4, 1 + 3/8, '57/64', '29/32'],
   ['1', 1.5, 3/4, 1 + 5/8, '1-1/64', '1-1/32'],
 ];
+// Drills of the loose clearance hole, ASME B18.2.8.
+const INCH_LOOSE: Readonly<Record<string, string>> = {
+  '#0': '3/32', '#1': '#37', '#2': '#32', '#3': '#30', '#4': '#27', '#5': '11/64', '#6': '#13', '#8': '#3', '#10': 'B',
+  '1/4': '19/64', '5/16': '23/64', '3/8': '27/64', '7/16': '31/64', '1/2': '39/64', '5/8': '47/64', '3/4': '29/32', '7/8': '1-1/32',
+  '1': '1-5/32',
+}; // prettier-ignore
+// Socket countersunk heads: size, largest diameter (where the cone would end in a sharp edge), height, hexagon.
+// ISO 10642, 90°, mm.
+// prettier-ignore
+const ISO_FLATS: readonly (readonly [size: number, head: number, height: number, hex: number])[] = [
+  [3, 6.72, 1.86, 2], [4, 8.96, 2.48, 2.5], [5, 11.2, 3.1, 3], [6, 13.44, 3.72, 4], [8, 17.92, 4.96, 5], [10, 22.4, 6.2, 6],
+  [12, 26.88, 7.44, 8], [16, 33.6, 8.8, 10], [20, 40.32, 10.16, 12],
+];
+// ASME B18.3, 82°, inches.
+// prettier-ignore
+const INCH_FLATS: readonly (readonly [size: string, head: number, height: number, hex: number])[] = [
+  ['#0', 0.138, 0.044, 0.035], ['#1', 0.168, 0.054, 0.05], ['#2', 0.197, 0.064, 0.05], ['#3', 0.226, 0.073, 1/16],
+  ['#4', 0.255, 0.083, 1/16], ['#5', 0.281, 0.09, 5/64], ['#6', 0.307, 0.097, 5/64], ['#8', 0.359, 0.112, 3/32],
+  ['#10', 0.411, 0.127, 1/8], ['1/4', 0.531, 0.161, 5/32], ['5/16', 0.656, 0.198, 3/16], ['3/8', 0.781, 0.234, 7/32],
+  ['7/16', 0.844, 0.234, 1/4], ['1/2', 0.938, 0.251, 5/16], ['5/8', 1.188, 0.324, 3/8], ['3/4', 1.438, 0.396, 1/2],
+];
 // ISO 273 clearance holes: size, close, normal, loose, mm.
 // prettier-ignore
 const ISO_HOLES: readonly (readonly [size: number, close: number, normal: number, loose: number])[] = [
@@ -80,6 +110,54 @@ export interface SocketHead {
   readonly boreDepth: number;
   readonly source: Source;
   readonly boreSource: Source;
+}
+
+export interface FlatHead {
+  /** Largest diameter, height and hexagon across flats, m; included angle, rad. */
+  readonly head: number;
+  readonly height: number;
+  readonly hex: number;
+  readonly angle: number;
+  readonly source: Source;
+}
+
+const DEGREE = Math.PI / 180;
+
+/** Socket countersunk head screw of a thread, coarse or fine. */
+export function flatHead({ system, printed, name }: Thread): FlatHead {
+  if (system === 'ISO') {
+    const row = ISO_FLATS.find(([size]) => same(size, printed.major));
+    if (!row)
+      throw new UnknownName(
+        'ISO 10642 countersunk screw',
+        name,
+        around(
+          ISO_FLATS.map(([size]) => size),
+          printed.major,
+          metricSize,
+        ),
+      );
+    const [, head, height, hex] = row.map(millimetre) as [number, number, number, number];
+    return { head, height, hex, angle: 90 * DEGREE, source: FASTENER_SOURCES.isoFlat };
+  }
+  const row = INCH_FLATS.find(([size]) => same(unSize(size), printed.major));
+  if (!row)
+    throw new UnknownName(
+      'ASME B18.3 countersunk screw',
+      name,
+      nearestInch(
+        INCH_FLATS.map(([size]) => size),
+        printed.major,
+      ),
+    );
+  const [, head, height, hex] = row;
+  return {
+    head: inch(head),
+    height: inch(height),
+    hex: inch(hex),
+    angle: 82 * DEGREE,
+    source: FASTENER_SOURCES.inchFlat,
+  };
 }
 
 /** Space left above a head in its counterbore: 0.4 mm, 1/64 in. */
@@ -112,7 +190,7 @@ export function socketHead(thread: Thread): SocketHead {
   }
   const row = INCH_HEADS.find(([size]) => same(unSize(size), printed.major));
   if (row) return of(row[1], row[2], row[3], inch);
-  throw new UnknownName('ASME B18.3 socket head screw', name, nearestInch(printed.major));
+  throw new UnknownName('ASME B18.3 socket head screw', name, nearestInch(INCH_HEAD_SIZES, printed.major));
 }
 
 const metricSize = (size: number): string => `M${size}`;
@@ -124,11 +202,13 @@ const around = (sizes: readonly number[], size: number, name: (size: number) => 
     .slice(0, 3)
     .map(name);
 
-const nearestInch = (size: number): string[] =>
+const INCH_HEAD_SIZES = INCH_HEADS.map(([name]) => name);
+
+const nearestInch = (names: readonly string[], size: number): string[] =>
   around(
-    INCH_HEADS.map(([name]) => unSize(name)),
+    names.map((name) => unSize(name)),
     size,
-    (value) => INCH_HEADS.find(([name]) => same(unSize(name), value))?.[0] ?? '',
+    (value) => names.find((name) => same(unSize(name), value)) ?? '',
   );
 
 export const CLEARANCE_FITS = ['close', 'normal', 'loose'] as const;
@@ -157,11 +237,14 @@ export function clearanceHole(
     };
   }
   const row = INCH_HEADS.find(([size]) => same(unSize(size), printed.major));
-  if (!row) throw new UnknownName('inch clearance hole', name, nearestInch(printed.major));
-  if (fit === 'loose')
-    throw new Refusal('is "loose", but inch screws have only close and normal holes in the tables', 'fit');
-  const drill = DRILLS.find((it) => it.name === row[fit === 'close' ? 4 : 5]);
-  return { diameter: drill?.diameter ?? NaN, source: FASTENER_SOURCES.inchHole };
+  if (!row) throw new UnknownName('inch clearance hole', name, nearestInch(INCH_HEAD_SIZES, printed.major));
+  const [size, , , , close, normal] = row;
+  const wanted = { close, normal, loose: INCH_LOOSE[size] }[fit];
+  const drill = DRILLS.find((it) => it.name === wanted);
+  return {
+    diameter: drill?.diameter ?? NaN,
+    source: FASTENER_SOURCES[fit === 'loose' ? 'looseInchHole' : 'inchHole'],
+  };
 }
 
 // Shoulder screws. ISO 7379: shoulder, thread, thread length, largest head, head height, hexagon, mm.
@@ -249,7 +332,7 @@ const ISO_DOWELS: readonly (readonly [size: number, shortest: number, longest: n
   [10, 22, 100], [12, 26, 100], [16, 40, 100], [20, 50, 100],
 ];
 // prettier-ignore
-const INCH_DOWELS = [1/16, 5/64, 3/32, 1/8, 3/16, 1/4, 5/16, 3/8, 7/16, 1/2, 5/8, 3/4, 7/8, 1];
+const INCH_DOWELS = [1/16, 5/64, 3/32, 1/8, 5/32, 3/16, 1/4, 5/16, 3/8, 7/16, 1/2, 5/8, 3/4, 7/8, 1];
 
 export interface GroundPin {
   /** Nominal diameter and its limits, m. */
@@ -259,10 +342,12 @@ export interface GroundPin {
   readonly source: Source;
 }
 
-/** Hardened dowel pins, metric m6, inch 0.0002 in over nominal ± 0.0001 in. */
-export const DOWELS: readonly (GroundPin & {
+export interface Dowel extends GroundPin {
+  /** m; absent where the table has none. */
   readonly lengths?: readonly [shortest: number, longest: number];
-})[] = [
+}
+/** Hardened dowel pins, metric m6, inch 0.0002 in over nominal ± 0.0001 in. */
+export const DOWELS: readonly Dowel[] = [
   ...ISO_DOWELS.map(([size, shortest, longest]) => ({
     ...metricPin(size, 'm6', FASTENER_SOURCES.isoDowel),
     lengths: [millimetre(shortest), millimetre(longest)] as const,
@@ -285,9 +370,22 @@ function metricPin(size: number, of: string, source: Source): GroundPin {
   };
 }
 
-/** The dowel pin of a nominal diameter, m, where there is one. */
-export const dowel = (diameter: number): (typeof DOWELS)[number] | undefined =>
-  DOWELS.find((pin) => same(pin.diameter, diameter));
+/** The ground pin of a nominal diameter, m; refused with the nearest that there are. */
+function pinOf<T extends GroundPin>(what: string, pins: readonly T[], diameter: number): T {
+  const nearest = [...pins].sort((a, b) => Math.abs(a.diameter - diameter) - Math.abs(b.diameter - diameter));
+  const [first] = nearest;
+  if (first && same(first.diameter, diameter)) return first;
+  throw new UnknownName(
+    what,
+    `${sizeName(diameter, 'ISO')} (${sizeName(diameter, 'UN')})`,
+    nearest.slice(0, 3).map((pin) => sizeName(pin.diameter, isInch(pin) ? 'UN' : 'ISO')),
+  );
+}
+
+const isInch = ({ diameter }: GroundPin): boolean => INCH_DOWELS.some((size) => same(inch(size), diameter));
+
+export const dowel = (diameter: number): Dowel => pinOf('dowel pin', DOWELS, diameter);
+export const ejectorPin = (diameter: number): EjectorPin => pinOf('ejector pin', EJECTOR_PINS, diameter);
 
 // ISO 6751 ejector pins: diameter, head diameter, head height, mm.
 // prettier-ignore
@@ -296,13 +394,17 @@ const EJECTOR: readonly (readonly [size: number, head: number, height: number])[
   [6, 12, 5], [7, 12, 5], [8, 14, 5], [9, 14, 5], [10, 16, 5], [12, 18, 7], [14, 22, 7], [16, 22, 7], [20, 26, 8], [25, 32, 10],
 ];
 
+export interface EjectorPin extends GroundPin {
+  /** Diameter and height of the head, m. */
+  readonly head: number;
+  readonly height: number;
+}
 /** Ejector pins, g6. */
-export const EJECTOR_PINS: readonly (GroundPin & { readonly head: number; readonly height: number })[] =
-  EJECTOR.map(([size, head, height]) => ({
-    ...metricPin(size, 'g6', FASTENER_SOURCES.ejectorPin),
-    head: millimetre(head),
-    height: millimetre(height),
-  }));
+export const EJECTOR_PINS: readonly EjectorPin[] = EJECTOR.map(([size, head, height]) => ({
+  ...metricPin(size, 'g6', FASTENER_SOURCES.ejectorPin),
+  head: millimetre(head),
+  height: millimetre(height),
+}));
 
 export interface Strength {
   /** Proof stress, yield and tensile strength, Pa. */

@@ -75,6 +75,8 @@ function cellsFor(
         return fc.array(quantity(input, system, definition), { minLength: 3, maxLength: 3 });
       case 'choice':
         return fc.constantFrom(...reading.words).map((word) => [word]);
+      case 'set':
+        return fc.constantFrom(...known).map((cells) => [cells].flat());
       default:
         return fc.constantFrom(...(known.length > 0 ? known : ['P20'])).map((word) => [word]);
     }

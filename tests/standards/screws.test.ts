@@ -231,7 +231,7 @@ describe('range and refusals of screws', () => {
     expect(refusal(screwHead, 'M7', 'dia').message).toMatch(/^thread is "M7".*M6, M8/);
     expect(refusal(screwBore, '9/16-12', 'depth').message).toMatch(/^thread .*1\/2, 5\/8/);
     expect(refusal(screwClearance, 'M9', 'close').message).toMatch(/^thread /);
-    expect(refusal(screwClearance, '1/4-20', 'loose').message).toMatch(/^fit is "loose".*close and normal/);
+    expect(refusal(screwHead, 'M7', 'countersunk dia').message).toMatch(/^thread is "M7".*M6, M8/);
   });
 });
 

@@ -16,7 +16,7 @@ import { threadStrip } from '../../src/catalogue/thread/strip';
 import { threadValue } from '../../src/catalogue/thread/value';
 import type { Definition } from '../../src/core/define';
 import { evaluate } from '../../src/core/evaluate';
-import { DRILLS } from '../../src/tables/drills';
+import { DRILLS, drillsOf } from '../../src/tables/drills';
 import { THREADS } from '../../src/tables/threads';
 import { ask, askNumber } from '../support/ask';
 import { valuesOf } from '../support/runCheck';
@@ -274,7 +274,7 @@ describe('TAP.DRILL', () => {
   });
 
   it('is the nearest of its series for every thread and percent, and leaves what TAP.PERCENT says', () => {
-    const sizes = DRILLS.map(({ diameter }) => diameter / 0.0254);
+    const sizes = drillsOf('inch').map(({ diameter }) => diameter / 0.0254);
     for (const { name, printed, system } of THREADS) {
       if (system !== 'UN' || printed.major > 1.5) continue;
       for (const percent of [55, 68, 80]) {

@@ -28,7 +28,7 @@ describe('every drill of the tables', () => {
   it('belongs to a series of the right length', () => {
     expect(drillsOf('number')).toHaveLength(80);
     expect(drillsOf('letter')).toHaveLength(26);
-    expect(drillsOf('fraction').at(-1)?.diameter).toBeCloseTo(1.5 * inch, 12);
+    expect(drillsOf('fraction').at(-1)?.diameter).toBeCloseTo(2.25 * inch, 12);
     expect(drillsOf('metric').at(-1)?.diameter).toBeGreaterThanOrEqual(0.032);
   });
 
@@ -62,7 +62,9 @@ describe('ASME B94.11M sizes', () => {
     ['U', 0.368],
     ['Z', 0.413],
     ['7/32', 0.21875],
-    ['1-33/64', NaN],
+    ['1-33/64', 1.515625],
+    ['1-49/64', NaN],
+    ['2-1/32', 2.03125],
     ['1-31/64', 1.484375],
   ])('%s is %d in', (name, size) => {
     if (Number.isNaN(size)) expect(() => findDrill(name)).toThrow(UnknownName);

@@ -1,4 +1,4 @@
-import { inputsOf, type AnyInput, type Definition } from '../../core/define';
+import { inputsOf, takesRange, type AnyInput, type Definition } from '../../core/define';
 import { naming, Refusal } from '../../core/refusal';
 import type { Argument, CellValue, Matrix } from '../../cells/value';
 import { inputIndex } from '../findDefinition';
@@ -24,6 +24,12 @@ export function readInputs(definition: Definition, range: Matrix, columns: numbe
   });
 }
 
+/** Whether an input takes a range as one list or set, so that no single value can stand for it. */
+export const isRange = (definition: Definition, index: number): boolean => {
+  const input = inputsOf(definition)[index];
+  return input !== undefined && takesRange(input.reading);
+};
+
 /** The arguments of a call with one cell taken from each row; rows of the same argument make a list. */
 export function argumentsFrom(
   definition: Definition,
@@ -34,7 +40,7 @@ export function argumentsFrom(
   const inputs = inputsOf(definition);
   const args = inputs.map((input, index): Argument => {
     const own = rows.filter((row) => row.index === index);
-    if (own.length > 1 && input.reading.as !== 'list')
+    if (own.length > 1 && !takesRange(input.reading))
       throw new Refusal(`names ${input.name} more than once`, 'inputs');
     return own.length === 0 ? undefined : own.map((row) => [take(row)]);
   });

@@ -7,7 +7,7 @@ import type { CellValue, Matrix } from '../../cells/value';
 import { findDefinition, inputIndex } from '../findDefinition';
 import { amountReader } from '../readArgument';
 import { present } from '../worksheet';
-import { readInputs, type InputRow } from './inputsTable';
+import { isRange, readInputs, type InputRow } from './inputsTable';
 import { calculationOf, changed, readAs, resultWith } from './oneCalculation';
 import { FUNCTION, INPUTS, UNITS } from './parameters';
 import { parameter, type Tool } from './tool';
@@ -47,7 +47,7 @@ export const tryMatch: Tool = {
     const { reading, name } = inputsOf(definition)[index] as AnyInput;
     if (reading.as !== 'quantity' || reading.kind === 'count')
       throw new Refusal(`is ${name}, which is not a quantity that can take any value`, 'argument');
-    if (inputsOf(definition)[varied]?.reading.as === 'list')
+    if (isRange(definition, varied))
       throw new Refusal(`is ${args.text('varied')}, which is a list`, 'varied');
     if (varied === index) throw new Refusal(`is ${name}, which is the argument sought`, 'varied');
     const low = readAs(definition, index, args.cell('low'), units, 'low') as number;

@@ -3,7 +3,7 @@ import { naming, Refusal } from '../../core/refusal';
 import type { Argument, CellValue, Matrix } from '../../cells/value';
 import { findDefinition, inputIndex } from '../findDefinition';
 import { callDefinition } from '../worksheet';
-import { argumentsFrom, readInputs } from './inputsTable';
+import { argumentsFrom, isRange, readInputs } from './inputsTable';
 import { FUNCTION, INPUTS, UNITS } from './parameters';
 import { parameter, type Tool } from './tool';
 
@@ -60,8 +60,7 @@ export const tryTable: Tool = {
 
     function varied(name: string, range: Matrix, argument: string, values: string): [number, CellValue[]] {
       const index = naming(argument, () => inputIndex(definition, name));
-      if (inputsOf(definition)[index]?.reading.as === 'list')
-        throw new Refusal(`is ${name}, which is a list`, argument);
+      if (isRange(definition, index)) throw new Refusal(`is ${name}, which is a list`, argument);
       if (range.length > 1 && (range[0]?.length ?? 0) > 1)
         throw new Refusal('takes one row or one column', values);
       const cells = range.flat().filter(isCell);

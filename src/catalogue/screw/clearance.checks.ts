@@ -23,4 +23,11 @@ export default checks(screwClearance, [
     from: 'ASME B18.3 (from memory)',
     kind: 'memory',
   },
+  {
+    given: { thread: '1/4-20', fit: 'loose' },
+    expect: '19/64 in',
+    within: 1e-12,
+    from: 'Machinery’s Handbook, 31st edition, p. 1741, Table 1a: smallest loose hole 0.297 in',
+    kind: 'published',
+  },
 ]);

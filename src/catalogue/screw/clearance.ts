@@ -21,12 +21,12 @@ export const screwClearance = lookup({
     thread,
     choice('fit', CLEARANCE_FITS, {
       default: 'normal',
-      says: 'Close, normal or loose; inch screws have close and normal',
+      says: 'Close, normal or loose',
     }),
   ],
   columns: { close: column('close'), normal: column('normal'), loose: column('loose') },
   rows: () => rowsWith((of) => clearanceHole(of, 'normal')),
-  sources: [FASTENER_SOURCES.isoHole, FASTENER_SOURCES.inchHole],
+  sources: [FASTENER_SOURCES.isoHole, FASTENER_SOURCES.inchHole, FASTENER_SOURCES.looseInchHole],
   notes: [
     'Normal is the medium series of ISO 273. Dowels locate plates, screws only hold them: give the screws room.',
   ],

@@ -30,4 +30,25 @@ export default checks(screwHead, [
     from: 'ASME B18.3: as high as thick',
     kind: 'memory',
   },
+  {
+    given: { thread: 'M6', what: 'countersunk dia' },
+    expect: '13.44 mm',
+    within: 1e-12,
+    from: 'ISO 10642, as two independent pages list it',
+    kind: 'secondhand',
+  },
+  {
+    given: { thread: '1/4-20', what: 'countersunk dia' },
+    expect: '0.531 in',
+    within: 1e-12,
+    from: 'ASME B18.3, as two independent pages list it',
+    kind: 'secondhand',
+  },
+  {
+    given: { thread: '10-32', what: 'countersunk angle' },
+    expect: '82 deg',
+    within: 1e-12,
+    from: 'flat heads of inch screws have 82°',
+    kind: 'practice',
+  },
 ]);

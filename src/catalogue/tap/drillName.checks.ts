@@ -9,6 +9,18 @@ export default checks(tapDrillName, [
     kind: 'memory',
   },
   {
+    given: { thread: '3/4-10' },
+    expect: '21/32',
+    from: 'Machinery’s Handbook, 31st edition, p. 2168, Table 4',
+    kind: 'published',
+  },
+  {
+    given: { thread: '1/4-20', kind: 'wire insert' },
+    expect: 'H',
+    from: 'by hand: 0.25 + 1.29904/20 × 0.25 = 0.2662, H is 0.266',
+    kind: 'derived',
+  },
+  {
     given: { thread: '5/16-18', percent: '75 %', series: 'inch' },
     expect: 'F',
     from: 'usual inch tap drill chart (from memory)',
@@ -21,9 +33,9 @@ export default checks(tapDrillName, [
     kind: 'memory',
   },
   {
-    given: { thread: 'M10', percent: '0.001 %', series: 'metric' },
-    expect: '10.0 mm',
-    from: 'next to no thread: the drill of the major diameter',
+    given: { thread: 'M10', percent: '76.98 %', series: 'metric' },
+    expect: '8.5 mm',
+    from: 'one pitch off the diameter is 76.98 %, whatever the thread: 10 − 1.5',
     limit: true,
   },
 ]);

@@ -17,27 +17,35 @@ import { tapDrillInputs } from './inputs';
 
 /** The hole before tapping: what drill leaves what percent of thread. */
 
-type TapKind = 'cut' | 'form';
+type TapKind = Values<typeof tapDrillInputs>['kind'];
 
 const USUAL_PERCENT = 0.75;
 
 /** Share of the pitch by which a full thread narrows the hole. A forming tap raises metal, so its hole is larger. */
-const narrowing = (kind: TapKind): number => (kind === 'cut' ? FULL_THREAD : 0.68);
+const narrowing = (kind: TapKind): number => (kind === 'form' ? 0.68 : FULL_THREAD);
 
-const idealDiameter = ({ major, pitch }: Thread, share: number, kind: TapKind): number =>
-  major - narrowing(kind) * pitch * share;
+/** Diameter of a hole that holds no thread at all. The tap of a wire insert is one wire a side larger than the screw. */
+export const fullDiameter = ({ major, pitch }: Thread, kind: TapKind): number =>
+  kind === 'wire insert' ? major + FULL_THREAD * pitch : major;
 
-export const shareOfThread = ({ major, pitch }: Thread, diameter: number, kind: TapKind): number =>
-  (major - diameter) / (narrowing(kind) * pitch);
+const idealDiameter = (thread: Thread, share: number, kind: TapKind): number =>
+  fullDiameter(thread, kind) - narrowing(kind) * thread.pitch * share;
+
+export const shareOfThread = (thread: Thread, diameter: number, kind: TapKind): number =>
+  (fullDiameter(thread, kind) - diameter) / (narrowing(kind) * thread.pitch);
+
+/** A shop has the drills of its own system. */
+const usualSeries = ({ system }: Thread): DrillChoice => (system === 'UN' ? 'inch' : 'metric');
 
 type TapDrillChoice = Values<typeof tapDrillInputs>;
 type Show = (step: keyof typeof steps, value: number | string) => void;
 
 /** The standard drill for a tap, with the working. */
 export function chooseTapDrill(
-  { thread, percent, kind, series }: TapDrillChoice,
+  { thread, percent, kind, series: chosen }: TapDrillChoice,
   show: Show = () => undefined,
 ): Drill {
+  const series = chosen ?? usualSeries(thread);
   const listed =
     percent === undefined &&
     kind === 'cut' &&
@@ -68,12 +76,15 @@ function nearestTo(thread: Thread, share: number, kind: TapKind, series: DrillCh
 /** Diameter of the hole that a thread is usually cut in; above the largest drill it is bored to the very size. */
 export function usualHole(thread: Thread): number {
   try {
-    return chooseTapDrill({ thread, percent: undefined, kind: 'cut', series: 'all' }).diameter;
+    return chooseTapDrill({ thread, percent: undefined, kind: 'cut', series: undefined }).diameter;
   } catch (error) {
     if (error instanceof Refusal) return idealDiameter(thread, USUAL_PERCENT, 'cut');
     throw error;
   }
 }
+
+export const PERCENT_EQUATION =
+  '(d - drill)/(1.299*P) when cut, (d - drill)/(0.68*P) when formed, (d + 1.299*P - drill)/(1.299*P) for a wire insert';
 
 const steps = {
   share: {
@@ -84,14 +95,14 @@ const steps = {
   ideal: {
     gives: 'length',
     says: 'Diameter that leaves exactly that percent',
-    equation: 'd - 1.299*P*p when cut, d - 0.68*P*p when formed',
+    equation: 'd - 1.299*P*p when cut, d - 0.68*P*p when formed, d + 1.299*P*(1 - p) for a wire insert',
   },
   by: { gives: 'text', says: 'How the drill is chosen', equation: 'ISO 2306 or nearest of the series' },
   drill: { gives: 'text', says: 'The standard drill', equation: 'its name' },
   left: {
     gives: 'percent',
     says: 'Percent of thread that it leaves',
-    equation: '(d - drill)/(1.299*P) when cut, (d - drill)/(0.68*P) when formed',
+    equation: PERCENT_EQUATION,
   },
 } as const;
 
@@ -101,6 +112,11 @@ export const PERCENT_OF_THREAD = derived(
 export const FORMING_RULE = commonPractice(
   'Forming taps: diameter less 0.0068 of the pitch for each percent',
 );
+export const WIRE_INSERT = derived(
+  'Wire thread insert: the tapped hole is one height of the wire’s profile, 0.6495 P, larger a side than the screw (geometry of ASME B18.29.1, not read)',
+);
+export const WIRE_INSERT_NOTE =
+  'kind "wire insert": give the thread of the screw. The hole is tapped with the insert’s own tap, not with the tap of that thread; the insert’s maker has the last word.';
 export const PERCENT_NOTE =
   'Percent on the scale of tap drill charts, where 100 % is 1.299 P and the basic profile holds 83.3 %. A scale on which the basic profile is 100 % ' +
   'gives 1.2 times as much. Diameter less pitch always leaves 77 %.';
@@ -144,6 +160,11 @@ const RANGE: readonly {
     says: 'The hole is larger than class 2B or 6H lets the minor diameter be: it holds less than the standard counts on.',
   },
   {
+    kind: 'wire insert',
+    holds: (_, share) => share <= MOST_CUT + ROUNDING,
+    says: 'More than 83.3 % of thread: the hole is below the smallest that the insert’s tap is made for.',
+  },
+  {
     kind: 'form',
     holds: (_, share) => share <= MOST_FORMED + ROUNDING,
     says: 'The metal that the tap raises has no room in this hole: the tap seizes and breaks.',
@@ -175,13 +196,20 @@ export function nativeTapDrill(
   write: NativeWriter,
   tell: { readonly head: string; readonly of: (drill: Drill) => number | string },
 ): string {
-  const values = { thread: thread.fixed(), kind: kind.fixed(), series: series.fixed() };
+  const own = thread.fixed();
+  const values = {
+    thread: own,
+    kind: kind.fixed(),
+    series: series.given ? series.fixed() : usualSeries(own),
+  };
   if (!percent.given) {
     const told = tell.of(chooseTapDrill({ ...values, percent: undefined }));
     return typeof told === 'number' ? String(told) : `"${told}"`;
   }
-  const { major, pitch } = values.thread;
-  const ideal = write.step('ideal', `${major}-${narrowing(values.kind) * pitch}*${percent.text}`);
+  const ideal = write.step(
+    'ideal',
+    `${fullDiameter(own, values.kind)}-${narrowing(values.kind) * own.pitch}*${percent.text}`,
+  );
   const { steps: drills, end } = drillSteps(values.series);
   write.refuse(`${ideal}<${drills[0]?.[0] ?? 0}`, 'series has no drill so small');
   write.refuse(`${ideal}>${end}`, 'series has no drill so large');
@@ -197,15 +225,16 @@ export function nativeTapDrill(
 export const tapDrillParts = {
   inputs: tapDrillInputs,
   method:
-    'The drill of the series nearest the ideal diameter; for an ISO metric thread without a percent the drill of ISO 2306.',
+    'The drill of the series nearest the ideal diameter; for an ISO metric thread that is cut, without a percent, the drill of ISO 2306.',
   steps,
   sources: [
     PERCENT_OF_THREAD,
     TAP_DRILLS_SOURCE,
     fromMemory('Drill sizes of ASME B94.11M and ISO 235'),
     FORMING_RULE,
+    WIRE_INSERT,
   ],
-  notes: [PERCENT_NOTE],
+  notes: [PERCENT_NOTE, WIRE_INSERT_NOTE],
   valid: holeInRange((x: TapDrillChoice) => ({ ...x, diameter: chooseTapDrill(x).diameter })),
   cautions: [
     {

@@ -4,6 +4,7 @@ import { tapDrill } from './drill';
 import { tapDrillName } from './drillName';
 import { tapFeed } from './feed';
 import { tapPercent } from './percent';
+import { tapPipe } from './pipe';
 import { tapTorque } from './torque';
 import { tapTravel } from './travel';
 
@@ -16,4 +17,5 @@ export const tap: readonly Definition[] = [
   tapTravel,
   tapTorque,
   tapFeed,
+  tapPipe,
 ];

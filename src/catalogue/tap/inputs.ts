@@ -1,5 +1,5 @@
 import { choice, input } from '../../core/define';
-import { drillSeries } from '../drills';
+import { DRILL_CHOICES } from '../../tables/drills';
 import { thread } from '../threads';
 
 /** What the functions of tapped holes share. */
@@ -12,11 +12,15 @@ export const percent = input('percent', 'p', 'percent', {
   says: 'Percent of full thread wanted, 100 % being 1.299 P',
   whenLeftOut: '75 %, or the drill of ISO 2306 for an ISO metric thread',
 });
-export const tapKind = choice('kind', ['cut', 'form'], {
+export const tapKind = choice('kind', ['cut', 'form', 'wire insert'], {
   default: 'cut',
-  says: 'Cutting tap, or forming tap (which needs a larger hole)',
+  says: 'Cutting tap, forming tap (which needs a larger hole), or the tap of a wire thread insert for a screw of this thread',
 });
-export const tapDrillInputs = [thread, percent, tapKind, drillSeries] as const;
+export const tapDrillSeries = choice('series', DRILL_CHOICES, {
+  optional: true,
+  says: 'Drills to choose from; "inch" is number, letter and fraction; left out: inch drills for an inch thread, metric drills for a metric thread',
+});
+export const tapDrillInputs = [thread, percent, tapKind, tapDrillSeries] as const;
 
 export const chamferPitches = input('chamferPitches', 'c', 'ratio', {
   min: 0,

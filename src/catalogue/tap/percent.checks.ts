@@ -16,6 +16,12 @@ export default checks(tapPercent, [
     from: 'by hand: one pitch of 2 × 3/4 × 0.8660254 pitches',
   },
   {
+    given: { thread: '10-32', drill: '#7', kind: 'wire insert' },
+    expect: '72.903027366 %',
+    within: 1e-9,
+    from: 'by hand: (0.19 + 1.29904/32 − 0.201)/(1.29904/32)',
+  },
+  {
     given: { thread: '1/4-20', drill: '0.2279 in', kind: 'form' },
     expect: '65 %',
     within: 1e-9,

@@ -2,7 +2,17 @@ import { procedure, type Values } from '../../core/define';
 import { refuse } from '../../core/refusal';
 import { drilled } from '../drills';
 import { thread } from '../threads';
-import { FORMING_RULE, holeInRange, PERCENT_NOTE, PERCENT_OF_THREAD, shareOfThread } from './hole';
+import {
+  FORMING_RULE,
+  fullDiameter,
+  holeInRange,
+  PERCENT_EQUATION,
+  PERCENT_NOTE,
+  PERCENT_OF_THREAD,
+  shareOfThread,
+  WIRE_INSERT,
+  WIRE_INSERT_NOTE,
+} from './hole';
 import { tapKind } from './inputs';
 
 const inputs = [thread, drilled('drill', 'd_h', 'Drill, by its name or diameter'), tapKind] as const;
@@ -12,8 +22,7 @@ export const tapPercent = procedure({
   summary: 'Percent of thread that a drill leaves for the tap.',
   inputs,
   gives: 'percent',
-  method:
-    '(d - drill)/(1.299*P) when cut, (d - drill)/(0.68*P) when formed; 1.299 P is twice 3/4 of the sharp height.',
+  method: `${PERCENT_EQUATION}; 1.299 P is twice 3/4 of the sharp height.`,
   steps: {
     d: { gives: 'length', says: 'Basic major diameter', equation: 'of the thread' },
     P: { gives: 'length', says: 'Pitch', equation: 'of the thread' },
@@ -22,7 +31,7 @@ export const tapPercent = procedure({
   run: (x, show) => {
     const { major, pitch } = x.thread;
     const { diameter } = x.drill;
-    if (diameter > major * (1 + 1e-12))
+    if (diameter > fullDiameter(x.thread, x.kind) * (1 + 1e-12))
       refuse('drill', `is larger than the thread itself: ${x.thread.name} leaves nothing to cut`);
     show('d', major);
     show('P', pitch);
@@ -34,9 +43,10 @@ export const tapPercent = procedure({
     kind: x.kind,
     diameter: x.drill.diameter,
   })),
-  sources: [PERCENT_OF_THREAD, FORMING_RULE],
+  sources: [PERCENT_OF_THREAD, FORMING_RULE, WIRE_INSERT],
   notes: [
     PERCENT_NOTE,
+    WIRE_INSERT_NOTE,
     'The strength of a thread rises little above 60 to 65 %, the torque of the tap rises steeply (common practice): where the screw is long enough take the larger drill.',
   ],
   related: ['TAP.DRILL', 'THREAD.STRIP', 'DRILL.NEAREST'],

@@ -19,6 +19,8 @@ export interface NativeArgument {
   readonly content: Content | readonly Content[];
   /** What a name or a word is read as; whatever it is now for a quantity. */
   readonly value: unknown;
+  /** Rows of a set, whose cells stand in `content` row by row. */
+  readonly rows?: number;
   /** Names are told apart by their capitals. */
   readonly exact?: boolean;
   /** A number in text, which is what the units of the call make of it. */
@@ -137,6 +139,11 @@ export class ArgumentTexts implements NativeInput {
   fixed = (): never => {
     const { argument, input } = this;
     if (!argument) return this.follows ? this.follows.fixed() : (this.defaultValue as never);
+    if (argument.byUnits) this.holdUnits();
+    if (argument.varies && !this.isFixed && input.reading.as === 'set') {
+      this.isFixed = true;
+      this.fixSet(argument);
+    }
     if (argument.varies && !this.isFixed) {
       this.isFixed = true;
       const now = argument.content as Content;
@@ -151,6 +158,27 @@ export class ArgumentTexts implements NativeInput {
     return argument.value as never;
   };
   private isFixed = false;
+
+  /** A set holds as it is now, entry by entry. */
+  private fixSet({ text, content, rows = 1 }: NativeArgument): void {
+    const cells = content as readonly Content[];
+    const columns = cells.length / rows;
+    // Cell by cell: compared as an array some programs take "1/4" for a date.
+    const differs = cells.map((cell, i) => {
+      const at = `INDEX(${text},${Math.floor(i / columns) + 1},${(i % columns) + 1})`;
+      return `(${at}<>${cell === null ? '""' : constantText(cell)})`;
+    });
+    const says = `this copy is for ${this.input.name} as it was`;
+    this.guards.push({ when: `${differs.join('+')}>0`, code: '#N/A', says });
+    this.notes.push(`${this.input.name} stays as it was; another one is refused`);
+    // Numbers in it are in the units that the call has now.
+    if (cells.some((cell) => typeof cell === 'number')) this.holdUnits();
+  }
+
+  private holdUnits(): void {
+    const guard = this.units.fixedGuard();
+    if (guard) this.guards.push(guard);
+  }
 
   /** The value of a name that was left out, as the boundary reads it. */
   defaultValue: unknown;
@@ -362,8 +390,7 @@ export class ArgumentTexts implements NativeInput {
 
   /** Of a number that was read when the copy was made: it holds in its units alone. */
   private fixUnits(kind: Kind): void {
-    const guard = this.units.decide(kind) ? this.units.fixedGuard() : undefined;
-    if (guard) this.guards.push(guard);
+    if (this.units.decide(kind)) this.holdUnits();
   }
 
   private lookedUp(symbol: string, reading: Extract<Reading, { as: 'named' }>): string {

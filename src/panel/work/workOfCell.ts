@@ -6,7 +6,7 @@ import { readCall } from '../../call/readCall';
 import { valueSource } from '../../call/tools/show';
 import { catalogue } from '../../catalogue';
 import { boundsOf, inBounds } from '../../core/amount';
-import { inputsOf, type AnyInput, type Definition, type Source } from '../../core/define';
+import { inputsOf, takesRange, type AnyInput, type Definition, type Source } from '../../core/define';
 import { quantityText } from '../../core/format';
 import { Refusal } from '../../core/refusal';
 import type { System } from '../../core/quantity';
@@ -129,7 +129,7 @@ function fromText(
     case 'constant':
       return 'typed in the formula';
     case 'cells':
-      return input.reading.as === 'list'
+      return takesRange(input.reading)
         ? `from ${origin.sheet === undefined ? '' : `${origin.sheet}!`}${areaAddress(origin.area)}`
         : `from ${originAddress(origin, row, column)}`;
     case 'expression':
