@@ -118,7 +118,7 @@ export const arithmetic = [
     const by = strictNumber(divisor);
     return by === 0 ? raise('#DIV/0!') : Math.trunc(strictNumber(value) / by);
   }),
-  plain('FACT', 'n', (value) => factorial(Math.trunc(value))),
+  plain('FACT', 'n', (value) => factorial(value < 0 ? value : Math.trunc(value))),
   plain('FACTDOUBLE', 's', (value) => {
     const number = Math.trunc(strictNumber(value));
     return number < -1 ? raise('#NUM!') : descending(number, 2);

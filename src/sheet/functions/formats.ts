@@ -30,6 +30,16 @@ const ELAPSED = /\[(?:h+|m+|s+)\]/i;
 const LITERALS = /"[^"]*"|\\.|_./g;
 const PLAIN_FRACTION = /^[^/]*[#0?] ?[#0?]+\/(?:[#0?]+|\d+)[^/]*$|^[^/#0?]*[#0?]+\/(?:[#0?]+|\d+)[^/]*$/;
 
+/** Rounded beforehand on the digits that a person sees; the library rounds the binary number: 38.925 would be 38.92. */
+function rounded(pattern: string, number: number): number {
+  const sections = pattern.split(';');
+  const bare = (sections[number < 0 && sections.length > 1 ? 1 : 0] ?? '').replace(LITERALS, '');
+  const digits = /^[^.]*[#0?](,*)(?:\.([#0?]*)(,*))?%?[^#0?%,.]*$/.exec(bare);
+  if (digits === null || /[[E/]/i.test(bare)) return number;
+  const [, before = '', places = '', behind = ''] = digits;
+  return roundTo(number, places.length + (bare.includes('%') ? 2 : 0) - 3 * (before.length + behind.length));
+}
+
 /** Formats that the library is known to read otherwise than spreadsheets are left alone. */
 function ofNumber(pattern: string, number: number): string {
   const [section = ''] = pattern.split(';');
@@ -37,7 +47,7 @@ function ofNumber(pattern: string, number: number): string {
   const isStrange =
     (/%.*%/.test(bare) || (bare.includes('/') && (bare !== section || !PLAIN_FRACTION.test(bare)))) &&
     bare !== '';
-  const text = isStrange ? undefined : format(pattern, number, OPTIONS);
+  const text = isStrange ? undefined : format(pattern, rounded(pattern, number), OPTIONS);
   if (text === undefined || /\de[+-]\d/.test(text))
     throw new Keep(`The number format ${pattern} is not known well enough here.`);
   return bounded(text);
