@@ -7,19 +7,14 @@ import { join, relative } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import type { Argument } from '../../src/cells/value';
 import { findDefinition } from '../../src/call/findDefinition';
-import { worksheetFunctions } from '../../src/call/functions';
-import { NAMESPACE } from '../../src/cells/namespace';
 import { readCall } from '../../src/call/readCall';
 import { worksheetFunction } from '../../src/call/worksheet';
 import { table } from '../../src/cli/table';
 import { inputsOf } from '../../src/core/define';
 import { answer } from '../../src/core/evaluate';
-import { Book } from '../../src/sheet/book';
-import { contentOf } from '../../src/workbook/content';
-import type { Cell, Workbook } from '../../src/package/model';
-import { newWorkbook } from '../../src/package';
 import { nanoseconds } from './measure';
 import { RIVALS, type Rival } from './rivals';
+import { moldSheets, nativeSheets } from './sheets';
 
 /** Inputs that differ from call to call, as those of a column do. */
 const VARIANTS = 64;
@@ -56,31 +51,6 @@ function callCosts({ id, cells, byHand }: Rival): (string | number)[] {
   ];
 }
 
-/** A sheet with a column of inputs and a formula of ours beside each. */
-function columnOf(formulas: number): Workbook {
-  const cells = Array.from({ length: formulas }, (_, row): Cell[] => [
-    { row, column: 0, value: 400 + row, style: 0 },
-    { row, column: 1, value: null, formula: `${NAMESPACE}.SEAT.FORCE(A${row + 1},5,0.15)`, style: 0 },
-  ]).flat();
-  const empty = newWorkbook();
-  return { ...empty, sheets: empty.sheets.slice(0, 1).map((sheet) => ({ ...sheet, cells })) };
-}
-
-function recalculationCosts(formulas: number): number[] {
-  const workbook = columnOf(formulas);
-  const start = performance.now();
-  const book = new Book(contentOf(workbook), worksheetFunctions);
-  const loaded = performance.now();
-  book.calculate();
-  const calculated = performance.now();
-  book.set([{ sheet: 0, row: 0, column: 0, value: 500 }]);
-  book.calculate();
-  const edited = performance.now();
-  return [formulas, loaded - start, calculated - loaded, edited - calculated].map(
-    (ms) => Math.round(ms * 10) / 10,
-  );
-}
-
 const SHIPPED = ['moldsheet.cjs', 'excel/functions.js', 'excel/taskpane.js', 'page/page.js', 'page/page.css'];
 
 /** Sizes of what is loaded at once; what the page loads when it needs it is one line. */
@@ -107,11 +77,10 @@ function main(): void {
     'Nanoseconds a call: by hand, in the core, at the worksheet boundary; and how many times by hand\n',
   );
   console.log(table(['Function', 'hand', 'core', 'boundary', 'core ×', 'boundary ×'], RIVALS.map(callCosts)));
-  console.log('\nRecalculation without a grid, milliseconds\n');
-  // The first one pays for what the machine has to learn.
-  recalculationCosts(100);
-  const costs = [recalculationCosts(1000), recalculationCosts(10_000), recalculationCosts(100_000)];
-  console.log(table(['Formulas', 'load', 'calculate', 'one edit'], costs));
+  console.log('\nWorkbooks of native formulas, milliseconds, beside HyperFormula; × is ours by theirs\n');
+  console.log(table(['Formulas', 'build', 'theirs', '×', 'one edit', 'theirs', '×'], nativeSheets()));
+  console.log('\nWorkbooks of our own formulas, milliseconds\n');
+  console.log(table(['Formulas', 'build', 'one edit'], moldSheets()));
   const sizes = bundleSizes();
   console.log('\nBundles, kB\n');
   console.log(

@@ -9,6 +9,8 @@ module.exports = {
   entry: path.join(root, 'scripts/bench/index.ts'),
   output: { path: dist, filename: 'bench.cjs' },
   resolve,
+  // Its license keeps it out of every file that is made here.
+  externals: { hyperformula: 'commonjs hyperformula' },
   module: { rules: [typescript] },
   stats: 'errors-only',
   performance: { hints: false },

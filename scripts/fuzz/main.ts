@@ -2,19 +2,13 @@
  * Types random formulas into this calculation and into LibreOffice and compares: `npm run fuzz [-- SEED]`. One seed is
  * always the same, the other new each time; both are printed, so that a find can be repeated.
  */
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { cellAddress } from '../../src/cells/address';
 import { CellError, type CellValue } from '../../src/cells/value';
-import { cellFinder } from '../../src/package/model';
-import { readWorkbook } from '../../src/package/read';
 import { Book } from '../../src/sheet/book';
 import type { BookCell } from '../../src/sheet/content';
-import { LibreOffice } from '../libreoffice';
 import { CELLS } from './cells';
+import { calculatedElsewhere } from './elsewhere';
 import { randomFormulas } from './formulas';
-import { plainWorkbook } from './plainWorkbook';
 
 const FIXED_SEED = 20_260_101;
 const FORMULAS_A_SEED = 3000;
@@ -26,23 +20,6 @@ function ours(cells: readonly BookCell[]): (row: number) => { value: CellValue; 
   const book = new Book({ sheets: [sheet], names: [], date1904: false }, []);
   book.calculate();
   return (row) => ({ value: book.value(0, row, COLUMN), kept: book.keptReason(0, row, COLUMN) });
-}
-
-async function theirs(file: Uint8Array): Promise<(row: number) => CellValue> {
-  const folder = mkdtempSync(join(tmpdir(), 'moldsheet-fuzz-'));
-  const office = new LibreOffice();
-  try {
-    const input = join(folder, 'fuzz.xlsx');
-    writeFileSync(input, file);
-    const failed = await office.recalculate([input], join(folder, 'out'), 50);
-    if (failed.length > 0) throw new Error('LibreOffice wrote nothing within 50 s.');
-    const [sheet] = readWorkbook(readFileSync(join(folder, 'out', 'fuzz.xlsx')), []).sheets;
-    const cell = sheet === undefined ? () => undefined : cellFinder(sheet);
-    return (row) => cell(row, COLUMN)?.value ?? null;
-  } finally {
-    office.dispose();
-    rmSync(folder, { recursive: true, force: true });
-  }
 }
 
 const isError = (value: CellValue): boolean =>
@@ -67,8 +44,9 @@ async function main(): Promise<void> {
     line.flatMap((value, column) => (value === null ? [] : [{ row, column, value }])),
   );
   const typed = formulas.map((formula, row) => ({ row, column: COLUMN, value: null, formula }));
-  const there = await theirs(
-    plainWorkbook([...data, ...typed.map(({ row, column, formula }) => ({ row, column, formula }))]),
+  const there = await calculatedElsewhere(
+    [...data, ...typed.map(({ row, column, formula }) => ({ row, column, formula }))],
+    COLUMN,
   );
   const here = ours([...data, ...typed]);
   let passed = 0;

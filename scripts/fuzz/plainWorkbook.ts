@@ -1,6 +1,7 @@
 /** The smallest .xlsx file that holds one sheet of cells: what LibreOffice is given to calculate. */
 import { strToU8, zipSync } from 'fflate';
 import { cellAddress } from '../../src/cells/address';
+import { toFileSpelling } from '../../src/package/spelling';
 
 export interface PlainCell {
   readonly row: number;
@@ -15,7 +16,7 @@ const escaped = (text: string): string =>
 
 function cellXml({ row, column, value, formula }: PlainCell): string {
   const at = cellAddress(row, column);
-  if (formula !== undefined) return `<c r="${at}"><f>${escaped(formula)}</f></c>`;
+  if (formula !== undefined) return `<c r="${at}"><f>${escaped(toFileSpelling(formula))}</f></c>`;
   return typeof value === 'number'
     ? `<c r="${at}"><v>${value}</v></c>`
     : `<c r="${at}" t="inlineStr"><is><t xml:space="preserve">${escaped(value ?? '')}</t></is></c>`;

@@ -145,9 +145,11 @@ function stack(arrays: readonly ArrayValue[], isDown: boolean): ArrayValue {
   const side = (array: ArrayValue) => (isDown ? array.rows : array.columns);
   const other = (array: ArrayValue) => (isDown ? array.columns : array.rows);
   const width = Math.max(...arrays.map(other));
-  const places = arrays.flatMap((array) =>
-    all(boundedSize(side(array), width)).map((index) => ({ array, index })),
+  boundedSize(
+    arrays.reduce((sum, array) => sum + side(array), 0),
+    width,
   );
+  const places = arrays.flatMap((array) => all(side(array)).map((index) => ({ array, index })));
   const at = (line: number, across: number): Scalar => {
     const { array, index } = places[line] as { array: ArrayValue; index: number };
     if (across >= other(array)) return ERRORS['#N/A'];

@@ -13,7 +13,8 @@ function roundBy(rule: Rule, value: number, places: number): number {
   const shifted = shift(Math.abs(value), digits);
   // Nothing stands so far behind the point of a number so large.
   if (digits > 15 || !Number.isFinite(shifted)) return value;
-  return Math.sign(value) * shift(rule(seen(shifted)), -digits);
+  // Nothing less than zero is left of a small number below it.
+  return Math.sign(value) * shift(rule(seen(shifted)), -digits) + 0;
 }
 
 /** Half away from zero. */
