@@ -4,6 +4,7 @@ import { holeSchedule } from './hole-schedule';
 import { plates } from './plates';
 import { pressFitUp } from './press-fit-up';
 import { pushOutInsert } from './push-out-insert';
+import { shopTables } from './shop-tables';
 import type { Design } from './description';
 
 /** Every design sheet. */
@@ -14,4 +15,5 @@ export const designs: readonly Design[] = [
   pressFitUp,
   cutters,
   holeSchedule,
+  shopTables,
 ];

@@ -258,7 +258,8 @@ export class ArgumentTexts implements NativeInput {
   private percent(text: string): string {
     const inEither = `OR(AND(${text}>=0.3,${text}<=1),AND(${text}>=30,${text}<=100))`;
     const says = `${this.input.name}: 30 to 100, or 0.3 to 1`;
-    this.guards.push({ when: `NOT(${inEither})`, code: '#VALUE!', says });
+    // A text is larger than any number; whether it may stand there is asked elsewhere.
+    this.guards.push({ when: `AND(ISNUMBER(${text}),NOT(${inEither}))`, code: '#VALUE!', says });
     return `(${text}/IF(${text}>1,100,1))`;
   }
 
