@@ -71,6 +71,6 @@ function report(workbook: Workbook, results: readonly FormulaResult[]): string {
     ...(troubles.length > 0 ? ['', table(['Cell', 'Error', 'Why'], troubles)] : []),
     ...(kept.length > 0 ? ['', table(['Cell', 'Kept', 'Why it is not calculated'], kept)] : []),
     '',
-    `${count(({ changed }) => changed)} values changed, ${count(became)} of them to errors; ${count(isKept)} kept.`,
+    `Values changed: ${count(({ changed }) => changed)}, to errors ${count(became)}; kept: ${count(isKept)}.`,
   ].join('\n');
 }

@@ -226,14 +226,14 @@ class SheetScan {
     const columns = this.takeColumns(Infinity);
     if (tag === undefined) return;
     // The hint which columns a row spans may not hold any more.
-    const open = withAttributes({ ...tag, selfClosing: false }, { spans: undefined });
+    const open = () => withAttributes({ ...tag, selfClosing: false }, { spans: undefined });
     if (tag.selfClosing && columns.length > 0) {
-      this.insertCells(tag, this.row, columns, (cells) => `${open}${cells}</${tag.prefix}row>`);
+      this.insertCells(tag, this.row, columns, (cells) => `${open()}${cells}</${tag.prefix}row>`);
       return;
     }
     this.insertCells({ start, end: start }, this.row, columns);
     if (this.hasInsertedIntoRow && tag.attributes['spans'] !== undefined) {
-      this.insertions.push({ at: { start: tag.start, end: tag.end }, keys: [], wrap: () => open });
+      this.insertions.push({ at: { start: tag.start, end: tag.end }, keys: [], wrap: open });
     }
   }
 

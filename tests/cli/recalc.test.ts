@@ -78,6 +78,22 @@ describe('recalc', () => {
     expect(valuesIn(target).get('0 2')).toBe(2);
   });
 
+  it('keeps the value of a formula that is not calculated here, and says why', async () => {
+    writeFileSync(
+      input,
+      xlsx(
+        'One',
+        '<row r="1"><c r="A1"><f>FORECAST.ETS(1,2,3)</f><v>5</v></c><c r="B1"><f>A1*2</f><v>9</v></c></row>',
+      ),
+    );
+    const { status, out } = await run('recalc', input, '-o', target);
+    expect(status).toBe(0);
+    expect(out).toMatch(/^One +2 +1 +0 +1$/m);
+    expect(out).toMatch(/^One!A1 +5 +There is no function or name FORECAST\.ETS\.$/m);
+    expect(out).toContain('Values changed: 1, to errors 0; kept: 1.');
+    expect([valuesIn(target).get('0 0'), valuesIn(target).get('0 1')]).toEqual([5, 10]);
+  });
+
   it.each([
     ['that is no workbook', 'text'],
     ['that is cut short', xlsx('A', '').slice(0, 400)],

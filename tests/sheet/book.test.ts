@@ -134,6 +134,12 @@ describe('an array', () => {
     expect(shown(made, 'A2 A3')).toEqual([7, null]);
   });
 
+  it('that is too large to show is refused in its own cell', () => {
+    const made = book([sheet('Main', { A1: '=SEQUENCE(1048576)', D1: '=ROWS(SEQUENCE(1048576))' })]);
+    expect(shown(made, 'A1')[0]).toMatch(/^#SPILL! A result may fill 262144 cells/);
+    expect(shown(made, 'A2 D1')).toEqual([null, 1048576]);
+  });
+
   it('of the old kind fills its fixed cells', () => {
     const cells: BookCell[] = [
       {

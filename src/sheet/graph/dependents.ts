@@ -61,6 +61,14 @@ export class Dependents {
     this.spread();
   }
 
+  touchArea(sheet: number, area: Area): void {
+    this.walk++;
+    eachPlace(area, (row, column) => {
+      this.reach(sheet, row, column);
+    });
+    this.spread();
+  }
+
   touchVolatiles(): void {
     this.walk++;
     for (const formula of this.volatiles) this.mark(formula);

@@ -7,6 +7,9 @@ import { begun } from './origin';
 import { eachPlace, type Dependents } from './dependents';
 import type { Formula } from './formula';
 
+/** A quarter of a full column: what is read, written and shown at once must fit in memory. */
+const MOST_SPILLED = MAX_ROWS / 4;
+
 export class Spills {
   constructor(
     private readonly dependents: Dependents,
@@ -16,8 +19,8 @@ export class Spills {
   put(formula: Formula, value: Scalar | ArrayValue): void {
     this.dependents.unblock(formula);
     const wanted = areaOf(formula, value);
-    if (wanted === 'off the sheet') {
-      this.fill(formula, undefined, new CellError('#SPILL!', 'The result does not fit on the sheet.'));
+    if (wanted instanceof CellError) {
+      this.fill(formula, undefined, wanted);
       return;
     }
     const obstacle = wanted && !formula.fixed ? this.obstacle(formula, wanted) : undefined;
@@ -70,18 +73,18 @@ export class Spills {
       );
       return;
     }
-    const fresh: [number, number][] = [];
+    let grown = 0;
     eachPlace(area, (row, column) => {
       const owner = cells.formula(row, column);
       if (owner && owner !== formula) return;
       if (!owner) {
         cells.setFormula(row, column, formula);
-        fresh.push([row, column]);
+        grown++;
       }
       const part = partOf(value, row - area.top, column - area.left);
       cells.set(row, column, this.asCell(formula, part, row, column));
     });
-    for (const [row, column] of fresh) this.dependents.touch(sheet, row, column);
+    if (grown > 0) this.dependents.touchArea(sheet, area);
   }
 
   /** A blank result shows 0. */
@@ -111,13 +114,19 @@ const blocked = (address: string): CellError =>
   new CellError('#SPILL!', `The result needs more cells than are free: clear ${address}.`);
 
 /** Undefined for the formula's own cell alone. */
-function areaOf(formula: Formula, value: Scalar | ArrayValue): Area | 'off the sheet' | undefined {
+function areaOf(formula: Formula, value: Scalar | ArrayValue): Area | CellError | undefined {
   if (formula.fixed) return formula.fixed;
   if (!(value instanceof ArrayValue)) return undefined;
   const { row: top, column: left } = formula;
   const bottom = top + value.rows - 1;
   const right = left + value.columns - 1;
-  return bottom >= MAX_ROWS || right >= MAX_COLUMNS ? 'off the sheet' : { top, left, bottom, right };
+  if (bottom >= MAX_ROWS || right >= MAX_COLUMNS) {
+    return new CellError('#SPILL!', 'The result does not fit on the sheet.');
+  }
+  if (value.size > MOST_SPILLED) {
+    return new CellError('#SPILL!', `A result may fill ${MOST_SPILLED} cells; this one has ${value.size}.`);
+  }
+  return { top, left, bottom, right };
 }
 
 /** A single row, column or value repeats in the area of an old array formula; beyond any other there is nothing. */
