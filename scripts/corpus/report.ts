@@ -1,5 +1,6 @@
 import { basename } from 'node:path';
 import { table } from '../../src/cli/table';
+import { KNOWN } from './known';
 import { VERDICTS, type Scored } from './score';
 
 export interface Scores {
@@ -67,6 +68,18 @@ function example(entries: readonly Entry[], name: string): string {
   return `  ${name}: ${verdict}, ${basename(file)} ${sheet}!${cell} =${formula.slice(0, 120)} : stored ${stored}, now ${now}`;
 }
 
+/** What differs for a known reason, by reason, and how many differ for none. */
+function known(entries: readonly Entry[]): string {
+  const bad = entries.filter(([, one]) => isBad(one));
+  const reasonOf = ([, one]: Entry): string =>
+    KNOWN.find(({ holds }) => holds(one))?.reason ?? 'not looked into';
+  const reasons = [...tally(bad, (entry) => [reasonOf(entry)])].map(([reason, { formulas }]) => [
+    reason,
+    formulas,
+  ]);
+  return `what differs\n${table(['reason', 'formulas'], reasons)}`;
+}
+
 export interface ReportOptions {
   readonly top: number;
   /** The origins, the first part of a file's name, that are tests of functions; all others are workbooks. */
@@ -85,6 +98,7 @@ export function report(files: readonly Scores[], { top, functionTests }: ReportO
   const lost = entries.filter(([, { verdict }]) => verdict === 'value → error');
   const alone = lost.filter(([, { isErrorElsewhere }]) => !isErrorElsewhere);
   parts.push(`stored values that became errors: ${lost.length}, in LibreOffice not: ${alone.length}`);
+  parts.push(known(entries));
   for (const split of ['workbooks', 'function tests']) {
     const own = entries.filter(([file]) => splitOf(file) === split);
     const worst = [...tally(own, ([, { functions }]) => functions)]

@@ -1,6 +1,7 @@
 import { arithmetic } from './arithmetic';
 import { arrays } from './arrays';
 import { bases } from './bases';
+import { bessel } from './bessel';
 import { comparisons } from './comparisons';
 import { complex } from './complex';
 import { conditional } from './conditional';
@@ -32,6 +33,7 @@ export const sheetFunctions: readonly SheetFunction[] = [
   ...arithmetic,
   ...arrays,
   ...bases,
+  ...bessel,
   ...comparisons,
   ...complex,
   ...conditional,

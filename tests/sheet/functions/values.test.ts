@@ -113,6 +113,7 @@ describe('Functions of arrays and newer ones', () => {
     ['REGEXREPLACE("a1b2","\\d","#")', [['a#b#']]],
     ['MODE.MULT({1,2,2,3,3})', [[2], [3]]],
     ['CONVERT(1,"pc","J")', [[4.184e-12]]],
+    ['ROUND(BESSELK(1,0),10)', [[0.4210244382]]],
     ['CONVERT(1,"m","g")', [['#N/A']]],
     ['CONVERT(1,"lbm","g")', [[453.59237]]],
     ['CONVERT(1,"atm","Pa")', [[101325]]],

@@ -1,0 +1,44 @@
+/** Differences that were looked into, and why they stay. */
+import type { Scored } from './score';
+
+interface Known {
+  readonly reason: string;
+  readonly holds: (one: Scored) => boolean;
+}
+
+const calls =
+  (...names: readonly string[]) =>
+  ({ functions }: Scored): boolean =>
+    names.some((name) => functions.includes(name));
+
+/** The stored value is a number and ours is close to it, if not as close as is asked. */
+const isNear = ({ stored, now }: Scored): boolean =>
+  Math.abs(Number(stored) - Number(now)) <= 1e-6 * Math.abs(Number(stored));
+
+export const KNOWN: readonly Known[] = [
+  {
+    reason: 'characters above 127 of a file from a Macintosh, whose CHAR has another table',
+    holds: (one) => calls('CHAR', 'CODE', 'UNICODE')(one) && one.verdict === 'differs',
+  },
+  {
+    reason: 'Excel ends its search for a rate at 1e-7; ours goes on to the last digits',
+    holds: (one) => calls('XIRR', 'IRR', 'RATE')(one) && isNear(one),
+  },
+  {
+    reason:
+      'the approximations of Bessel functions in spreadsheets are good to eight digits; ours to fifteen',
+    holds: (one) => calls('BESSELI', 'BESSELJ', 'BESSELK', 'BESSELY')(one) && isNear(one),
+  },
+  {
+    reason: 'errors on both sides: which of several comes first',
+    holds: ({ verdict, stored, now }) =>
+      verdict === 'differs' && stored.startsWith('#') && now.startsWith('#'),
+  },
+  {
+    reason: 'rounding in the last digits of a difference of nearly equal numbers',
+    holds: ({ verdict, stored, now }) =>
+      verdict === 'differs' &&
+      Math.abs(Number(stored) - Number(now)) < 1e-7 &&
+      Math.abs(Number(stored)) < 1e-2,
+  },
+];
