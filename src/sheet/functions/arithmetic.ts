@@ -53,7 +53,7 @@ function permutations(n: number, k: number): number {
 
 const whole = (value: number): number => {
   const number = Math.trunc(value);
-  return number < 0 || number > Number.MAX_SAFE_INTEGER ? raise('#NUM!') : number;
+  return value < 0 || number > Number.MAX_SAFE_INTEGER ? raise('#NUM!') : number;
 };
 
 /** Whole numbers of arguments; blank cells do not count, dates in text and truth values are refused. */
