@@ -195,6 +195,17 @@ describe.each(catalogue.filter(isFormula).map((definition) => [definition.name, 
 );
 
 describe('the catalogue', () => {
+  it('says of every quantity what is usual, or why nothing is; at least nine of ten have a range', () => {
+    const all = catalogue.flatMap((definition) =>
+      inputsOf(definition).flatMap(({ name, reading }) =>
+        reading.as === 'quantity' ? [{ of: `${definition.name} ${name}`, ...reading }] : [],
+      ),
+    );
+    const silent = all.filter(({ usual, noUsual }) => (usual === undefined) === (noUsual === undefined));
+    expect(silent.map(({ of }) => of)).toEqual([]);
+    expect(all.filter(({ usual }) => usual).length).toBeGreaterThanOrEqual(0.9 * all.length);
+  });
+
   it('has one file of checks for each definition, and none for what it does not list', () => {
     expect(CHECKS.map(({ of }) => of).sort()).toEqual(catalogue.map(({ name }) => name).sort());
   });

@@ -5,7 +5,7 @@ import { worksheetFunctions } from '../../src/call/functions';
 import { catalogue } from '../../src/catalogue';
 import type { Checks } from '../../src/core/checks';
 import type { HelpEntry } from '../../src/derive/help';
-import { pictureOf } from '../../src/derive/pictures';
+import { chartOf, pictureOf } from '../../src/derive/pictures';
 import { seatChartPicture } from '../../src/derive/pictures/seatChart';
 import { calculateFormulas } from '../../src/workbook/calculateFormulas';
 
@@ -28,10 +28,12 @@ export async function helpEntries(checks: readonly Checks[]): Promise<HelpEntry[
 function withPictures(entry: HelpEntry): HelpEntry {
   const { lines, system } = entry.example;
   const picture = system && pictureOf(entry.id, lines, system);
+  const chart = system && chartOf(entry.id, lines, system);
   return {
     ...entry,
     pictures: [
       ...(picture === undefined ? [] : [picture]),
+      ...(chart === undefined ? [] : [chart]),
       ...(WITH_SEAT_CHART.includes(entry.id) ? [seatChartPicture()] : []),
     ],
   };

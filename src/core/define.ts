@@ -47,7 +47,12 @@ interface EntryReading<V> {
 
 /** How an argument is read from a cell. */
 export type Reading<V = unknown> =
-  | ({ readonly as: 'quantity'; readonly kind: Kind; readonly usual?: readonly [Amount, Amount] } & Limits)
+  | ({
+      readonly as: 'quantity';
+      readonly kind: Kind;
+      readonly usual?: readonly [Amount, Amount];
+      readonly noUsual?: string;
+    } & Limits)
   | { readonly as: 'choice'; readonly words: readonly string[] }
   | {
       readonly as: 'named';
@@ -113,6 +118,8 @@ interface QuantityOptions extends Limits {
   readonly whenLeftOut?: string;
   /** The range in which such a value usually lies in this trade; outside it a checker asks whether the unit is meant. */
   readonly usual?: readonly [Amount, Amount];
+  /** Why no range is usual; one of the two stands with every quantity. */
+  readonly noUsual?: string;
 }
 type QuantityValue<O> = O extends { readonly optional: true } ? number | undefined : number;
 

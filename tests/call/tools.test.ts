@@ -436,6 +436,32 @@ describe('SHOW', () => {
     expect(one('SHOW.SOURCE', 'RESIN.VALUE', 'PP', 'eject temperature')).toContain('From memory, unverified');
   });
 
+  it('checks what is usual, and names a number that fits the other units', () => {
+    expect(one('SHOW.CHECK', 'SEAT.FORCE', 2000, 5, 0, 'mm')).toBe('friction 0: usually 0.05 to 0.6.');
+    expect(one('SHOW.CHECK', 'PLATE.RING', 15, 40, 25, '200 GPa')).toContain(
+      'the number would be usual in mm: is the unit as meant?',
+    );
+    expect(one('SHOW.CHECK', 'PLATE.RING', 15, 40, 25, '200 GPa', 'mm')).toBe('in range; strength not known');
+  });
+
+  it('tells the margin of pillars by hand, and what no margin can be told of', () => {
+    // F/(n A) = 200000/(2 × 78.54) = 1273.2 MPa against 830 MPa.
+    const pillars = ['PLATE.PILLAR', 200_000, 2, 10, 60, 'P20', 'mm'] as const;
+    expect(one('SHOW.MARGIN', ...pillars)).toBeCloseTo(830 / (200_000 / (2 * 25 * Math.PI)), 9);
+    expect(one('SHOW.CHECK', ...pillars)).toContain(
+      'Does not hold: metal yields. Yield is 0.65 × the stress',
+    );
+    expect(refusal('SHOW.MARGIN', 'SEAT.FORCE', 2000, 5, 0.15).message).toContain('PLATE.PILLAR');
+    expect(refusal('SHOW.MARGIN', 'PLATE.PILLAR', 200_000, 2, 10, 60, '205 GPa', 'mm')).toMatchObject({
+      code: '#N/A',
+      message: expect.stringContaining('strength is not known') as string,
+    });
+    expect(refusal('METAL.MARGIN', 100, 205_000, 'mm')).toMatchObject({
+      code: '#N/A',
+      message: expect.stringContaining('strength is not known') as string,
+    });
+  });
+
   it('gives a step by its symbol, its letter or its meaning, in the unit of the work', () => {
     const step = (name: string): CellValue => one('SHOW.STEP', 'SEAT.SPREAD', name, 2000, 5, 0.15, 'mm');
     expect(step('phi')).toBeCloseTo((Math.atan(0.15) * 180) / Math.PI, 12);

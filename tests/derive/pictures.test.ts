@@ -2,12 +2,14 @@ import { SaxesParser } from 'saxes';
 import { describe, expect, it } from 'vitest';
 import { catalogue } from '../../src/catalogue';
 import { pinStand } from '../../src/catalogue/pin/stand';
+import { seatRelease } from '../../src/catalogue/seat/release';
 import { seatSink } from '../../src/catalogue/seat/sink';
+import { seatStep } from '../../src/catalogue/seat/step';
 import { tapDepth } from '../../src/catalogue/tap/depth';
 import type { Check } from '../../src/core/checks';
 import type { Definition } from '../../src/core/define';
 import { SYSTEMS, type System } from '../../src/core/quantity';
-import { pictureOf, PICTURES } from '../../src/derive/pictures';
+import { chartOf, pictureOf, PICTURES } from '../../src/derive/pictures';
 import { WIDTH } from '../../src/derive/pictures/drawing';
 import { seatChartPicture } from '../../src/derive/pictures/seatChart';
 import { exaggeration } from '../../src/derive/pictures/subject';
@@ -104,6 +106,21 @@ describe('pictures', () => {
     const elements = elementsOf(seatChartPicture());
     expect(outside(elements)).toEqual([]);
     expect(elements.filter(({ attributes }) => attributes['class'] === 'picture-accent')).toHaveLength(3);
+  });
+
+  it('chart what a draft decides for the values of a seat, within the frame', () => {
+    for (const definition of [seatSink, seatStep, seatRelease]) {
+      for (const check of checksOf(definition)) {
+        for (const system of SYSTEMS) {
+          const { lines } = workOf(definition, valuesOf(definition, check, system), system, () => '');
+          const svg = chartOf(definition.name, lines, system);
+          expect(svg).toBeDefined();
+          expect(svg).not.toMatch(/NaN|undefined|Infinity/);
+          expect(outside(elementsOf(svg ?? ''))).toEqual([]);
+        }
+      }
+    }
+    expect(chartOf('SEAT.CLEAR', [], 'mm')).toBeUndefined();
   });
 
   it('say how much larger a sink is drawn than the rest', () => {

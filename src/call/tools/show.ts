@@ -2,6 +2,7 @@ import { derived, type Column, type Definition, type Lookup, type Source } from 
 import { evaluate } from '../../core/evaluate';
 import { systemUnit } from '../../core/quantity';
 import { marginCaution } from '../../core/strength';
+import { unusualInputs } from '../../derive/unusual';
 import { sourceText } from '../../derive/words';
 import { workOf, type GivenText, type WorkLine } from '../../derive/work';
 import type { Argument, CellValue, Matrix } from '../../cells/value';
@@ -99,14 +100,23 @@ export const showCheck: Tool = {
   parameters: [FUNCTION, ITS_ARGUMENTS],
   example: 'SHOW.CHECK("SPRING.PRELOAD",8,40,32,"mm")',
   sources: OWN,
-  related: ['SHOW.CAUTION', 'SHOW.WORK'],
+  notes: [
+    'In this order: whether the metal holds, where the function knows load and metal ("does not hold" below a margin of 1, "little to spare" below 1.2); what lies outside of the range of validity; which inputs lie outside of what is usual in this trade.',
+    'Where the metal is given as a number it ends with "strength not known".',
+  ],
+  related: ['SHOW.MARGIN', 'SHOW.CAUTION', 'SHOW.WORK'],
   run: (args): Matrix => {
     const definition = definitionOf(args);
-    const { outside, strength } = atPlace(definition, args.rest('arguments'), ({ values, system }) =>
-      evaluate(definition, values, system),
+    const { outside, strength, unusual } = atPlace(
+      definition,
+      args.rest('arguments'),
+      ({ values, system }) => ({
+        ...evaluate(definition, values, system),
+        unusual: unusualInputs(definition, values, system),
+      }),
     );
     const caution = strength && marginCaution(strength);
-    const faults = [...(caution === undefined ? [] : [caution]), ...outside];
+    const faults = [...(caution === undefined ? [] : [caution]), ...outside, ...unusual];
     const unknown = strength?.verdict === 'not known' ? '; strength not known' : '';
     return [[faults.length > 0 ? faults.join(' ') : `in range${unknown}`]];
   },

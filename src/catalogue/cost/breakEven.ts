@@ -1,13 +1,22 @@
 import { derived, formula, input } from '../../core/define';
+import { NO_USUAL_MONEY } from './inputs';
 
 export const costBreakEven = formula({
   name: 'COST.BREAKEVEN',
   summary: 'Quantity at which two molds, or two ways of making a part, cost the same.',
   inputs: [
-    input('moldCostA', 'M_A', 'money', { min: 0, says: 'Cost of mold A' }),
-    input('partCostA', 'c_A', 'money', { min: 0, says: 'Cost of a part from A, without the mold' }),
-    input('moldCostB', 'M_B', 'money', { min: 0, says: 'Cost of mold B' }),
-    input('partCostB', 'c_B', 'money', { min: 0, says: 'Cost of a part from B, without the mold' }),
+    input('moldCostA', 'M_A', 'money', { noUsual: NO_USUAL_MONEY, min: 0, says: 'Cost of mold A' }),
+    input('partCostA', 'c_A', 'money', {
+      noUsual: NO_USUAL_MONEY,
+      min: 0,
+      says: 'Cost of a part from A, without the mold',
+    }),
+    input('moldCostB', 'M_B', 'money', { noUsual: NO_USUAL_MONEY, min: 0, says: 'Cost of mold B' }),
+    input('partCostB', 'c_B', 'money', {
+      noUsual: NO_USUAL_MONEY,
+      min: 0,
+      says: 'Cost of a part from B, without the mold',
+    }),
   ],
   inWords: {
     when: '(M_B - M_A)*(c_A - c_B) < 0 or (c_A <= c_B and c_A >= c_B)',

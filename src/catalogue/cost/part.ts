@@ -1,20 +1,37 @@
 import { derived, formula, input } from '../../core/define';
+import { NO_USUAL_MONEY } from './inputs';
 
 export const costPart = formula({
   name: 'COST.PART',
   summary: 'Cost of one good part: its share of the mold, press time and resin.',
   inputs: [
-    input('moldCost', 'M', 'money', { min: 0, says: 'Cost of the mold, tryout included' }),
-    input('quantity', 'N', 'count', { min: 1, says: 'Good parts to be made with it' }),
+    input('moldCost', 'M', 'money', {
+      noUsual: NO_USUAL_MONEY,
+      min: 0,
+      says: 'Cost of the mold, tryout included',
+    }),
+    input('quantity', 'N', 'count', {
+      noUsual: 'From one good part to millions',
+      min: 1,
+      says: 'Good parts to be made with it',
+    }),
     input('cycle', 't', 'time', { min: '0 s', usual: ['5 s', '30 min'], says: 'Time of one cycle' }),
-    input('hourRate', 'r', 'moneyRate', { min: '0 /h', says: 'Cost of press and operator an hour' }),
+    input('hourRate', 'r', 'moneyRate', {
+      noUsual: NO_USUAL_MONEY,
+      min: '0 /h',
+      says: 'Cost of press and operator an hour',
+    }),
     input('cavities', 'z', 'count', { min: 1, usual: [1, 32], says: 'Parts a shot' }),
     input('shotMass', 'm', 'mass', {
       min: '0 g',
       usual: ['0.2 g', '1 kg'],
       says: 'Resin a shot, sprue and runner included',
     }),
-    input('priceByMass', 'c', 'massPrice', { min: '0 /kg', says: 'Price of the resin' }),
+    input('priceByMass', 'c', 'massPrice', {
+      noUsual: NO_USUAL_MONEY,
+      min: '0 /kg',
+      says: 'Price of the resin',
+    }),
     input('scrap', 's', 'ratio', {
       min: 0,
       below: 1,

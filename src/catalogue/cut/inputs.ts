@@ -35,6 +35,7 @@ export const ballDia = input('ballDia', 'D', 'length', {
   says: 'Diameter of the ball cutter',
 });
 export const slope = input('slope', 'beta', 'angle', {
+  usual: ['0 deg', '85 deg'],
   min: '0 deg',
   below: '90 deg',
   default: '0 deg',

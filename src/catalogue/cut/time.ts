@@ -11,7 +11,7 @@ export const cutTime = formula({
       says: 'Length of one pass, run-in and run-out included',
     }),
     feedRate,
-    input('passes', 'i', 'count', { min: 1, default: 1, says: 'Number of passes' }),
+    input('passes', 'i', 'count', { usual: [1, 500], min: 1, default: 1, says: 'Number of passes' }),
   ],
   steps: { t: { gives: 'time', expr: 'i*L/v_f', says: 'Way over speed' } },
   result: 't',

@@ -11,7 +11,13 @@ export const dowelShear = formula({
       usual: ['50 MPa', '1500 MPa'],
       says: 'Shear strength of the pin: about 0.6 of its tensile strength',
     }),
-    input('planes', 'n', 'count', { min: 1, max: 10, default: 1, says: 'Planes in which it must shear' }),
+    input('planes', 'n', 'count', {
+      usual: [1, 2],
+      min: 1,
+      max: 10,
+      default: 1,
+      says: 'Planes in which it must shear',
+    }),
   ],
   steps: {
     A: { gives: 'area', expr: 'pi*d^2/4', says: 'Section of the pin' },

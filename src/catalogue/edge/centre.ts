@@ -1,10 +1,14 @@
 import { choice, derived, formula, input } from '../../core/define';
+import { ANY_ZERO } from './inputs';
 
 export const edgeCentre = formula({
   name: 'EDGE.CENTRE',
   summary: 'Position of an edge from one touch with an edge finder or probe.',
   inputs: [
-    input('reading', 'x_t', 'length', { says: 'Reading of the spindle’s axis at the touch' }),
+    input('reading', 'x_t', 'length', {
+      noUsual: ANY_ZERO,
+      says: 'Reading of the spindle’s axis at the touch',
+    }),
     input('tipDia', 'd', 'length', {
       above: '0 mm',
       usual: ['0.5 mm', '15 mm'],

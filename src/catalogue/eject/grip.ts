@@ -23,6 +23,7 @@ export const ejectGrip = formula({
       says: 'Radius of the core',
     }),
     input('poisson', 'nu', 'ratio', {
+      usual: [0, 0.45],
       min: 0,
       max: 0.5,
       default: 0,

@@ -24,8 +24,11 @@ export const fitName = procedure({
   summary: 'The preferred fit whose clearances stay within two limits, the tightest that does.',
   inputs: [
     size,
-    input('minGap', 'g_1', 'length', { says: 'Least clearance allowed; negative is interference' }),
-    input('maxGap', 'g_2', 'length', { says: 'Largest clearance allowed' }),
+    input('minGap', 'g_1', 'length', {
+      usual: ['-0.5 mm', '1 mm'],
+      says: 'Least clearance allowed; negative is interference',
+    }),
+    input('maxGap', 'g_2', 'length', { usual: ['-0.5 mm', '2 mm'], says: 'Largest clearance allowed' }),
   ],
   gives: 'text',
   method: `Among the preferred hole-basis fits ${PREFERRED_FITS.join(', ')}: those whose least and largest clearance lie within the two, and of them the tightest.`,

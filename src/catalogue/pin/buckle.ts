@@ -15,6 +15,7 @@ export const pinBuckle = formula({
       says: 'Longest length without a guide during the stroke, not the length of the pin',
     }),
     input('fixity', 'C', 'ratio', {
+      usual: [0.25, 2],
       min: 0.25,
       max: 4,
       default: 1.2,

@@ -21,6 +21,7 @@ export const rodDia = input('rodDia', 'd_r', 'length', {
   says: 'Diameter of the piston rod',
 });
 export const efficiency = input('efficiency', 'eta', 'ratio', {
+  usual: [0.5, 1],
   above: 0,
   max: 1,
   default: 0.85,

@@ -12,6 +12,7 @@ export const pressShot = formula({
       says: 'Full stroke of the plunger',
     }),
     input('usable', 'u', 'ratio', {
+      usual: [0.3, 1],
       above: 0,
       max: 1,
       default: 0.7,

@@ -12,6 +12,7 @@ export const pressStroke = formula({
     }),
     plungerDia,
     input('cushion', 'c', 'length', {
+      usual: ['0 mm', '30 mm'],
       min: '0 mm',
       default: '0 mm',
       says: 'Stroke that stays in front of the plunger to hold pressure',

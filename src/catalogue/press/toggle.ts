@@ -11,6 +11,7 @@ export const pressToggle = formula({
       says: 'Force at the knee, across the dead line',
     }),
     input('linkAngle', 'theta', 'angle', {
+      usual: ['0.5 deg', '60 deg'],
       above: '0 deg',
       below: '90 deg',
       says: 'Angle of each link from the dead line',

@@ -15,6 +15,7 @@ export const shoulderTravel = formula({
       says: 'Thickness of the land that slides on it',
     }),
     input('shims', 't', 'length', {
+      usual: ['0 mm', '10 mm'],
       min: '0 mm',
       default: '0 mm',
       says: 'Shims under the head, which take travel away',

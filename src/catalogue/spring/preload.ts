@@ -9,6 +9,7 @@ export const springPreload = formula({
     freeLength,
     pocketLength,
     input('shim', 't', 'length', {
+      usual: ['0 mm', '20 mm'],
       default: '0 mm',
       says: 'Shims under the spring, which take length off the pocket',
     }),

@@ -45,14 +45,17 @@ export const nativeRootSumSquare = (own: NativeInput, factors: NativeInput): str
 export const CENTRED =
   'Assumes contributors that are independent, centered between their limits, and normal with the tolerance at three sigma.';
 
-export const mean = input('mean', 'm', 'length', { says: 'Mean of the population' });
+/** Of the dimension that a stack is about. */
+const ANY_DIMENSION = 'Any dimension or gap of a drawing';
+
+export const mean = input('mean', 'm', 'length', { noUsual: ANY_DIMENSION, says: 'Mean of the population' });
 export const sigma = input('sigma', 'sigma', 'length', {
   above: '0 mm',
   usual: ['0.0001 mm', '1 mm'],
   says: 'Its standard deviation',
 });
-export const lower = input('lower', 'LSL', 'length', { says: 'Lower limit of size' });
-export const upper = input('upper', 'USL', 'length', { says: 'Upper limit of size' });
+export const lower = input('lower', 'LSL', 'length', { noUsual: ANY_DIMENSION, says: 'Lower limit of size' });
+export const upper = input('upper', 'USL', 'length', { noUsual: ANY_DIMENSION, says: 'Upper limit of size' });
 
 export const limitsInOrder = {
   when: 'USL <= LSL',

@@ -25,6 +25,7 @@ export const stackTrials = procedure({
       says: 'Number of trials',
     }),
     input('seed', 'seed', 'count', {
+      noUsual: 'Any number starts a series as well as another',
       min: 0,
       max: LARGEST_SEED,
       default: 1,

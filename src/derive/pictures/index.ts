@@ -1,7 +1,10 @@
 import type { System } from '../../core/quantity';
 import type { WorkLine } from '../work';
 import { ballDepthPicture, scallopPicture } from './ballCutter';
+import { draftChart } from './draftChart';
 import { pinInStackPicture } from './pin';
+import { ballInTaperPicture, overPinsPicture, positionPicture } from './measuring';
+import { corePinPicture, steppedPinPicture } from './slenderPin';
 import {
   springFreePicture,
   springLengthPicture,
@@ -12,6 +15,7 @@ import {
 import { NothingToDraw, Subject, type Picture } from './subject';
 import { tappedHolePicture, tapTravelPicture } from './tappedHole';
 import {
+  seatHoopPicture,
   seatMillPushPicture,
   seatSinkPicture,
   seatStepPicture,
@@ -48,15 +52,28 @@ export const PICTURES: Readonly<Record<string, Picture>> = {
   'TAP.TRAVEL': tapTravelPicture,
   'PIN.LENGTH': pinInStackPicture,
   'PIN.STAND': pinInStackPicture,
+  'SEAT.HOOP': seatHoopPicture,
+  'SEAT.BALLWIDTH': ballInTaperPicture,
+  'SEAT.PINWIDTH': overPinsPicture,
+  'PIN.STEPBUCKLE': steppedPinPicture,
+  'PIN.SIDE': corePinPicture,
+  'FIT.POSITION': positionPicture,
   'CUT.SCALLOP': scallopPicture,
   'CUT.STEPOVER': scallopPicture,
   'CUT.BALLDIA': ballDepthPicture,
 };
 
 /** The picture of one calculation as SVG text; undefined for functions without one, and where nothing can be drawn. */
-export function pictureOf(name: string, lines: readonly WorkLine[], system: System): string | undefined {
+export const pictureOf = (name: string, lines: readonly WorkLine[], system: System): string | undefined =>
+  ifDrawn(() => PICTURES[name]?.(new Subject(lines, system)));
+
+/** The same of the chart that goes with it. */
+export const chartOf = (name: string, lines: readonly WorkLine[], system: System): string | undefined =>
+  ifDrawn(() => draftChart(name, new Subject(lines, system), system));
+
+function ifDrawn(draw: () => string | undefined): string | undefined {
   try {
-    return PICTURES[name]?.(new Subject(lines, system));
+    return draw();
   } catch (error) {
     if (error instanceof NothingToDraw) return undefined;
     throw error;

@@ -113,3 +113,5 @@ export const wedgeSinkPicture: Picture = (subject) =>
     sink: [{ symbol: 'z', says: 'Sink' }],
     push: subject.label('F'),
   });
+
+export const seatHoopPicture = round('F', []);

@@ -5,12 +5,11 @@ import { inPlaces } from '../../call/places';
 import { readCall } from '../../call/readCall';
 import { valueSource } from '../../call/tools/show';
 import { catalogue } from '../../catalogue';
-import { boundsOf, inBounds } from '../../core/amount';
 import { inputsOf, takesRange, type AnyInput, type Definition, type Source } from '../../core/define';
-import { quantityText } from '../../core/format';
 import { Refusal } from '../../core/refusal';
 import type { System } from '../../core/quantity';
-import { pictureOf } from '../../derive/pictures';
+import { chartOf, pictureOf } from '../../derive/pictures';
+import { unusualText } from '../../derive/unusual';
 import { typesetWork, type TypesetLine, type TypesetWork } from '../../derive/typeset';
 import { areaAddress } from '../../cells/address';
 import type { Call } from './calls';
@@ -88,7 +87,7 @@ function shown(
     inputs: work.lines
       .filter(({ role }) => role === 'input')
       .map((line) => shownInput(definition, line, given, { row, column }, system)),
-    picture: pictureOf(definition.name, work.lines, system),
+    picture: picturesOf(definition.name, work.lines, system),
     sources: valueSource(
       definition,
       args.map((arg) => (arg ? [[cellOf(arg)]] : arg)),
@@ -105,12 +104,12 @@ function shownInput(
 ): ShownInput {
   const index = line.input ?? -1;
   const input = inputsOf(definition)[index] as AnyInput;
-  const unusual = unusualText(input, line, system);
+  const unusual = line.gives === 'text' ? undefined : unusualText(input, line.value, system);
   return {
     line,
     name: input.name,
     ...(isProvided(input, line) ? {} : { from: fromText(input, given[index], place) }),
-    ...(unusual === undefined ? {} : { unusual }),
+    ...(unusual === undefined ? {} : { unusual: sentence(unusual) }),
   };
 }
 
@@ -137,11 +136,11 @@ function fromText(
   }
 }
 
-function unusualText(input: AnyInput, line: TypesetLine, system: System): string | undefined {
-  const { reading } = input;
-  if (reading.as !== 'quantity' || !reading.usual || typeof line.value !== 'number') return undefined;
-  const bounds = boundsOf({ min: reading.usual[0], max: reading.usual[1] }, reading.kind);
-  if (inBounds(line.value, bounds)) return undefined;
-  const [low, high] = [bounds.low, bounds.high].map((si) => quantityText(si, reading.kind, system));
-  return `Usually ${low ?? ''} to ${high ?? ''}: is the unit as meant?`;
+const sentence = (text: string): string =>
+  `${text.charAt(0).toUpperCase()}${text.slice(1)}${text.endsWith('?') ? '' : '.'}`;
+
+/** The picture with its chart, where there are any. */
+function picturesOf(name: string, lines: readonly TypesetLine[], system: System): string | undefined {
+  const drawn = [pictureOf, chartOf].flatMap((draw) => draw(name, lines, system) ?? []);
+  return drawn.length === 0 ? undefined : drawn.join('');
 }

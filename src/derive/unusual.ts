@@ -1,0 +1,33 @@
+import { boundsOf, inBounds } from '../core/amount';
+import { inputsOf, type AnyInput, type Definition } from '../core/define';
+import { quantityText } from '../core/format';
+import { fromSI, SYSTEMS, systemUnit, toSI, type System } from '../core/quantity';
+
+/**
+ * Says of a value outside of the range that is usual in this trade what is usual, and whether the number would be usual
+ * in the other system of units. The value is in SI.
+ */
+export function unusualText({ reading }: AnyInput, value: unknown, system: System): string | undefined {
+  if (reading.as !== 'quantity' || !reading.usual || typeof value !== 'number') return undefined;
+  const { kind } = reading;
+  const bounds = boundsOf({ min: reading.usual[0], max: reading.usual[1] }, kind);
+  if (inBounds(value, bounds)) return undefined;
+  const [low, high] = [bounds.low, bounds.high].map((si) => quantityText(si, kind, system));
+  const usually = `usually ${low ?? ''} to ${high ?? ''}`;
+  const other = SYSTEMS.find((one) => one !== system) ?? system;
+  const [unit, otherUnit] = [systemUnit(kind, system), systemUnit(kind, other)];
+  const fits = unit !== otherUnit && inBounds(toSI(fromSI(value, unit), otherUnit), bounds);
+  return fits
+    ? `${usually}; the number would be usual in ${otherUnit.symbol}: is the unit as meant?`
+    : usually;
+}
+
+/** Every input of a calculation that lies outside of what is usual: `friction 0: usually 0.05 to 0.6.` */
+export function unusualInputs(definition: Definition, values: readonly unknown[], system: System): string[] {
+  return inputsOf(definition).flatMap((input, i) => {
+    const says = unusualText(input, values[i], system);
+    if (says === undefined || input.reading.as !== 'quantity') return [];
+    const shown = quantityText(values[i] as number, input.reading.kind, system);
+    return [`${input.name} ${shown}: ${says}${says.endsWith('?') ? '' : '.'}`];
+  });
+}
