@@ -23,6 +23,7 @@ import {
 } from '../derive/native';
 import { cellAddress, type Area } from '../cells/address';
 import { outerCalls, type Call } from '../workbook/calls';
+import { nativeFormula } from './convertFormula';
 import { nativeConversion } from './convertUnits';
 import type { HelperSheets } from './helperSheets';
 import { sliced } from './slice';
@@ -167,6 +168,7 @@ export class Converter {
   private call(formula: string, call: Call, place: Place, far: boolean): ConvertedCall {
     const args = this.arguments(formula, call, place, far);
     if (call.id === 'UNIT.CONVERT') return this.conversion(args);
+    if (call.id === 'UNIT.FORMULA') return { results: [[nativeFormula(args)]], looksUp: false, notes: [] };
     if (call.id === 'SHOW.BASIS') return { results: [[`"${BASIS_TEXT}"`]], looksUp: false, notes: [] };
     return this.definition(definitionOf(call.id), args, call, formula, place, far);
   }

@@ -534,3 +534,170 @@ describe('UNIT.CONVERT', () => {
     expect(refusal('UNIT.CONVERT', ...args).message).toBe(message);
   });
 });
+
+describe('UNIT.FORMULA', () => {
+  const formula = (...args: Given[]): CellValue => one('UNIT.FORMULA', ...args);
+
+  it.each<[string, Matrix, string | undefined, number, string]>([
+    [
+      'F/(pi/4*d^2)',
+      [
+        ['F', 500, 'lbf'],
+        ['d', 0.25, 'in'],
+      ],
+      'psi',
+      500 / ((Math.PI / 4) * 0.0625),
+      'by hand: both in inches and pounds',
+    ],
+    [
+      'F*L^3/(3*E*I)',
+      [
+        ['F', 50, 'N'],
+        ['L', 40, 'mm'],
+        ['E', 205, 'GPa'],
+        ['I', 12.5, 'mm^4'],
+      ],
+      'mm',
+      (50 * 64_000) / (3 * 205_000 * 12.5),
+      'by hand in N and mm',
+    ],
+    [
+      'T_2-T_1',
+      [
+        ['T_1', 20, '°C'],
+        ['T_2', 212, '°F'],
+      ],
+      'K',
+      80,
+      '212 °F is 100 °C',
+    ],
+    ['T', [['T', 25, '°C']], '°F', 77, '25 °C is 77 °F'],
+    [
+      'a*L*dT',
+      [
+        ['a', 12, 'µm/(m·K)'],
+        ['L', 100, 'mm'],
+        ['dT', 50, 'Δ°C'],
+      ],
+      'mm',
+      0.06,
+      '12e-6 × 100 × 50',
+    ],
+    ['x ≥ 3 ? 2·x : x/2', [['x', 4]], undefined, 8, 'signs of print'],
+    ['d²', [['d', '1/2 in']], 'in²', 0.25, 'a fraction with its unit'],
+    [
+      'p*0.85',
+      [
+        ['p', '90 %'],
+        ['', ''],
+        [null, null],
+      ],
+      undefined,
+      0.765,
+      'rows without a symbol are left out',
+    ],
+    ['=b', [['b', '0.5 in', 'mm']], 'mm', 12.7, 'the unit within the value counts'],
+  ])('%s of %j in %s is %f: %s', (equation, inputs, unit, expected) => {
+    expect(formula(equation, inputs, unit)).toBeCloseTo(expected, 9);
+  });
+
+  it.each<[string, Matrix, string | undefined, RegExp]>([
+    [
+      'F+d',
+      [
+        ['F', 1, 'lbf'],
+        ['d', 1, 'in'],
+      ],
+      'lbf',
+      /unlike quantities \(a force, a length\)/,
+    ],
+    [
+      'F*d',
+      [
+        ['F', 1, 'lbf'],
+        ['d', 1, 'in'],
+      ],
+      'psi',
+      /"psi", a unit of a pressure; the equation gives a torque/,
+    ],
+    [
+      'F*d',
+      [
+        ['F', 1, 'lbf'],
+        ['d', 1, 'in'],
+      ],
+      undefined,
+      /unit is missing: the equation gives a torque; name its unit/,
+    ],
+    [
+      'F/A',
+      [
+        ['F', 1, 'stonez'],
+        ['A', 1, 'in²'],
+      ],
+      'psi',
+      /for F, "stonez", which is no unit/,
+    ],
+    ['F/B', [['F', 1, 'N']], 'N', /names B, which has no row in inputs; there are F/],
+    [
+      'F',
+      [
+        ['F', 1, 'N'],
+        ['F', 2, 'N'],
+      ],
+      'N',
+      /names F more than once/,
+    ],
+    ['F', [['F', null, 'N']], 'N', /no value for F/],
+    ['F', [['F', '0,5', 'N']], 'N', /has a comma/],
+    ['F', [['F', true, 'N']], 'N', /takes a number/],
+    ['F', [['F', '3 in', 'N']], 'N', /is no N/],
+    ['pi', [['pi', 3]], undefined, /pi, which is the constant/],
+    ['a', [['a b', 3]], undefined, /"a b", which is no symbol/],
+    ['2a', [['a', 3]], undefined, /multiplication without a sign/],
+    ['1/(a-a)', [['a', 3]], undefined, /no finite value/],
+    ['sin(d)', [['d', 3, 'in']], undefined, /takes a ratio or an angle/],
+    ['x', [['x']], undefined, /has 1 column/],
+    ['x', [['x', 1]], 'furlong', /unit is "furlong", which is no unit/],
+    ['sqrt(0-a)', [['a', 1]], undefined, /no finite value/],
+  ])('refuses %s of %j in %s: %s', (equation, inputs, unit, message) => {
+    expect(refusal('UNIT.FORMULA', equation, inputs, unit).message).toMatch(message);
+  });
+
+  it('passes on the error of a cell', () => {
+    expect(formula('a', [['a', new CellError('#DIV/0!')]])).toMatchObject({ code: '#DIV/0!' });
+  });
+
+  it('gives the same in whatever units its inputs and its result are', () => {
+    const lengths = [
+      ['in', 25.4],
+      ['mm', 1],
+      ['cm', 10],
+      ['ft', 304.8],
+      ['thou', 0.0254],
+      ['µm', 1e-3],
+    ] as const;
+    const one = fc.constantFrom(...lengths);
+    fc.assert(
+      fc.property(
+        one,
+        one,
+        one,
+        fc.double({ min: 1e-3, max: 1e3, noNaN: true }),
+        fc.double({ min: 1e-3, max: 1e3, noNaN: true }),
+        (a, b, out, x, y) => {
+          const value = formula(
+            'sqrt(a^2+b^2)',
+            [
+              ['a', x, a[0]],
+              ['b', y, b[0]],
+            ],
+            out[0],
+          );
+          const expected = Math.hypot(x * a[1], y * b[1]) / out[1];
+          expect(Math.abs(Number(value) - expected)).toBeLessThanOrEqual(1e-12 * expected);
+        },
+      ),
+    );
+  });
+});

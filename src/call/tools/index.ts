@@ -9,6 +9,7 @@ import { trySpread } from './trySpread';
 import { trySwing } from './trySwing';
 import { tryTable } from './tryTable';
 import { unitConvert } from './unitConvert';
+import { unitFormula } from './unitFormula';
 
 /** The functions about functions: what-if, and showing the work. */
 export const tools: readonly Tool[] = [
@@ -26,4 +27,5 @@ export const tools: readonly Tool[] = [
   showUnit,
   showBasis,
   unitConvert,
+  unitFormula,
 ];

@@ -6,7 +6,7 @@ export const tapWords: FamilyWords = {
   also: 'tapped hole thread hole drill and tap',
   functions: {
     'TAP.DRILL':
-      'tap drill size; pilot hole; what size drill for a tap; hole before tapping; roll form tap; thread forming; helicoil; wire insert; STI; thread repair; stripped hole',
+      'tap drill size; pilot hole; what size drill for a tap; hole before tapping; roll form tap; thread forming; wire insert; STI; thread repair; stripped hole',
     'TAP.DRILLNAME':
       'drill number or letter for a tap; tap drill chart; which bit; drill bit for a thread; number drill',
     'TAP.PERCENT':

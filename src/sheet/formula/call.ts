@@ -1,5 +1,5 @@
 /** A call of a declared function: its arguments as its letters ask for them, lifted where they are arrays. */
-import { CellError, type Matrix } from '../../cells/value';
+import { CellError } from '../../cells/value';
 import { toLogical, toNumber, toText } from '../coerce';
 import type { Letter, SheetFunction } from '../functions/spec';
 import { ArrayValue, ERRORS, Keep, Raised, raise, type Scalar, type Value } from '../values';
@@ -37,11 +37,12 @@ export function compileCall(spec: SheetFunction, nodes: readonly (Node | null)[]
   if (spec.isOurs) to.isOurs();
   const args = nodes.map((node, i): Argument => {
     const letter = letterAt(spec, i);
-    const place = 'aAm'.includes(letter)
-      ? to.with({ lifts: true })
-      : letter === 'p'
-        ? to.with({ reads: () => undefined })
-        : to;
+    const place =
+      letter === 'a' || letter === 'A'
+        ? to.with({ lifts: true })
+        : letter === 'p'
+          ? to.with({ reads: () => undefined })
+          : to;
     return { code: node && compile(node, place), letter, read: SCALARS[letter] };
   });
   const lifts = to.lifts && args.some(({ code, read }) => read && code && !code.isSingle);
@@ -65,20 +66,9 @@ function letterAt({ parameters: { letters, repeated } }: SheetFunction, at: numb
 
 function argument({ code, letter, read }: Argument, frame: Frame): unknown {
   if (read) return read(code ? code.scalar(frame) : null, frame.book.date1904);
-  if (letter === 'm') return code && matrixOf(frame, code);
   if (letter === 'l') return () => code?.value(frame) ?? null;
   const value = code ? code.value(frame) : null;
   return letter === 'a' ? frame.array(value) : value;
-}
-
-/** The cells of an argument as rows. */
-function matrixOf(frame: Frame, code: Code): Matrix {
-  if (code.isSingle) return [[code.scalar(frame)]];
-  const value = frame.plain(code.value(frame));
-  if (!(value instanceof ArrayValue)) return [[value]];
-  const { rows, columns } = value;
-  const cells = value.dense();
-  return Array.from({ length: rows }, (_, row) => cells.slice(row * columns, (row + 1) * columns));
 }
 
 function overArrays(spec: SheetFunction, args: readonly Argument[], frame: Frame): Value {

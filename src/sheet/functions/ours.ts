@@ -1,21 +1,40 @@
 import { NAMESPACE } from '../../cells/namespace';
-import { CellError, type Matrix } from '../../cells/value';
+import { CellError, type Argument, type Matrix } from '../../cells/value';
 import type { WorksheetFunction } from '../../call/worksheetFunction';
 import { ArrayValue, type Value } from '../values';
-import { plain, type SheetFunction } from './spec';
+import { inContext, type Context, type SheetFunction } from './spec';
 
 /** One of our functions as any other; it lifts, reads text and refuses by itself. */
 export function ourFunction(one: WorksheetFunction): SheetFunction {
   const name = `${NAMESPACE}.${one.id}`;
-  const call = (...args: Parameters<WorksheetFunction['call']>[0]): Value => {
-    try {
-      return valueOf(one.call(args));
-    } catch (error) {
-      const said = error instanceof Error ? error.message : String(error);
-      return new CellError('#VALUE!', `${name} failed: ${said}`);
-    }
+  return {
+    ...inContext(name, '(A)*', (context, ...args) => {
+      const given = args.map((arg) => argumentOf(context, arg));
+      try {
+        return valueOf(one.call(given));
+      } catch (error) {
+        return new CellError(
+          '#VALUE!',
+          `${name} failed: ${error instanceof Error ? error.message : String(error)}`,
+        );
+      }
+    }),
+    isOurs: true,
   };
-  return { ...plain(name, '(m)*', call), isOurs: true };
+}
+
+/** Left out is null, so that a blank cell (1 × 1 of null) is something else. */
+function argumentOf(context: Context, value: Value): Argument {
+  if (value === null) return null;
+  if (typeof value !== 'object' || value instanceof CellError) return [[value]];
+  return rowsOf(context.array(value));
+}
+
+function rowsOf(array: ArrayValue): Matrix {
+  const { rows, columns } = array;
+  const cells = array.dense();
+  if (rows === 1) return [cells];
+  return Array.from({ length: rows }, (_, row) => cells.slice(row * columns, (row + 1) * columns));
 }
 
 function valueOf(matrix: Matrix): Value {

@@ -58,7 +58,6 @@ const numbered = (name: string, of: (area: SheetArea) => { first: number; count:
 const shapeOf = (context: Context, value: Value): { rows: number; columns: number } => {
   if (value instanceof CellError) return raise(value);
   if (!(value instanceof Reference)) return context.array(value);
-  if (value.areas.length > 1) return raise('#REF!');
   const { top, bottom, left, right } = areaOf(value);
   return { rows: bottom - top + 1, columns: right - left + 1 };
 };
@@ -166,7 +165,6 @@ export const references = [
       const at = context.workbook.sheetNames.findIndex((name) => name.toLowerCase() === value.toLowerCase());
       return at < 0 ? raise('#N/A') : at + 1;
     }
-    if (value !== undefined && !(value instanceof Reference)) return raise('#N/A');
     return areaOf(value ?? own(context)).sheet + 1;
   }),
   inContext('SHEETS', 'p?', (context, value) => {

@@ -13,7 +13,6 @@
  * | `p` | as `r`, but only where its cells are counts: they are not calculated for it (ROW, COLUMNS, OFFSET) | as it is |
  * | `a` | an array; its expression is calculated as in an array formula | as it is |
  * | `A` | as `r`, calculated as in an array formula | as it is |
- * | `m` | cells as rows, as our own functions take them; null where left out; calculated as in an array formula | as it is |
  * | `l` | a way to calculate the argument, called where it is wanted | as it is |
  *
  * A parameter left out at the end is `undefined`, so a default value of the JavaScript parameter serves. One left
@@ -24,7 +23,7 @@
  * exception) is "kept", as `Keep` is: never a wrong value.
  */
 import type { ArrayValue, Reference, Scalar, SheetArea, Value } from '../values';
-import type { Argument, CellError } from '../../cells/value';
+import type { CellError } from '../../cells/value';
 
 export interface Given {
   n: number;
@@ -36,7 +35,6 @@ export interface Given {
   p: Value;
   a: ArrayValue;
   A: Value;
-  m: Argument;
   l: Lazy;
 }
 export type Letter = keyof Given;

@@ -72,10 +72,6 @@ export class Calculation implements Reader {
   }
 
   array(area: SheetArea): ArrayValue {
-    const { sheet, top, left } = area;
-    if (top === area.bottom && left === area.right) {
-      return new ArrayValue(1, 1, [this.read(sheet, top, left)]);
-    }
     this.ready(area);
     return this.cells(area.sheet).array(area);
   }

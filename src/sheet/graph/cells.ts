@@ -16,7 +16,7 @@ export class Block {
   /** The formula of a cell, or the one whose result spills into it. */
   formulas: (Formula | undefined)[] | undefined;
   /** The formulas that read a cell by itself. */
-  users: (Formula | Formula[] | undefined)[] | undefined;
+  users: (Formula[] | undefined)[] | undefined;
 }
 
 export class Column {
@@ -61,26 +61,20 @@ export class SheetCells {
       (block.formulas ??= new Array<undefined>(BLOCK_ROWS))[row & MASK] = formula;
   }
 
-  /** Most cells are read by one formula, or by none. */
-  users(row: number, column: number): readonly Formula[] {
-    const users = this.columns[column]?.blocks[row >> BITS]?.users?.[row & MASK];
-    return Array.isArray(users) ? users : users ? [users] : [];
+  users(row: number, column: number): Formula[] | undefined {
+    return this.columns[column]?.blocks[row >> BITS]?.users?.[row & MASK];
   }
 
   addUser(row: number, column: number, user: Formula): void {
     const block = this.column(column).block(row);
     const users = (block.users ??= new Array<undefined>(BLOCK_ROWS));
-    const known = users[row & MASK];
-    if (known === undefined) users[row & MASK] = user;
-    else if (Array.isArray(known)) known.push(user);
-    else users[row & MASK] = [known, user];
+    (users[row & MASK] ??= []).push(user);
   }
 
   removeUser(row: number, column: number, user: Formula): void {
-    const users = this.columns[column]?.blocks[row >> BITS]?.users;
-    const known = users?.[row & MASK];
-    if (users && known === user) users[row & MASK] = undefined;
-    else if (Array.isArray(known) && known.includes(user)) known.splice(known.indexOf(user), 1);
+    const users = this.users(row, column);
+    const at = users?.indexOf(user) ?? -1;
+    if (at >= 0) users?.splice(at, 1);
   }
 
   /** Visits the cells of an area that hold something, by columns. */
