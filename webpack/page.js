@@ -18,7 +18,16 @@ module.exports = (_env, argv = {}) => ({
     clean: true,
   },
   resolve,
-  module: { rules: [typescript, ...styles] },
+  module: {
+    rules: [
+      typescript,
+      ...styles,
+      {
+        test: /@univerjs[\\/]sheets-ui[\\/]lib[\\/]es[\\/]index\.js$/,
+        loader: path.join(__dirname, 'loaders/formulasAsTyped.js'),
+      },
+    ],
+  },
   // The default minimizer took nine tenths of the page's build.
   optimization: { minimizer: [new MinimizerPlugin({ minify: MinimizerPlugin.esbuildMinify })] },
   plugins: [

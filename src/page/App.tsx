@@ -15,6 +15,7 @@ import { CheckBar } from '../panel/share/CheckBar';
 import { ShareTab } from '../panel/share/ShareTab';
 import { darkTheme, lightTheme } from '../panel/theme';
 import { AppBar } from './AppBar';
+import { CalculationBars } from './CalculationBars';
 import type { Session } from './session';
 import { onDarkChange, prefersDark } from './theme';
 import { useFileDrop } from './useFileDrop';
@@ -109,6 +110,7 @@ function Desk({ session, host, functions, samples, gridElement }: Props) {
             />
           </MessageBar>
         )}
+        <CalculationBars session={session} state={state} />
         <CheckBar
           files={session.files}
           onShow={() => {

@@ -13,10 +13,15 @@ interface Props {
 export function CellNote({ host, functions }: Props) {
   const cell = useSelectedCell(host);
   const error = cell?.value instanceof CellError ? cell.value : undefined;
-  const text = error ? error.message || error.code : functionsIn(cell?.formula ?? '', functions)[0]?.summary;
+  const text = error
+    ? error.message || error.code
+    : (keptText(cell?.kept) ?? functionsIn(cell?.formula ?? '', functions)[0]?.summary);
   return (
     <p className={error ? 'cell-note cell-note-error' : 'cell-note'} title={text}>
       {text}
     </p>
   );
 }
+
+const keptText = (reason: string | undefined): string | undefined =>
+  reason === undefined ? undefined : `The value that came with the file, not calculated here: ${reason}`;

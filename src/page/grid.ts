@@ -5,27 +5,24 @@ import {
   LocaleType,
   LogLevel,
   mergeLocales,
+  ObjectMatrix,
+  Plugin,
   Univer,
   UniverInstanceType,
 } from '@univerjs/core';
-import type { Injector, IWorkbookData, Workbook as GridWorkbook } from '@univerjs/core';
+import type { Injector, IWorkbookData, Workbook as GridWorkbook, Worksheet } from '@univerjs/core';
 import { FUniver } from '@univerjs/core/facade';
 import {
   BuiltInUIPart,
-  CalculationMode,
   CellAlertManagerService,
   IUIPartsService,
-  SetFormulaCalculationStartMutation,
+  SetRangeValuesMutation,
   SetSelectionsOperation,
+  UniverFormulaEnginePlugin,
   UniverSheetsCorePreset,
 } from '@univerjs/preset-sheets-core';
+import type { ISetRangeValuesMutationParams } from '@univerjs/preset-sheets-core';
 import enUS from '@univerjs/preset-sheets-core/locales/en-US';
-import { UniverSheetsConditionalFormattingPlugin } from '@univerjs/sheets-conditional-formatting';
-import {
-  OpenConditionalFormattingOperator,
-  UniverSheetsConditionalFormattingUIPlugin,
-} from '@univerjs/sheets-conditional-formatting-ui';
-import formattingUIText from '@univerjs/sheets-conditional-formatting-ui/locale/en-US';
 import { UniverSheetsDataValidationPlugin } from '@univerjs/sheets-data-validation';
 import validationText from '@univerjs/sheets-data-validation/locale/en-US';
 import { UniverSheetsDataValidationUIPlugin } from '@univerjs/sheets-data-validation-ui';
@@ -34,39 +31,61 @@ import { UniverSheetsTablePlugin } from '@univerjs/sheets-table';
 import type { ComponentType } from 'react';
 import '@univerjs/preset-sheets-core/lib/index.css';
 import '@univerjs/sheets-data-validation-ui/lib/index.css';
-import '@univerjs/sheets-conditional-formatting-ui/lib/index.css';
 import { CellError } from '../cells/value';
 import type { WorksheetFunction } from '../call/worksheetFunction';
-import { engineFunctions } from '../workbook/engine/functions';
-import { gridData, sheetId } from '../workbook/engine/gridData';
-import { Refusals } from '../workbook/engine/refusals';
+import { newWorkbook } from '../package';
 import type { Workbook } from '../package/model';
+import type { CellPlace, KeptCell } from '../sheet/book';
+import { contentOf } from '../workbook/content';
+import { GridCalculation, type Calculated } from './calculation';
+import { EntryFormulas } from './entryFormulas';
 import { functionDescriptions } from './functionDescriptions';
 import { GridCells } from './gridCells';
+import { gridContent } from './gridContent';
+import { gridData, sheetId } from './gridData';
+import { everyFormula, putSpills, putValues, type Place, type Target } from './gridResults';
 import type { GridCommand } from './limits';
 import type { AddedSheet } from './newSheets';
 import { fitNumbers } from './numbersFit';
+import { drawRuleColors, RuleColors } from './ruleColors';
 import { ruleResources } from './rules';
 import { gridTheme } from './theme';
 
 type FWorkbook = NonNullable<ReturnType<FUniver['getWorkbook']>>;
 type FWorksheet = ReturnType<FWorkbook['getActiveSheet']>;
 
+/** What a change of a cell's content has; the rest is its looks. */
+const CONTENT = ['v', 'f', 'si', 'p', 't'] as const;
+
+/** What moves cells or changes what formulas may name. */
+const REBUILDS =
+  /^sheet\.mutation\.(insert-sheet|remove-sheet|set-worksheet-name|set-worksheet-order|(insert|remove|move)-(row|rows|col|cols|range)|set-row-(hidden|visible))$|^formula\.mutation\.(set|remove)-defined-name$/;
+
 export interface GridOptions {
   readonly functions: readonly WorksheetFunction[];
   /** Stands under the formula bar. */
   readonly note: ComponentType;
   readonly dark: boolean;
+  /** A calculation takes long, or has ended. */
+  readonly onBusy: (is: boolean) => void;
+  /** Cells that show the value of the file, since their formula cannot be calculated. */
+  readonly onKept: (cells: readonly KeptCell[]) => void;
 }
 
 /** The spreadsheet grid: shows one workbook at a time and calculates it. */
 export class Grid {
   readonly api: FUniver;
   readonly injector: Injector;
-  readonly refusals = new Refusals();
+  readonly calculation: GridCalculation;
   private readonly univer: Univer;
+  private readonly colors: RuleColors;
+  private entries: EntryFormulas | undefined;
   private count = 0;
-  private opened = 0;
+  private opened: Workbook = newWorkbook();
+  /** The grid's ids of the sheets, in the order in which they are calculated. */
+  private calculatedSheets: string[] = [];
+  private readonly edited = new Map<string, { sheetId: string; row: number; column: number }>();
+  private isRebuildDue = false;
   /** Asked before every command on sheets; true stops it. */
   refuses: ((command: GridCommand) => boolean) | undefined;
   private readonly editListeners = new Set<(edit: GridCommand) => void>();
@@ -80,32 +99,37 @@ export class Grid {
       theme: gridTheme,
       darkMode: options.dark,
       locale: LocaleType.EN_US,
-      locales: { [LocaleType.EN_US]: mergeLocales(enUS, validationText, validationUIText, formattingUIText) },
+      locales: { [LocaleType.EN_US]: mergeLocales(enUS, validationText, validationUIText) },
       logLevel: LogLevel.ERROR,
     });
+    this.calculation = new GridCalculation(options.functions, {
+      calculated: (what) => {
+        this.put(what);
+      },
+      busy: options.onBusy,
+    });
+    this.colors = new RuleColors(this.calculation);
     const preset = UniverSheetsCorePreset({
       container,
       ribbonType: 'simple',
       formula: {
-        function: engineFunctions(options.functions, this.refusals),
         description: functionDescriptions(options.functions),
-        initialFormulaComputing: CalculationMode.FORCED,
       },
     });
     for (const plugin of preset.plugins) {
-      if (Array.isArray(plugin)) this.univer.registerPlugin(plugin[0], plugin[1]);
-      else this.univer.registerPlugin(plugin);
+      if (!Array.isArray(plugin)) this.univer.registerPlugin(plugin);
+      // The calculation is ours: the grid shows it.
+      else if (plugin[0] === UniverFormulaEnginePlugin)
+        this.univer.registerPlugin(UniverFormulaEnginePlugin, { ...plugin[1], notExecuteFormula: true });
+      else this.univer.registerPlugin(plugin[0], plugin[1]);
     }
+    this.univer.registerPlugin(this.calculationPlugin());
     this.univer.registerPlugin(UniverSheetsTablePlugin);
     // Rules are shown and kept; changing them would not reach the file, so their menus stay away.
     this.univer.registerPlugin(UniverSheetsDataValidationPlugin);
     this.univer.registerPlugin(UniverSheetsDataValidationUIPlugin, {
       menu: { 'sheet.menu.data-validation': { hidden: true } },
       showEditOnDropdown: false,
-    });
-    this.univer.registerPlugin(UniverSheetsConditionalFormattingPlugin);
-    this.univer.registerPlugin(UniverSheetsConditionalFormattingUIPlugin, {
-      menu: { [OpenConditionalFormattingOperator.id]: { hidden: true } },
     });
     this.api = FUniver.newAPI(this.univer);
     this.injector = this.univer.__getInjector();
@@ -131,7 +155,12 @@ export class Grid {
 
   /** The content of a sheet, by its name. */
   cells(name: string): GridCells {
-    return new GridCells(this, this.sheet(name).getSheet(), this.workbook.getWorkbook().getStyles());
+    return this.cellsOf(this.sheet(name).getSheet());
+  }
+
+  private cellsOf(sheet: Worksheet): GridCells {
+    const index = this.calculatedSheets.indexOf(sheet.getSheetId());
+    return new GridCells(this, sheet, index, this.workbook.getWorkbook().getStyles());
   }
 
   /** The sheet that stood at this place when the workbook was opened, wherever it is and whatever it is called now. */
@@ -161,7 +190,7 @@ export class Grid {
   }
 
   private indexOf(id: string): number | undefined {
-    const found = Array.from({ length: this.opened }, (_, index) => sheetId(index)).indexOf(id);
+    const found = this.opened.sheets.map((_, index) => sheetId(index)).indexOf(id);
     return found < 0 ? undefined : found;
   }
 
@@ -176,6 +205,19 @@ export class Grid {
     return this.workbook.getSheetBySheetId(sheetId(index))?.getSheetName();
   }
 
+  /** What the sheet of a calculated cell is called. */
+  sheetName(calculated: number): string {
+    return this.workbook.getSheetBySheetId(this.calculatedSheets[calculated] ?? '')?.getSheetName() ?? '';
+  }
+
+  /** Brings a cell to the front. */
+  select(sheetName: string, row: number, column: number): void {
+    const sheet = this.sheet(sheetName);
+    this.workbook.setActiveSheet(sheet);
+    sheet.getRange(row, column).activate();
+    sheet.scrollToCell(Math.max(0, row - 3), 0);
+  }
+
   /** Takes over what is being typed into a cell. */
   async finishEditing(): Promise<void> {
     if (this.workbook.isCellEditing()) await this.workbook.endEditingAsync(true);
@@ -185,16 +227,21 @@ export class Grid {
   async show(workbook: Workbook): Promise<void> {
     const before = this.count > 0 ? this.unitId : undefined;
     this.count += 1;
-    this.opened = workbook.sheets.length;
+    this.opened = workbook;
+    this.calculatedSheets = workbook.sheets.map((_, index) => sheetId(index));
+    this.edited.clear();
+    this.isRebuildDue = false;
+    this.colors.load(workbook);
     this.univer.createUnit<unknown, GridWorkbook>(UniverInstanceType.UNIVER_SHEET, this.dataOf(workbook));
     if (before === undefined) this.setUp();
     else this.api.disposeUnit(before);
-    await this.calculated();
+    await this.calculation.load(contentOf(workbook));
   }
 
   /** Waits until no calculation is under way. */
   async calculated(): Promise<void> {
-    await this.api.getFormula().onCalculationResultApplied();
+    this.takeEdits();
+    await this.calculation.settled();
   }
 
   setDark(dark: boolean): void {
@@ -216,7 +263,6 @@ export class Grid {
   private listen(): void {
     const commands = this.injector.get(ICommandService);
     commands.beforeCommandExecuted(({ id, params }) => {
-      if (id === SetFormulaCalculationStartMutation.id) this.refusals.begin();
       if (!id.startsWith('sheet.command.')) return;
       // The grid's own way to stop a command is an exception that it knows.
       if (this.refuses?.({ id, openedSheet: this.openedIndex(params) })) throw new CanceledError();
@@ -225,12 +271,105 @@ export class Grid {
       // The grid's own event leaves out the first selection after a workbook was opened.
       if (id === SetSelectionsOperation.id) this.look();
       // Results of formulas, and what concerns only this screen, are marked local: they are no edits.
-      if (type !== CommandType.MUTATION || !id.startsWith('sheet.mutation.') || options?.onlyLocal) return;
+      if (type !== CommandType.MUTATION || options?.onlyLocal) return;
+      this.noteEdit(id, params);
+      if (!id.startsWith('sheet.mutation.')) return;
       const edit = { id, openedSheet: this.openedIndex(params) };
       this.editListeners.forEach((heard) => {
         heard(edit);
       });
     });
+  }
+
+  /** Rules for entries ask for their formulas as soon as the grid's plugins start. */
+  private calculationPlugin() {
+    const univer = this.univer;
+    const start = () => {
+      this.entries = new EntryFormulas(univer.__getInjector(), this.calculation, this.placeOf);
+    };
+    return class extends Plugin {
+      static override readonly pluginName = 'MOLDSHEET_CALCULATION';
+      static override readonly type = UniverInstanceType.UNIVER_SHEET;
+      protected override readonly _injector = univer.__getInjector();
+
+      override onStarting(): void {
+        start();
+      }
+    };
+  }
+
+  private readonly placeOf = (unitId: string, id: string, row: number, column: number) => {
+    const sheet = unitId === this.unitId ? this.calculatedSheets.indexOf(id) : -1;
+    return sheet < 0 ? undefined : { sheet, row, column };
+  };
+
+  private noteEdit(id: string, params: object | undefined): void {
+    if (REBUILDS.test(id)) this.isRebuildDue = true;
+    else if (id === SetRangeValuesMutation.id) {
+      const { unitId, subUnitId, cellValue } = params as ISetRangeValuesMutationParams;
+      if (unitId !== this.unitId) return;
+      new ObjectMatrix(cellValue ?? {}).forValue((row, column, cell) => {
+        if (cell && !CONTENT.some((key) => key in cell)) return;
+        this.edited.set(`${subUnitId} ${row} ${column}`, { sheetId: subUnitId, row, column });
+      });
+    } else return;
+    // The grid has not finished with it yet.
+    queueMicrotask(() => {
+      this.takeEdits();
+    });
+  }
+
+  /** Gives what was changed to the calculation. */
+  private takeEdits(): void {
+    const edits = [...this.edited.values()];
+    this.edited.clear();
+    if (this.isRebuildDue) {
+      this.isRebuildDue = false;
+      this.rebuild();
+      return;
+    }
+    for (const { sheetId: id, row, column } of edits) {
+      const sheet = this.workbook.getSheetBySheetId(id)?.getSheet();
+      if (!sheet) continue;
+      const typed = this.cellsOf(sheet).typed(row, column);
+      this.calculation.edit({ sheet: this.calculatedSheets.indexOf(id), row, column, ...typed });
+    }
+  }
+
+  /** Calculates the workbook as the grid holds it. */
+  private rebuild(): void {
+    const sheets = this.workbook.getSheets().map((one) => one.getSheet());
+    const before = sheets.map((sheet) => this.cellsOf(sheet));
+    const content = gridContent(this.opened, this.definedNames(), sheets, before);
+    this.calculatedSheets = sheets.map((sheet) => sheet.getSheetId());
+    void this.calculation.load(content);
+  }
+
+  /** Shows what was calculated. */
+  private put({ places, stopped }: Calculated): void {
+    const targets = this.calculatedSheets.map((id): Target | undefined => {
+      const sheet = this.workbook.getSheetBySheetId(id)?.getSheet();
+      if (!sheet) return undefined;
+      const cells = this.cellsOf(sheet);
+      return {
+        sheetId: id,
+        value: (row, column) => cells.read(row, column).value,
+        shown: (row, column) => cells.data(row, column),
+        formulas: () => cells.formulaPlaces(),
+      };
+    });
+    const placed = <T extends CellPlace>(all: readonly T[]): (T & Place)[] =>
+      all.flatMap((one) => {
+        const target = targets[one.sheet];
+        return target ? [{ ...one, target }] : [];
+      });
+    const changed = stopped ? everyFormula(targets) : placed(places);
+    putSpills(this.injector, this.unitId, placed(this.calculation.spills()));
+    putValues(this.injector, this.unitId, changed);
+    this.entries?.answer();
+    if (this.colors.forget()) this.workbook.getActiveSheet().refreshCanvas();
+    this.options.onKept(this.calculation.keptCells());
+    this.look();
   }
 
   /** The grid's own words for an error say no more than its code; the function that refused knows better. */
@@ -251,11 +390,11 @@ export class Grid {
   /** The grid's plugins start with the first workbook; before it they have nothing to listen to. */
   private setUp(): void {
     fitNumbers(this.injector);
+    drawRuleColors(this.injector, this.colors, this.placeOf);
     this.explainErrors();
     this.injector.get(IUIPartsService).registerComponent(BuiltInUIPart.HEADER, () => this.options.note);
     this.api.addEvent(this.api.Event.SelectionChanged, this.look);
     this.api.addEvent(this.api.Event.ActiveSheetChanged, this.look);
-    this.api.getFormula().calculationResultApplied(this.look);
   }
 
   private readonly look = (): void => {

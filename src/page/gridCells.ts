@@ -1,14 +1,13 @@
 import { extractPureTextFromCell } from '@univerjs/core';
 import type { ICellData, Injector, Nullable, Styles, Worksheet } from '@univerjs/core';
 import { FormulaDataModel } from '@univerjs/engine-formula';
-import type { CellValue } from '../cells/value';
-import { CellError } from '../cells/value';
-import { Spills } from '../workbook/engine/spills';
-import { styleOfGrid } from '../workbook/engine/gridStyles';
-import type { Refusals } from '../workbook/engine/refusals';
-import { gridValue } from '../workbook/engine/values';
 import type { Area } from '../cells/address';
+import type { CellValue } from '../cells/value';
 import type { StyleDescription } from '../package/styleEditor';
+import { eachPlace } from '../sheet/graph/dependents';
+import type { GridCalculation } from './calculation';
+import { gridValue } from './gridData';
+import { styleOfGrid } from './gridStyles';
 
 /** What one cell of the grid holds, in the terms of the workbook model. */
 export interface GridCell {
@@ -26,53 +25,52 @@ export interface GridCell {
 /** What the grid keeps beside its cells. */
 interface GridParts {
   readonly injector: Injector;
-  readonly refusals: Refusals;
+  readonly calculation: GridCalculation;
 }
 
 /** Reads one sheet of the workbook on show, as it stands at this moment. */
 export class GridCells {
   private readonly formulas: FormulaDataModel;
-  private readonly spills: Spills;
   private readonly styles: Styles;
-  private readonly unitId: string;
-  private readonly sheetId: string;
 
   constructor(
     private readonly grid: GridParts,
     private readonly sheet: Worksheet,
+    /** Its place in the calculation. */
+    private readonly index: number,
     styles: Styles,
   ) {
     this.formulas = grid.injector.get(FormulaDataModel);
     this.styles = styles;
-    this.unitId = sheet.getUnitId();
-    this.sheetId = sheet.getSheetId();
-    this.spills = new Spills(this.formulas, this.unitId, this.sheetId);
   }
 
-  /** The cell as a person sees it: typed, calculated or part of a spill; an error says why where one knows. */
+  /** The cell as a person sees it: typed, calculated or part of a spill; an error says why. */
   read(row: number, column: number): GridCell {
+    const { value, formula } = this.typed(row, column);
+    const look = this.style(this.data(row, column));
+    const style = look !== undefined && { style: look };
+    const { calculation } = this.grid;
+    const place = { sheet: this.index, row, column };
+    if (formula !== undefined) {
+      const spill = calculation.spill(place);
+      return { value: calculation.value(place) ?? 0, formula, ...(spill && { spill }), ...style };
+    }
+    if (value !== null) return { value, ...style };
+    const spilled = calculation.value(place);
+    return { value: spilled, ...(spilled !== null && { spilled: true }), ...style };
+  }
+
+  /** What was typed into the cell. */
+  typed(row: number, column: number): { readonly value: CellValue; readonly formula?: string } {
     const own = this.data(row, column);
     const formula = this.formula(row, column, own);
-    const look = this.style(own);
-    const style = look !== undefined && { style: look };
-    if (formula !== undefined) {
-      const spill = this.spill(row, column);
-      return {
-        value: this.explained(gridValue(own) ?? 0, row, column, row, column),
-        formula,
-        ...(spill && { spill }),
-        ...style,
-      };
-    }
-    const value = own ? typed(own) : null;
-    if (value !== null) return { value, ...style };
-    const spilled = gridValue(this.spilled()?.[row]?.[column]);
-    const anchor = spilled instanceof CellError ? this.spills.anchorOf(row, column) : undefined;
-    return {
-      value: anchor ? this.explained(spilled, row, column, anchor.row, anchor.column) : spilled,
-      ...(spilled !== null && { spilled: true }),
-      ...style,
-    };
+    if (formula !== undefined) return { value: gridValue(own), formula };
+    return { value: own?.p ? extractPureTextFromCell(own) : gridValue(own) };
+  }
+
+  /** Why the value of the file stands in the cell, where its formula could not be calculated. */
+  keptReason(row: number, column: number): string | undefined {
+    return this.grid.calculation.keptReason({ sheet: this.index, row, column });
   }
 
   /** Places that hold a value, a formula or a style of their own, or part of a spill. */
@@ -81,22 +79,31 @@ export class GridCells {
     this.sheet.getCellMatrix().forValue((row, column, cell) => {
       if (cell) found.set(`${row} ${column}`, { row, column });
     });
-    for (const [row, line] of Object.entries(this.spilled() ?? {})) {
-      for (const column of Object.keys(line as object)) {
-        found.set(`${row} ${column}`, { row: Number(row), column: Number(column) });
-      }
+    for (const { sheet, area } of this.grid.calculation.spills()) {
+      if (sheet !== this.index) continue;
+      eachPlace(area, (row, column) => found.set(`${row} ${column}`, { row, column }));
     }
     return [...found.values()];
   }
 
-  private data(row: number, column: number): Nullable<ICellData> {
+  formulaPlaces(): { row: number; column: number }[] {
+    const found: { row: number; column: number }[] = [];
+    this.sheet.getCellMatrix().forValue((row, column, cell) => {
+      if (cell?.f || cell?.si) found.push({ row, column });
+    });
+    return found;
+  }
+
+  data(row: number, column: number): Nullable<ICellData> {
     return this.sheet.getCellMatrix().getValue(row, column);
   }
 
   private formula(row: number, column: number, cell: Nullable<ICellData>): string | undefined {
     if (!cell?.f && !cell?.si) return undefined;
     // A copied formula is kept once, by the cells' offset from the first one.
-    const text = this.formulas.getFormulaStringByCell(row, column, this.sheetId, this.unitId) ?? cell.f;
+    const text =
+      this.formulas.getFormulaStringByCell(row, column, this.sheet.getSheetId(), this.sheet.getUnitId()) ??
+      cell.f;
     return text?.replace(/^=/, '');
   }
 
@@ -105,24 +112,4 @@ export class GridCells {
     const style = this.styles.getStyleByCell(cell);
     return style ? styleOfGrid(style) : undefined;
   }
-
-  private spilled() {
-    return this.formulas.getArrayFormulaCellData()[this.unitId]?.[this.sheetId];
-  }
-
-  private spill(row: number, column: number): Area | undefined {
-    const value = gridValue(this.data(row, column));
-    const isBlocked = value instanceof CellError && value.code === '#SPILL!';
-    return isBlocked ? undefined : this.spills.from(row, column);
-  }
-
-  private explained(value: CellValue, row: number, column: number, top: number, left: number): CellValue {
-    if (!(value instanceof CellError) || value.message) return value;
-    const place = { unitId: this.unitId, sheetId: this.sheetId, row: top, column: left };
-    return new CellError(value.code, this.grid.refusals.why(place, value, row - top, column - left));
-  }
-}
-
-function typed(cell: ICellData): CellValue {
-  return cell.p ? extractPureTextFromCell(cell) : gridValue(cell);
 }

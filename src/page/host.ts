@@ -51,7 +51,13 @@ export class GridHost implements Host {
       Array.from({ length: rows }, (_, down) =>
         Array.from({ length: columns }, (__, across) => {
           const { value, formula, spilled } = cells.read(row + down, column + across);
-          return { value, formula: formula === undefined ? '' : `=${formula}`, ...(spilled && { spilled }) };
+          const kept = cells.keptReason(row + down, column + across);
+          return {
+            value,
+            formula: formula === undefined ? '' : `=${formula}`,
+            ...(spilled && { spilled }),
+            ...(kept !== undefined && { kept }),
+          };
         }),
       ),
     );

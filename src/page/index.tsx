@@ -17,6 +17,12 @@ const grid = new Grid(gridElement, {
   functions: worksheetFunctions,
   note: () => <CellNote host={host} functions={worksheetFunctions} />,
   dark: prefersDark(),
+  onBusy: (is) => {
+    session.setCalculating(is);
+  },
+  onKept: (cells) => {
+    session.setKept(cells);
+  },
 });
 onDarkChange((dark) => {
   grid.setDark(dark);

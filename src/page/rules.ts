@@ -6,12 +6,7 @@ import {
   DataValidationType,
 } from '@univerjs/core';
 import type { ISheetDataValidationRule, IStyleBase } from '@univerjs/core';
-import {
-  CFRuleType,
-  CFSubRuleType,
-  type IConditionFormattingRule,
-} from '@univerjs/sheets-conditional-formatting';
-import { gridRange, sheetId } from '../workbook/engine/gridData';
+import { gridRange, sheetId } from './gridData';
 import { cellAddress } from '../cells/address';
 import type {
   ConditionalFormat,
@@ -22,18 +17,12 @@ import type {
   Workbook,
 } from '../package/model';
 
-/** The workbook's rules for entries and for looks, as the grid's plugins load them. */
+/** The workbook's rules for entries as the grid's plugin loads them; those for looks as formulas and styles. */
 export function ruleResources(workbook: Workbook): { name: string; data: string }[] {
   return [
     {
       name: 'SHEET_DATA_VALIDATION_PLUGIN',
       data: bySheet(workbook, ({ validations }) => validations.map(entryRule)),
-    },
-    {
-      name: 'SHEET_CONDITIONAL_FORMATTING_PLUGIN',
-      data: bySheet(workbook, ({ conditionalFormats }) =>
-        [...conditionalFormats].sort((a, b) => a.priority - b.priority).map(lookRule),
-      ),
     },
   ];
 }
@@ -103,22 +92,8 @@ const COMPARISONS: Readonly<Record<string, string>> = {
   lessThanOrEqual: '<=',
 };
 
-function lookRule(rule: ConditionalFormat, index: number): IConditionFormattingRule {
-  return {
-    cfId: `look-${index + 1}`,
-    ranges: rule.areas.map(gridRange),
-    stopIfTrue: rule.stopIfTrue,
-    rule: {
-      type: CFRuleType.highlightCell,
-      subType: CFSubRuleType.formula,
-      value: `=${condition(rule)}`,
-      style: overlay(rule.style),
-    },
-  };
-}
-
 /** The rule as a formula for the first cell, which is what files count relative references from. */
-function condition({
+export function conditionOf({
   kind,
   operator = '',
   formulas: [first = 'FALSE', second = first],
@@ -132,7 +107,7 @@ function condition({
   return `${cell}${COMPARISONS[operator] ?? '='}(${first})`;
 }
 
-function overlay({ font, fill }: StyleOverlay): IStyleBase {
+export function gridOverlay({ font, fill }: StyleOverlay): IStyleBase {
   const { bold, italic, strike, underline, color } = font;
   const is = (set: boolean) => (set ? BooleanNumber.TRUE : BooleanNumber.FALSE);
   return {

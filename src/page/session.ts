@@ -2,6 +2,7 @@ import type { WorksheetFunction } from '../call/worksheetFunction';
 import { checkDeskOf } from '../panel/share/checkDesk';
 import type { WorkbookFiles } from '../panel/share/files';
 import type { Workbook } from '../package/model';
+import type { KeptCell } from '../sheet/book';
 import { newWorkbook, readWorkbook, UnreadableWorkbook } from '../package';
 import { DraftKeeper, type Draft } from './drafts';
 import { fileOf } from './fileOf';
@@ -24,6 +25,17 @@ export interface SessionState {
   readonly notice: Notice | null;
   /** Unsaved workbooks that closed tabs left behind. */
   readonly leftBehind: readonly Draft[];
+  /** A calculation takes long. */
+  readonly calculating: boolean;
+  /** Cells that show the value of the file, since their formula cannot be calculated here. */
+  readonly kept: readonly KeptPlace[];
+}
+
+export interface KeptPlace {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+  readonly reason: string;
 }
 
 const NEW_FILE = 'design-sheet.xlsx';
@@ -33,7 +45,15 @@ const QUIET_MS = 400;
 
 /** The workbook on the desk: opened, changed, kept in the browser and saved to a file. */
 export class Session {
-  state: SessionState = { fileName: NEW_FILE, unsaved: false, busy: true, notice: null, leftBehind: [] };
+  state: SessionState = {
+    fileName: NEW_FILE,
+    unsaved: false,
+    busy: true,
+    notice: null,
+    leftBehind: [],
+    calculating: false,
+    kept: [],
+  };
   /** For copies of the workbook. */
   readonly files: WorkbookFiles = {
     name: () => this.state.fileName,
@@ -140,8 +160,25 @@ export class Session {
     }
   }
 
+  setCalculating(calculating: boolean): void {
+    this.set({ calculating });
+  }
+
+  setKept(cells: readonly KeptCell[]): void {
+    if (cells.length + this.state.kept.length === 0) return;
+    this.set({ kept: cells.map(({ sheet, ...cell }) => ({ ...cell, sheet: this.grid.sheetName(sheet) })) });
+  }
+
+  stopCalculating(): void {
+    this.grid.calculation.stop();
+  }
+
   dismissNotice(): void {
     this.set({ notice: null });
+  }
+
+  select({ sheet, row, column }: KeptPlace): void {
+    this.grid.select(sheet, row, column);
   }
 
   /** Opens a workbook, or says why it cannot be opened and leaves the present one alone. */

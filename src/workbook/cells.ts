@@ -16,6 +16,8 @@ export interface CellView {
   readonly value: CellValue;
   /** Filled by the formula of another cell. */
   readonly spilled?: true;
+  /** Why the value of the file stands here, where the formula could not be calculated. */
+  readonly kept?: string;
 }
 
 /** What is written to a cell: a value, a formula with its `=`, or null to clear it. */

@@ -50,6 +50,33 @@ describe('a new workbook', () => {
     expect(cellOf(workbook, 'Sheet1', 'B4')?.value).toBe(20);
   });
 
+  it.each(['=IF(3>1.0,"yes","no")', '=J1*2.50&" mm"', '=.5+1E-3', '=IF(A1>=1.10,"a","b")'])(
+    'keeps the formula %s as it was typed',
+    async (formula) => {
+      await tab.type('D2', formula);
+      await tab.select('D2');
+      expect(await page.locator('[data-u-comp="formula-bar"]').textContent()).toContain(formula);
+      expect(cellOf(await tab.savedWorkbook(), 'Sheet1', 'D2')?.formula).toBe(formula.slice(1));
+    },
+  );
+
+  it('saves what a formula spills, and no more of it once it is shorter', async () => {
+    await tab.type('E1', '3');
+    await tab.type('E2', '=SEQUENCE(E1)*10');
+    expect(cellOf(await tab.savedWorkbook(), 'Sheet1', 'E4')?.value).toBe(30);
+    await tab.type('E1', '2');
+    const workbook = await tab.savedWorkbook();
+    expect(cellOf(workbook, 'Sheet1', 'E3')?.value).toBe(20);
+    expect(cellOf(workbook, 'Sheet1', 'E4')?.value ?? null).toBeNull();
+  });
+
+  it('says where an error began, at the cells that depend on it', async () => {
+    await tab.type('F1', '=MOLD.SEAT.FREEDRAFT("slippery")');
+    await tab.type('F2', '=F1+1');
+    await tab.select('F2');
+    await page.locator('.cell-note-error').getByText('Sheet1!F1: ').waitFor();
+  });
+
   it('says why a cell is in error, in the panel and under the formula bar', async () => {
     await tab.type('B6', '=MOLD.SEAT.FREEDRAFT("slippery")');
     await tab.select('B6');

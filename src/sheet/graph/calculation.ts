@@ -43,6 +43,8 @@ export class Calculation implements Reader {
   private readonly spills: Spills;
   private readonly running: Formula[] = [];
   private ran: Formula[] = [];
+  /** The last calculation was stopped: the next one goes on with it. */
+  private isUnfinished = false;
   private depth = 0;
   private lambdas = 0;
   private calculation = 1;
@@ -180,14 +182,19 @@ export class Calculation implements Reader {
 
   // Calculating.
 
-  /** Brings every cell up to date and answers which formulas ran. `now` is a serial number. */
+  /**
+   * Brings every cell up to date and answers which formulas ran, those before a stop included. `now` is a serial number.
+   */
   calculate(budget: Budget, now: number): readonly Formula[] {
     this.budget = budget;
     this.moment = now;
     this.calculation++;
-    this.ran = [];
     const { dependents } = this;
-    dependents.touchVolatiles();
+    if (!this.isUnfinished) {
+      this.ran = [];
+      dependents.touchVolatiles();
+    }
+    this.isUnfinished = true;
     dependents.forgets = false;
     try {
       // A result that spills may call for others; those come behind.
@@ -196,6 +203,7 @@ export class Calculation implements Reader {
         if (formula.state !== State.Clean) this.run(formula);
       }
       dependents.dirty = [];
+      this.isUnfinished = false;
     } catch (error) {
       dependents.dirty = dependents.dirty.filter(({ state }) => state !== State.Clean);
       throw error;

@@ -16,8 +16,8 @@ import type {
   LineStyle,
   Side,
   Vertical,
-} from '../../package/model';
-import type { StyleDescription } from '../../package/styleEditor';
+} from '../package/model';
+import type { StyleDescription } from '../package/styleEditor';
 
 const LINES: Readonly<Record<LineStyle, BorderStyleTypes>> = {
   thin: BorderStyleTypes.THIN,

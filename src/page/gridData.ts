@@ -1,11 +1,11 @@
 import { BooleanNumber, CellValueType, LocaleType } from '@univerjs/core';
-import type { ICellData, IRange, IWorkbookData, IWorksheetData } from '@univerjs/core';
-import type { CellValue } from '../../cells/value';
-import { CellError } from '../../cells/value';
-import { MAX_COLUMNS, MAX_ROWS } from '../../cells/address';
-import type { Area } from '../../cells/address';
-import type { Cell, DefinedName, Sheet, Table, Workbook } from '../../package/model';
-import { columnPixels, rowPixels } from '../../package/pixels';
+import type { ICellData, IRange, IWorkbookData, IWorksheetData, Nullable } from '@univerjs/core';
+import { CellError, type CellValue, type ErrorCode } from '../cells/value';
+import { MAX_COLUMNS, MAX_ROWS } from '../cells/address';
+import type { Area } from '../cells/address';
+import { ERRORS } from '../sheet/values';
+import type { Cell, DefinedName, Sheet, Table, Workbook } from '../package/model';
+import { columnPixels, rowPixels } from '../package/pixels';
 import { gridStyle } from './gridStyles';
 
 /** Room below and right of what is filled: to type on, and for results to spill into. */
@@ -150,6 +150,15 @@ export function gridScalar(value: CellValue): Pick<ICellData, 'v' | 't'> {
     default:
       return { v: value, t: CellValueType.STRING };
   }
+}
+
+/** A cell of the grid: its value in full precision. */
+export function gridValue(cell: Nullable<ICellData>): CellValue {
+  const value = cell?.v;
+  if (value === undefined || value === null) return null;
+  if (cell?.t === CellValueType.BOOLEAN) return Boolean(Number(value));
+  if (typeof value !== 'string') return value;
+  return value in ERRORS ? new CellError(value as ErrorCode) : value;
 }
 
 /** A name as the engine's service of defined names takes it. */

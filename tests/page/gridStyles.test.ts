@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { gridStyle, styleOfGrid } from '../../src/workbook/engine/gridStyles';
+import { gridStyle, styleOfGrid } from '../../src/page/gridStyles';
 import type { CellStyle } from '../../src/package/model';
 
 const plain: CellStyle = {
