@@ -26,6 +26,11 @@ module.exports = (_env, argv = {}) => ({
         test: /@univerjs[\\/]sheets-ui[\\/]lib[\\/]es[\\/]index\.js$/,
         loader: path.join(__dirname, 'loaders/formulasAsTyped.js'),
       },
+      // What is typed into the grid is read by the grid's core alone.
+      {
+        test: /@univerjs[\\/]core[\\/]lib[\\/]es[\\/]index\.js$/,
+        resolve: { alias: { numfmt$: path.join(root, 'src/page/entryNumbers.ts') } },
+      },
     ],
   },
   // The default minimizer took nine tenths of the page's build.

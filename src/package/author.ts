@@ -13,7 +13,6 @@ import { writeProperties } from './properties';
 import { readParts } from './read';
 import type { EditableParts } from './relationships';
 import { removeSheetParts } from './removeSheets';
-import { renameSheetParts } from './renameSheets';
 import { calledFunctions, knownFunctions } from './spelling';
 
 export { readCustomXml } from './customXml';
@@ -36,16 +35,6 @@ export function addSheets(workbook: Workbook, description: SheetsDescription): W
     },
     describedFunctions(description),
   );
-}
-
-/**
- * The workbook with sheets under other names, from old to new. Formulas in cells must name them by the new one
- * already; whatever else of the file names a sheet (defined names, charts, rules) stays behind.
- */
-export function renameSheets(workbook: Workbook, names: ReadonlyMap<string, string>): Workbook {
-  return withParts(workbook, (parts) => {
-    renameSheetParts(parts, names);
-  });
 }
 
 /** The workbook without sheets that no other sheet refers to. */

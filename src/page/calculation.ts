@@ -91,6 +91,11 @@ export class GridCalculation {
     }
   }
 
+  /** May have come about while the run waited. */
+  private stopAsked(): boolean {
+    return this.isStopped;
+  }
+
   private start(): Promise<void> {
     this.running ??= Promise.resolve()
       .then(() => this.run())
@@ -111,7 +116,7 @@ export class GridCalculation {
       }
       this.hears.busy(true);
       await new Promise((resolve) => setTimeout(resolve));
-      if (this.isStopped) {
+      if (this.stopAsked()) {
         this.hears.calculated({ places: [], stopped: true });
         break;
       }

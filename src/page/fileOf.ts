@@ -1,9 +1,10 @@
-import { addSheets, renameSheets } from '../package/author';
+import { addSheets } from '../package/author';
+import { changeLayout, type SheetLayout } from '../package/layout';
 import type { Workbook } from '../package/model';
 import { readWorkbook, saveWorkbook } from '../package';
+import { knownFunctions } from '../package/spelling';
 import { changesOf } from './changes';
 import type { Grid } from './grid';
-import { describeSheets } from './newSheets';
 
 /** The workbook that was opened as it stands in the grid now, as a file. */
 export function fileOf(opened: Workbook, grid: Grid, functionIds: readonly string[]): Uint8Array {
@@ -11,20 +12,15 @@ export function fileOf(opened: Workbook, grid: Grid, functionIds: readonly strin
     opened,
     changesOf(opened, (index) => grid.openedSheet(index)),
   );
-  const renamed = new Map(
-    opened.sheets.flatMap(({ name }, index) => {
-      const present = grid.openedName(index);
-      return present === undefined || present === name ? [] : [[name, present]];
+  const layouts = new Map(
+    opened.sheets.flatMap(({ name }, index): [string, SheetLayout][] => {
+      const layout = grid.changedLayout(index);
+      return layout ? [[name, layout]] : [];
     }),
   );
   const known = new Set(opened.names.map(({ name }) => name.toLowerCase()));
   const names = grid.definedNames().filter(([name]) => !known.has(name.toLowerCase()));
-  const added = grid.addedSheets();
-  if (added.length + names.length + renamed.size === 0) return changed;
-  const description = describeSheets(added, (index) => opened.styles[index]);
-  const grown = addSheets(renameSheets(readWorkbook(changed, functionIds), renamed), {
-    ...description,
-    names: Object.fromEntries(names),
-  });
-  return saveWorkbook(grown, []);
+  if (names.length + layouts.size === 0) return changed;
+  const laidOut = changeLayout(readWorkbook(changed, functionIds), layouts, knownFunctions(functionIds));
+  return saveWorkbook(addSheets(laidOut, { sheets: [], names: Object.fromEntries(names) }), []);
 }

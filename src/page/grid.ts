@@ -34,6 +34,7 @@ import '@univerjs/sheets-data-validation-ui/lib/index.css';
 import { CellError } from '../cells/value';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { newWorkbook } from '../package';
+import type { SheetLayout } from '../package/layout';
 import type { Workbook } from '../package/model';
 import type { CellPlace, KeptCell } from '../sheet/book';
 import { contentOf } from '../workbook/content';
@@ -42,13 +43,14 @@ import { EntryFormulas } from './entryFormulas';
 import { functionDescriptions } from './functionDescriptions';
 import { GridCells } from './gridCells';
 import { gridContent } from './gridContent';
-import { gridData, sheetId } from './gridData';
+import { gridData, gridSheet, sheetId } from './gridData';
+import { changedLayout } from './gridLayout';
 import { everyFormula, putSpills, putValues, type Place, type Target } from './gridResults';
 import type { GridCommand } from './limits';
-import type { AddedSheet } from './newSheets';
 import { fitNumbers } from './numbersFit';
 import { drawRuleColors, RuleColors } from './ruleColors';
 import { ruleResources } from './rules';
+import type { ActContext } from './structureActs';
 import { gridTheme } from './theme';
 
 type FWorkbook = NonNullable<ReturnType<FUniver['getWorkbook']>>;
@@ -59,7 +61,7 @@ const CONTENT = ['v', 'f', 'si', 'p', 't'] as const;
 
 /** What moves cells or changes what formulas may name. */
 const REBUILDS =
-  /^sheet\.mutation\.(insert-sheet|remove-sheet|set-worksheet-name|set-worksheet-order|(insert|remove|move)-(row|rows|col|cols|range)|set-row-(hidden|visible))$|^formula\.mutation\.(set|remove)-defined-name$/;
+  /^sheet\.mutation\.(move-range|set-row-(hidden|visible))$|^formula\.mutation\.(set|remove)-defined-name$/;
 
 export interface GridOptions {
   readonly functions: readonly WorksheetFunction[];
@@ -88,7 +90,7 @@ export class Grid {
   private isRebuildDue = false;
   /** Asked before every command on sheets; true stops it. */
   refuses: ((command: GridCommand) => boolean) | undefined;
-  private readonly editListeners = new Set<(edit: GridCommand) => void>();
+  private readonly editListeners = new Set<() => void>();
   private readonly lookListeners = new Set<() => void>();
 
   constructor(
@@ -120,7 +122,7 @@ export class Grid {
       if (!Array.isArray(plugin)) this.univer.registerPlugin(plugin);
       // The calculation is ours: the grid shows it.
       else if (plugin[0] === UniverFormulaEnginePlugin)
-        this.univer.registerPlugin(UniverFormulaEnginePlugin, { ...plugin[1], notExecuteFormula: true });
+        this.univer.registerPlugin(UniverFormulaEnginePlugin, { notExecuteFormula: true });
       else this.univer.registerPlugin(plugin[0], plugin[1]);
     }
     this.univer.registerPlugin(this.calculationPlugin());
@@ -169,14 +171,6 @@ export class Grid {
     return sheet ? this.cells(sheet.getSheetName()) : undefined;
   }
 
-  /** The sheets that were added since the workbook was opened. */
-  addedSheets(): AddedSheet[] {
-    return this.workbook
-      .getSheets()
-      .filter((sheet) => this.indexOf(sheet.getSheetId()) === undefined)
-      .map((sheet) => ({ sheet: sheet.getSheet(), cells: this.cells(sheet.getSheetName()) }));
-  }
-
   /** Names and their formulas without `=`. */
   definedNames(): [string, string][] {
     return this.workbook
@@ -184,25 +178,36 @@ export class Grid {
       .map((one) => [one.getName(), one.getFormulaOrRefString().replace(/^=/, '')]);
   }
 
+  /** What a person changed of the layout of a sheet, by its place when the workbook was opened. */
+  changedLayout(index: number): SheetLayout | undefined {
+    const sheet = this.workbook.getSheetBySheetId(sheetId(index))?.getSheet();
+    const opened = this.opened.sheets[index];
+    return sheet && opened && changedLayout(opened, gridSheet(opened, index), sheet);
+  }
+
+  /** What a command on the structure is about. */
+  actContext(params: object | undefined): ActContext {
+    const { subUnitId } = (params ?? {}) as { subUnitId?: string };
+    const { workbook } = this;
+    const active = workbook.getActiveSheet();
+    const named = subUnitId === undefined ? undefined : workbook.getSheetBySheetId(subUnitId);
+    return {
+      sheetNames: workbook.getSheets().map((sheet) => sheet.getSheetName()),
+      sheet: (named ?? active).getSheetName(),
+      selection: workbook.getActiveRange()?.getRange(),
+    };
+  }
+
+  /** Where a person is. */
+  place(): { sheet: string; row: number; column: number } {
+    const range = this.workbook.getActiveRange();
+    const sheet = this.workbook.getActiveSheet().getSheetName();
+    return { sheet, row: range?.getRow() ?? 0, column: range?.getColumn() ?? 0 };
+  }
+
   private dataOf(workbook: Workbook): IWorkbookData {
     const data = gridData(workbook, this.unitId);
     return { ...data, resources: [...(data.resources ?? []), ...ruleResources(workbook)] };
-  }
-
-  private indexOf(id: string): number | undefined {
-    const found = this.opened.sheets.map((_, index) => sheetId(index)).indexOf(id);
-    return found < 0 ? undefined : found;
-  }
-
-  /** A command that names no sheet is for the one in front. */
-  private openedIndex(params: object | undefined): number | undefined {
-    const { subUnitId } = (params ?? {}) as { subUnitId?: string };
-    return this.indexOf(subUnitId ?? this.api.getActiveWorkbook()?.getActiveSheet().getSheetId() ?? '');
-  }
-
-  /** What the sheet that stood at this place when the workbook was opened is called now. */
-  openedName(index: number): string | undefined {
-    return this.workbook.getSheetBySheetId(sheetId(index))?.getSheetName();
   }
 
   /** What the sheet of a calculated cell is called. */
@@ -249,7 +254,7 @@ export class Grid {
   }
 
   /** Calls back after every change a person made to the workbook. */
-  onEdit(listener: (edit: GridCommand) => void): () => void {
+  onEdit(listener: () => void): () => void {
     this.editListeners.add(listener);
     return () => this.editListeners.delete(listener);
   }
@@ -265,7 +270,7 @@ export class Grid {
     commands.beforeCommandExecuted(({ id, params }) => {
       if (!id.startsWith('sheet.command.')) return;
       // The grid's own way to stop a command is an exception that it knows.
-      if (this.refuses?.({ id, openedSheet: this.openedIndex(params) })) throw new CanceledError();
+      if (this.refuses?.({ id, params })) throw new CanceledError();
     });
     commands.onCommandExecuted(({ id, type, params }, options) => {
       // The grid's own event leaves out the first selection after a workbook was opened.
@@ -274,9 +279,8 @@ export class Grid {
       if (type !== CommandType.MUTATION || options?.onlyLocal) return;
       this.noteEdit(id, params);
       if (!id.startsWith('sheet.mutation.')) return;
-      const edit = { id, openedSheet: this.openedIndex(params) };
       this.editListeners.forEach((heard) => {
-        heard(edit);
+        heard();
       });
     });
   }

@@ -1,6 +1,6 @@
 /** The workbook as the grid holds it, for the calculation. */
 import { BooleanNumber } from '@univerjs/core';
-import type { Worksheet } from '@univerjs/core';
+import type { IRowData, Nullable, Worksheet } from '@univerjs/core';
 import { cellFinder, type Workbook } from '../package/model';
 import type { BookCell, BookContent, BookSheet } from '../sheet/content';
 import type { GridCells } from './gridCells';
@@ -25,7 +25,7 @@ export function gridContent(
 function sheetContent(opened: Workbook, sheet: Worksheet, cells: GridCells): BookSheet {
   const original = opened.sheets.find((_, index) => sheetId(index) === sheet.getSheetId());
   const before = original && cellFinder(original);
-  const rows = Object.entries(sheet.getConfig().rowData);
+  const rows = Object.entries<Nullable<IRowData>>(sheet.getConfig().rowData as Record<string, IRowData>);
   return {
     name: sheet.getName(),
     tables: original?.tables ?? [],

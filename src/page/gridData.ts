@@ -42,7 +42,7 @@ export function gridData(workbook: Workbook, id: string): IWorkbookData {
   };
 }
 
-function gridSheet(sheet: Sheet, index: number): Partial<IWorksheetData> {
+export function gridSheet(sheet: Sheet, index: number) {
   const { rows: frozenRows, columns: frozenColumns } = sheet.frozen;
   const hidden = (is: boolean) => (is ? { hd: BooleanNumber.TRUE } : {});
   return {

@@ -23,8 +23,12 @@ export class GridHost implements Host {
   constructor(
     private readonly grid: Grid,
     private readonly functions: readonly WorksheetFunction[],
-    /** The workbook as it stands. */
-    private readonly present: () => Promise<Workbook>,
+    private readonly sheets: {
+      /** The workbook as it stands. */
+      present(): Promise<Workbook>;
+      /** Adds an empty sheet; gives the name it got. */
+      addSheet(name: string): Promise<string>;
+    },
   ) {}
 
   readSelection(): Promise<Range | undefined> {
@@ -81,11 +85,7 @@ export class GridHost implements Host {
   }
 
   addSheet(name: string): Promise<string> {
-    const workbook = this.grid.workbook;
-    const taken = new Set(workbook.getSheets().map((sheet) => sheet.getSheetName().toLowerCase()));
-    let free = name;
-    for (let n = 2; taken.has(free.toLowerCase()); n++) free = `${name} ${n}`;
-    return Promise.resolve(workbook.insertSheet(free).getSheetName());
+    return this.sheets.addSheet(name);
   }
 
   insertFormula(text: string): Promise<void> {
@@ -103,7 +103,7 @@ export class GridHost implements Host {
 
   /** What is tried never comes near the grid, so that neither a closed tab nor undo can meet with it. */
   async copy(): Promise<WorkbookTrial> {
-    return new WorkbookCopy(await this.present(), this.functions);
+    return new WorkbookCopy(await this.sheets.present(), this.functions);
   }
 
   dressTable({ sheet, row, column, rows, columns, headings, formats }: WrittenTable): Promise<void> {

@@ -28,7 +28,7 @@ onDarkChange((dark) => {
   grid.setDark(dark);
 });
 const session = new Session(grid, worksheetFunctions);
-const host = new GridHost(grid, worksheetFunctions, () => session.present());
+const host = new GridHost(grid, worksheetFunctions, session);
 
 const root = document.getElementById('page');
 if (root) {

@@ -4,12 +4,17 @@ import type { WorkbookFiles } from '../panel/share/files';
 import type { Workbook } from '../package/model';
 import type { KeptCell } from '../sheet/book';
 import { newWorkbook, readWorkbook, UnreadableWorkbook } from '../package';
+import { addSheets } from '../package/author';
+import { knownFunctions } from '../package/spelling';
+import { CannotChange, changeStructure } from '../package/structure';
 import { DraftKeeper, type Draft } from './drafts';
 import { fileOf } from './fileOf';
 import { download } from './files';
 import type { Grid } from './grid';
-import { refusalOf, unkeptBy } from './limits';
+import { History, onStep, type Snapshot } from './history';
+import { refusalOf } from './limits';
 import { fetchSample } from './samples';
+import { actsOf, freeName, type PageAct } from './structureActs';
 
 export interface Notice {
   readonly kind: 'info' | 'warning' | 'error';
@@ -69,8 +74,7 @@ export class Session {
   private readonly ids: readonly string[];
   /** What is kept in the browser is behind what the grid shows. */
   private stale = false;
-  /** What was changed that saving leaves as it was. */
-  private readonly unkept = new Set<string>();
+  private readonly history = new History();
   private timer: ReturnType<typeof setTimeout> | undefined;
 
   constructor(
@@ -79,14 +83,19 @@ export class Session {
   ) {
     this.ids = functions.map(({ id }) => id);
     grid.refuses = (command) => {
-      const why = this.state.busy ? undefined : refusalOf(command, this.opened);
+      if (this.state.busy) return false;
+      const acts = actsOf(command.id, command.params, grid.actContext(command.params));
+      if (acts) {
+        void this.change(acts);
+        return true;
+      }
+      const why = refusalOf(command, this.opened);
       if (why !== undefined) this.notify('warning', why);
       return why !== undefined;
     };
-    grid.onEdit((edit) => {
+    onStep(grid.injector, (to) => void this.step(to));
+    grid.onEdit(() => {
       if (this.state.busy) return;
-      const unkept = unkeptBy(edit);
-      if (unkept !== undefined) this.unkept.add(unkept);
       this.stale = true;
       if (!this.state.unsaved) this.set({ unsaved: true });
       clearTimeout(this.timer);
@@ -151,13 +160,6 @@ export class Session {
     this.set({ unsaved: false });
     this.stale = true;
     await this.keep();
-    if (this.unkept.size > 0) {
-      const which = [...this.unkept].join(', ');
-      this.notify(
-        'warning',
-        `Saved. Changed ${which} are not in the file: it keeps those that it came with.`,
-      );
-    }
   }
 
   setCalculating(calculating: boolean): void {
@@ -179,6 +181,48 @@ export class Session {
 
   select({ sheet, row, column }: KeptPlace): void {
     this.grid.select(sheet, row, column);
+  }
+
+  /** Adds an empty sheet in front; gives the name it got. */
+  async addSheet(wanted: string): Promise<string> {
+    const name = freeName(wanted, this.grid.actContext(undefined).sheetNames);
+    await this.change([{ do: 'addSheet', name }]);
+    return name;
+  }
+
+  /** Changes the structure of the workbook as it stands: all of its parts follow, or nothing is changed. */
+  private async change(acts: readonly PageAct[]): Promise<void> {
+    if (acts.length === 0) return;
+    const place = this.grid.place();
+    const before = await this.present();
+    let after: Workbook;
+    try {
+      after = acts.reduce((workbook, act) => changed(workbook, act, this.ids), before);
+    } catch (error) {
+      if (!(error instanceof CannotChange)) throw error;
+      this.notify('warning', error.message);
+      return;
+    }
+    this.history.acted({ ...place, workbook: before });
+    await this.showChanged({ ...place, ...placeAfter(acts), workbook: after });
+  }
+
+  /** Takes back an act, or does it again. */
+  private async step(to: 'back' | 'forth'): Promise<void> {
+    const present = { ...this.grid.place(), workbook: await this.present() };
+    const target = to === 'back' ? this.history.back(present) : this.history.forth(present);
+    if (target) await this.showChanged(target);
+  }
+
+  private async showChanged({ workbook, sheet, row, column }: Snapshot): Promise<void> {
+    const { fileName } = this.state;
+    await this.put(workbook);
+    this.set({ busy: false, fileName, unsaved: true });
+    if (workbook.sheets.some(({ name, state }) => name === sheet && state === 'visible'))
+      this.grid.select(sheet, row, column);
+    this.history.offer(this.grid.injector, this.grid.unitId);
+    this.stale = true;
+    await this.keep();
   }
 
   /** Opens a workbook, or says why it cannot be opened and leaves the present one alone. */
@@ -219,15 +263,19 @@ export class Session {
   }
 
   private async show(workbook: Workbook, fileName: string, unsaved: boolean): Promise<void> {
-    clearTimeout(this.timer);
-    this.stale = false;
-    this.unkept.clear();
-    this.set({ busy: true });
-    await this.grid.show(workbook);
-    this.opened = workbook;
+    this.history.clear();
+    await this.put(workbook);
     const leftBehind = await this.drafts.leftBehind().catch(() => []);
     this.set({ notice: null, busy: false, fileName, unsaved, leftBehind });
     void checkDeskOf(this.files).look(workbook);
+  }
+
+  private async put(workbook: Workbook): Promise<void> {
+    clearTimeout(this.timer);
+    this.stale = false;
+    this.set({ busy: true });
+    await this.grid.show(workbook);
+    this.opened = workbook;
   }
 
   private async keep(): Promise<void> {
@@ -260,4 +308,17 @@ export class Session {
       heard();
     });
   }
+}
+
+function changed(workbook: Workbook, act: PageAct, ids: readonly string[]): Workbook {
+  if (act.do !== 'addSheet') return changeStructure(workbook, act, knownFunctions(ids));
+  return addSheets(workbook, { sheets: [{ name: act.name, cells: {} }] });
+}
+
+/** Where a person looks after an act on sheets; else where they were. */
+function placeAfter(acts: readonly PageAct[]): Partial<Snapshot> {
+  const act = acts.at(-1);
+  if (act?.do === 'renameSheet') return { sheet: act.name };
+  if (act?.do === 'copySheet' || act?.do === 'addSheet') return { sheet: act.name, row: 0, column: 0 };
+  return {};
 }

@@ -14,6 +14,9 @@ import { isSameName } from './plan';
 import type { CellRef } from './plan';
 import type { TrialCells } from './run';
 
+/** Milliseconds. */
+const PAUSE_EVERY = 30;
+
 /**
  * A copy of a workbook to try values in, so that the workbook itself never holds a varied value. The values in it must
  * be up to date: until something is written, they are what is read. Dispose of it when done.
@@ -22,6 +25,7 @@ export class WorkbookCopy implements TrialCells {
   private readonly sheets: readonly SheetCopy[];
   private readonly written = new Map<string, CellInput>();
   private focused: Book | undefined;
+  private paused = 0;
 
   constructor(
     private readonly workbook: Workbook,
@@ -58,9 +62,13 @@ export class WorkbookCopy implements TrialCells {
     return Promise.resolve();
   }
 
-  recalculate(): Promise<void> {
+  async recalculate(): Promise<void> {
+    // Thousands of variations must leave a page its moments to paint and to hear a person.
+    if (performance.now() - this.paused > PAUSE_EVERY) {
+      await new Promise((resolve) => setTimeout(resolve));
+      this.paused = performance.now();
+    }
     if (this.written.size > 0) this.focused?.calculate(this.limits);
-    return Promise.resolve();
   }
 
   dispose(): void {

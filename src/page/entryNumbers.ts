@@ -1,0 +1,47 @@
+/**
+ * How the grid reads what is typed, pasted or filled: `numfmt`, but for what is a date elsewhere and none in a tool
+ * room. `5/8` and `1-1/2` are numbers, `10-24` and `1/4-20` are threads, and no date is without a year.
+ */
+import * as numfmt from 'numfmt';
+
+export * from 'numfmt';
+
+type Parsed = ReturnType<typeof numfmt.parseNumber>;
+
+/** A sign, a whole part with a blank or a hyphen behind it, numerator, denominator, an inch mark. */
+const FRACTION = /^([+-]?)\s*(?:(\d+)(?:\s+|\s*-\s*))?(\d{1,3})\s*[/⁄]\s*(\d{1,3})\s*("|″|'')?$/;
+
+/** `10-24`, `#10-24`, `1/4-20`, `1-1/2 - 6`: a size and threads per inch. */
+const THREAD = /^#?\d{1,2}(?:(?:\s*[-\s]\s*\d+)?\s*\/\s*\d+)?\s*-\s*\d{1,3}(?:\.\d+)?$/;
+
+/** A fraction or mixed number, in a format that shows it as it was typed. */
+export function parseFraction(text: string): Parsed {
+  const [, sign = '', whole, top = '', bottom = '', inches] = FRACTION.exec(text.trim()) ?? [];
+  if (bottom === '' || Number(bottom) === 0) return null;
+  const value = Number(whole ?? 0) + Number(top) / Number(bottom);
+  const numerator = '?'.repeat(whole === undefined ? top.length : bottom.length);
+  return {
+    v: sign === '-' ? -value : value,
+    z: `${whole === undefined ? '' : '# '}${numerator}/${bottom}${inches === undefined ? '' : '\\"'}`,
+  };
+}
+
+const isThread = (text: string): boolean => THREAD.test(text.trim());
+
+export function parseDate(text: string): Parsed {
+  const fraction = parseFraction(text);
+  if (fraction || isThread(text)) return fraction;
+  return namesYear(text) ? numfmt.parseDate(text) : null;
+}
+
+/** Day, month and year, or a year in full: `Oct 24` may be a day or a year. */
+const namesYear = (text: string): boolean =>
+  /\d{4}/.test(text) || (text.match(/[a-z]+|\d+/gi)?.length ?? 0) >= 3;
+
+export function parseTime(text: string): Parsed {
+  return isThread(text) ? null : numfmt.parseTime(text);
+}
+
+export function parseNumber(text: string): Parsed {
+  return isThread(text) ? null : numfmt.parseNumber(text);
+}
