@@ -57,7 +57,8 @@ export const check: Command = {
     section('Cautions', report.cautions);
     section('Not calculated here: the stored value stands', report.kept);
     const wrong = report.changed.length + report.unknown.length + report.otherUnits.length;
-    if (wrong + report.outside.length === 0) output.out('All results are as stored and in range.');
+    if (wrong + report.outside.length + report.kept.length === 0)
+      output.out('All results are as stored and in range.');
     return wrong > 0 ? 1 : 0;
   },
 };
