@@ -49,8 +49,8 @@ export const RIVALS: readonly Rival[] = [
     id: 'SEAT.RELEASE',
     cells: [400, 5, 0.15, 0.2],
     byHand: ([F, a, mu, release]: [number, number, number, number]) => {
-      const N = F / (Math.sin(a) + mu * Math.cos(a));
-      return Math.max(0, N * (release * Math.cos(a) - Math.sin(a)));
+      const S = F / Math.tan(a + Math.atan(mu));
+      return S * Math.max(0, Math.tan(Math.atan(release) - a));
     },
   },
   { id: 'SEAT.FREEDRAFT', cells: [0.15], byHand: ([mu]: [number]) => Math.atan(mu) },
