@@ -1,7 +1,14 @@
 import { named, type Step } from '../core/define';
-import { findWorkMaterial, kienzle } from '../tables/cutting';
+import { findWorkMaterial, kienzle, type WorkMaterial } from '../tables/cutting';
 
 export const WORK_MATERIAL = 'the name of a metal such as "P20" or "6061-T6"';
+
+/** What to watch for with a row of the cutting tables. */
+export const notesOfWork = ({
+  note,
+}: {
+  readonly note?: WorkMaterial['note'] | undefined;
+}): readonly string[] => (note === undefined ? [] : [note]);
 
 /**
  * What is cut, by name, or its specific cutting force as a number, then the same at every chip thickness. Gives the
@@ -12,12 +19,16 @@ export const cutMetal = named(
   'metal',
   {
     what: WORK_MATERIAL,
-    read: (text) => kienzle(findWorkMaterial(text)),
+    read: (text) => {
+      const work = findWorkMaterial(text);
+      return { ...kienzle(work), note: work.note };
+    },
+    notes: notesOfWork,
     number: {
       kind: 'pressure',
       says: 'its specific cutting force',
       above: '0 MPa',
-      means: (kc) => ({ kc, mc: 0 }),
+      means: (kc) => ({ kc, mc: 0, note: undefined }),
     },
     binds: {
       k_c1: {

@@ -139,7 +139,7 @@ const ROWS: readonly Row[] = [
    '205m 0.29m 11.7m 7850m - - - -', 'Steel of any kind: modulus, Poisson’s ratio, expansion and density alone.'],
   ['cast iron|gray iron|gray cast iron|class 30|class 30 gray iron|GG20|EN-GJL-200|FC200|G3000', ['iron', 'cast', 'gray', 'astm', 'a48'],
    '101c 0.26m 10.5f 7200f 46f 490f - 207c', 'Class 30 of gray iron: brittle, so it has no yield; E falls as the stress grows.'],
-  ['6061-T6|6061|6061-T651|6061-T6511|aluminum|alu|al|aluminum alloy', ALUMINUM,
+  ['6061-T6|6061|6061-T651|6061-T6511|AA6061|AA6061-T6|AL6061|aluminum|alu|al|aluminum alloy', ALUMINUM,
    '68.9m 0.33m 23.6m 2700m 167m 896m 276c 310c'],
   ['7075-T6|7075|7075-T651|aluminum|alu|al|aluminum alloy', ALUMINUM,
    '71.7m 0.33m 23.4m 2810m 130m 960m 503m 572c', '7075 loses strength above about 120 °C (250 °F).'],

@@ -279,7 +279,11 @@ describe('cutting', () => {
   );
 
   it('asks for the state of a steel and says what a missing speed could be replaced by', () => {
-    expect(() => findWorkMaterial('H13')).toThrow('H13 annealed');
+    expect(() => findWorkMaterial('420')).toThrow('420 annealed, 420 200 HB or 420 300 HB');
+    expect(findWorkMaterial('H13').name).toBe('H13 annealed');
+    expect(() => cuttingSpeed(findWorkMaterial('P20 30 HRC'), 'HSS', 'drill')).toThrow('carbide drill');
+    expect(cuttingSpeed(findWorkMaterial('P20'), 'HSS', 'drill').row).toBe('P20 annealed');
+    expect(kienzle(findWorkMaterial('S50C'))).not.toEqual(kienzle(findWorkMaterial('1018')));
     expect(() => cuttingSpeed(findWorkMaterial('H13 48 HRC'), 'HSS', 'drill')).toThrow('carbide mill');
     expect(() => kienzle(findWorkMaterial('H13 48 HRC'))).toThrow('specific cutting force');
   });

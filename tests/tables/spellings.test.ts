@@ -8,6 +8,7 @@ import { AmbiguousName } from '../../src/tables/names';
 import { findThread } from '../../src/tables/threadName';
 import type { Thread } from '../../src/tables/threads';
 import '../support/chance';
+import { slips as slipsOf } from './slips';
 import {
   CLASS_SPELLINGS,
   DRILL_SPELLINGS,
@@ -102,32 +103,8 @@ describe('a fit or a tolerance class', () => {
   });
 });
 
-/** What a slip of the hand makes of a word: a sign dropped, doubled, changed, swapped or put in. */
-const SIGNS = Array.from('0123456789/.,-x#"MmHhGgFfNnUC ØIi½¼*+');
-const slip = (word: string): fc.Arbitrary<string> =>
-  fc
-    .record({
-      how: fc.constantFrom('drop', 'double', 'change', 'swap', 'put'),
-      at: fc.nat({ max: word.length - 1 }),
-      sign: fc.constantFrom(...SIGNS),
-    })
-    .map(({ how, at, sign }) => {
-      const [before, here, after] = [word.slice(0, at), word.charAt(at), word.slice(at + 1)];
-      switch (how) {
-        case 'drop':
-          return before + after;
-        case 'double':
-          return before + here + here + after;
-        case 'change':
-          return before + sign + after;
-        case 'swap':
-          return before + after.slice(0, 1) + here + after.slice(1);
-        default:
-          return before + sign + here + after;
-      }
-    });
 const slips = (table: Readonly<Record<string, readonly string[]>>): fc.Arbitrary<string> =>
-  fc.constantFrom(...Object.values(table).flat()).chain(slip);
+  fc.constantFrom(...Object.values(table).flat()).chain(slipsOf);
 
 const readOrNothing = <T>(read: () => T): T | undefined => {
   try {

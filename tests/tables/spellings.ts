@@ -103,3 +103,65 @@ export const CLASS_SPELLINGS: Readonly<Record<string, readonly string[]>> = {
     '8m6', '8 m6', 'Ø8 m6', 'Ø8m6', '⌀8 m6', 'ø8m6', 'Ø 8 m6', '8mm m6', '8 mm m6', '8.0 m6', '8.00m6', '8-m6', '8 - m6', '8 m 6', 'Φ8m6', '∅8 m6', 'Ø8.0m6', '8. m6', '8  m6', '8.000 m6',
   ],
 };
+
+/** Metals as shops, certificates and catalogs write them. */
+// prettier-ignore
+export const METAL_SPELLINGS: Readonly<Record<string, readonly string[]>> = {
+  '6061-T6': [
+    '6061', '6061-T6', '6061 T6', '6061T6', 'T6 6061', 'T6-6061', '6061-T651', '6061 T651', 'T651 6061', '6061-T6511', '6061 aluminum', '6061 aluminium',
+    'aluminum 6061', 'aluminium 6061-T6', 'Al 6061', 'alu 6061', 'AL 6061-T6', '6061-t6 Aluminum', 'AA 6061', 'AA6061-T6', 'EN AW 6061 T6', '6061 alloy', '6061 plate',
+  ],
+  '7075-T6': ['7075', '7075-T6', '7075 T6', '7075T6', 'T6 7075', '7075-T651', '7075 T651', '7075 aluminum', 'aluminium 7075', 'Al 7075', 'alu 7075-T6', 'AA 7075', '7075 plate'],
+  'P20 prehard': [
+    'P20', 'p20', 'P-20', 'P 20', 'P20 steel', 'AISI P20', 'P20 prehard', 'prehard P20', 'P20 mold steel', 'P20 mould steel', 'P20 tool steel', '1.2311', 'P20 30 HRC',
+    'P20 prehardened', 'p20 Prehard', 'P20, prehard', 'P20 (prehard)', 'steel P20', 'P20 plate', 'P20_prehard',
+  ],
+  'H13 annealed': ['H13', 'h13', 'H-13', 'H 13', 'H13 steel', 'AISI H13', 'H13 annealed', 'annealed H13', 'H13 tool steel', 'H13 soft', 'H13 (annealed)', 'H13, annealed'],
+  'H13 48 HRC': ['H13 48 HRC', 'H13 hardened', 'hardened H13', 'H13 hard', '48 HRC H13', 'H13 steel hardened', 'H13, 48 HRC', 'H13-48 HRC'],
+  '4140 annealed': ['4140', '4140 annealed', 'annealed 4140', 'AISI 4140', 'SAE 4140', '4140 steel', 'AISI-SAE 4140', '42CrMo4', '1.7225', '4140 alloy steel', '4140 bar', '4140 soft'],
+  '4140 prehard': ['4140PH', '4140 PH', '4140-PH', '4140 prehard', 'prehard 4140', '4140HT', '4140 HT', '4140 30 HRC', '4140 28-32 HRC', '4140 prehardened', 'AISI 4140 prehard', '4140 QT'],
+  A2: ['A2', 'a2', 'A-2', 'A 2', 'A2 steel', 'A2 tool steel', 'AISI A2', '1.2363', 'tool steel A2'],
+  D2: ['D2', 'd2', 'D-2', 'D 2', 'D2 steel', 'D2 tool steel', 'AISI D2', '1.2379'],
+  O1: ['O1', 'o1', 'O-1', 'O1 steel', 'O1 tool steel', 'AISI O1', '1.2510', 'oil hardening O1'],
+  '1018': ['1018', '1018 CRS', 'CRS 1018', '1018 steel', 'AISI 1018', 'C1018', '1018 cold rolled', '1018 cold rolled steel', '1018 cold drawn', '1018 CD', 'mild steel', '1018 mild steel'],
+  S50C: ['S50C', 's50c', 'S 50 C', 'S-50C', '1050', 'C50', '1.1210', 'S50C steel', 'AISI 1050'],
+  '1045': ['1045', 'AISI 1045', 'C45', 'S45C', '1045 steel', '1.0503', 'C1045', '1045 carbon steel'],
+  '304': ['304', '304 stainless', '304 SS', 'SS 304', 'AISI 304', 'stainless 304', '304 stainless steel', '1.4301', 'SUS304', '304L'],
+  '17-4PH': ['17-4PH', '17-4 PH', '17-4', '17-4PH stainless', '17-4-PH', '17-4ph H1025', '630', '1.4542', 'S17400', '17-4 stainless'],
+  '5083 cast plate': ['5083 cast plate', 'cast 5083', '5083', '5083 cast', '5083 aluminium', 'aluminum 5083', 'cast plate 5083', '5083 cast aluminum plate', '5083 cast tooling plate'],
+  'beryllium copper': ['beryllium copper', 'BeCu', 'C17200', 'copper beryllium', 'CuBe2', 'Beryllium Copper', 'beryllium-copper'],
+  C18000: ['C18000', 'c18000', 'beryllium-free copper', 'beryllium free copper', 'CuNi2SiCr', 'C18000 copper', 'copper C18000'],
+  bronze: ['bronze', 'C932', 'SAE 660', 'bearing bronze', 'C93200', '660 bronze', 'bronze C932'],
+  'cast iron': ['cast iron', 'gray iron', 'grey iron', 'gray cast iron', 'grey cast iron', 'class 30', 'class 30 gray iron', 'iron cast'],
+  steel: ['steel', 'Steel', 'carbon steel', 'STEEL'],
+};
+
+/** Resins as data sheets and shops write them. */
+// prettier-ignore
+export const RESIN_SPELLINGS: Readonly<Record<string, readonly string[]>> = {
+  PP: ['PP', 'pp', 'polypropylene', 'PP homo', 'PP homopolymer', 'homopolymer PP', 'PP-H', 'natural PP', 'PP natural', 'unfilled PP', 'PP unfilled', 'PP resin', 'virgin PP'],
+  'PP copolymer': ['PP copolymer', 'PP copo', 'copo PP', 'PP-C', 'PP impact copolymer', 'PP random copolymer', 'polypropylene copolymer', 'impact PP', 'PP copo natural'],
+  'PP-GF30': ['PP-GF30', 'PP GF30', 'PPGF30', 'GF30 PP', 'PP GF 30', 'PP 30 GF', 'PP 30% GF', '30% glass filled PP', 'PP-GF 30'],
+  HDPE: ['HDPE', 'hdpe', 'PE-HD', 'PEHD', 'high density polyethylene', 'high-density polyethylene', 'HDPE natural', 'polyethylene, high density'],
+  LDPE: ['LDPE', 'ldpe', 'PE-LD', 'low density polyethylene', 'low-density polyethylene', 'LDPE natural', 'polyethylene (low density)'],
+  PS: ['PS', 'GPPS', 'polystyrene', 'styrene', 'crystal styrene', 'general purpose polystyrene', 'PS natural'],
+  ABS: ['ABS', 'abs', 'ABS natural', 'ABS resin', 'natural ABS', 'A B S', 'abs plastic'],
+  PC: ['PC', 'pc', 'polycarbonate', 'PC natural', 'unfilled PC', 'PC resin'],
+  'PC-GF20': ['PC-GF20', 'PC GF20', 'PCGF20', 'GF20 PC', 'PC 20% GF', 'PC GF 20', '20% glass filled polycarbonate', 'PC 20 GF'],
+  'PC/ABS': ['PC/ABS', 'PC / ABS', 'ABS/PC', 'PC-ABS', 'PC ABS', 'pc/abs', 'PCABS', 'PC-ABS blend'],
+  PA6: ['PA6', 'PA 6', 'PA-6', 'nylon 6', 'Nylon-6', 'polyamide 6', 'nylon6', 'PA6 natural', 'unfilled nylon 6'],
+  'PA6-GF30': ['PA6-GF30', 'PA6 GF30', 'PA6GF30', 'PA 6 GF 30', 'PA6 30% GF', 'nylon 6 GF30', 'nylon 6, 30% glass', '30% glass filled nylon 6', 'PA6 30 GF'],
+  PA66: ['PA66', 'PA 66', 'PA-66', 'PA 6/6', 'PA6/6', 'PA6.6', 'nylon 66', 'nylon 6/6', 'Nylon 6/6', 'nylon 6.6', 'polyamide 66', 'nylon 6-6', 'nylon 6/6 natural', 'unfilled PA66'],
+  'PA66-GF30': [
+    'PA66-GF30', 'PA66 GF30', 'PA66GF30', 'PA 66 GF 30', 'GF30 PA66', 'PA66 30% GF', 'PA66 30GF', 'PA66 30 GF', 'nylon 66 GF30', 'nylon 6/6 GF30', '30% glass filled nylon 66',
+    'glass filled nylon 6/6', 'PA66-GF 30', 'pa66-gf30',
+  ],
+  POM: ['POM', 'acetal', 'acetal copolymer', 'POM-C', 'POM copolymer', 'polyacetal', 'copolymer acetal', 'POM natural', 'polyoxymethylene'],
+  'POM homopolymer': ['POM homopolymer', 'acetal homopolymer', 'homopolymer acetal', 'POM-H', 'POM H'],
+  PBT: ['PBT', 'pbt', 'PBT natural', 'unfilled PBT', 'PBT unfilled', 'polybutylene terephthalate', 'polyester PBT'],
+  'PBT-GF30': ['PBT-GF30', 'PBT GF30', 'PBTGF30', 'GF30 PBT', 'PBT 30% GF', 'PBT 30 GF', '30% glass filled PBT'],
+  PET: ['PET', 'pet', 'PET natural', 'polyethylene terephthalate', 'unfilled PET', 'polyester PET'],
+  'PET-GF30': ['PET-GF30', 'PET GF30', 'PETGF30', 'GF30 PET', 'PET 30% GF', '30% glass filled PET'],
+  PMMA: ['PMMA', 'pmma', 'acrylic', 'PMMA natural', 'acrylic resin', 'polymethyl methacrylate'],
+  PVC: ['PVC', 'pvc', 'rigid PVC', 'PVC rigid', 'uPVC', 'PVC-U', 'PVC unfilled', 'polyvinyl chloride'],
+};

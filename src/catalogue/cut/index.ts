@@ -5,6 +5,7 @@ import { cutChip } from './chip';
 import { cutChipFeed } from './chipFeed';
 import { cutFeed } from './feed';
 import { cutForce } from './force';
+import { cutMeanChip } from './meanChip';
 import { cutPower } from './power';
 import { cutPull } from './pull';
 import { cutReach } from './reach';
@@ -21,6 +22,7 @@ export const cut: readonly Definition[] = [
   cutRpm,
   cutFeed,
   cutChip,
+  cutMeanChip,
   cutChipFeed,
   cutBallDia,
   cutScallop,

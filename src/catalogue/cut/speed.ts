@@ -1,6 +1,6 @@
 import { choice, named, procedure } from '../../core/define';
 import { cuttingSpeed, findWorkMaterial, OPERATIONS, SPEED_SOURCES, TOOLS } from '../../tables/cutting';
-import { WORK_MATERIAL } from '../workMaterials';
+import { notesOfWork, WORK_MATERIAL } from '../workMaterials';
 
 export const cutSpeed = procedure({
   name: 'CUT.SPEED',
@@ -9,7 +9,7 @@ export const cutSpeed = procedure({
     named(
       'metal',
       'metal',
-      { what: WORK_MATERIAL, read: (text) => findWorkMaterial(text) },
+      { what: WORK_MATERIAL, read: (text) => findWorkMaterial(text), notes: notesOfWork },
       { says: 'Metal that is cut; where its state matters, with its state, such as "H13 annealed"' },
     ),
     choice('tool', TOOLS, { says: 'What the cutter is made of' }),
@@ -17,7 +17,12 @@ export const cutSpeed = procedure({
   ],
   gives: 'cuttingSpeed',
   method: 'Read from the table of the operation; of a range the low end.',
-  run: ({ metal, tool, operation }) => cuttingSpeed(metal, tool, operation).speed,
+  steps: { row: { gives: 'text', says: 'Row of the table', equation: 'by metal, tool and operation' } },
+  run: ({ metal, tool, operation }, show) => {
+    const { speed, row } = cuttingSpeed(metal, tool, operation);
+    show('row', `${row}: ${operation} with ${tool}`);
+    return speed;
+  },
   sources: [SPEED_SOURCES.handbook, SPEED_SOURCES.practice],
   notes: [
     'Drilling and reaming of mold steels are handbook values; the rest are ranges of common practice, of which the low end is given. ' +

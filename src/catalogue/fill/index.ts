@@ -11,6 +11,7 @@ import { fillTubeDrop } from './tubeDrop';
 import { fillTubeRate } from './tubeRate';
 import { fillVent } from './vent';
 import { fillVentFlow } from './ventFlow';
+import { fillVentWidth } from './ventWidth';
 import { fillViscosity } from './viscosity';
 
 /** Runner, gate, wall and vent: how far the melt flows and how the air gets out. */
@@ -28,4 +29,5 @@ export const fill: readonly Definition[] = [
   fillGate,
   fillVent,
   fillVentFlow,
+  fillVentWidth,
 ];

@@ -34,7 +34,7 @@ export const fillViscosity = formula({
     input('tauStar', 'tau', 'pressure', {
       above: '0 Pa',
       usual: ['500 Pa', '1 MPa'],
-      says: 'Shear stress at which thinning sets in',
+      says: 'Shear stress at which thinning sets in: a plain number is in psi or MPa; data sheets print Pa, so write "25000 Pa"',
     }),
     input('powerIndex', 'n', 'ratio', {
       min: 0,
@@ -82,7 +82,7 @@ export const fillViscosity = formula({
   ],
   notes: [
     'The growth of viscosity with pressure (D3) is left out: on a press of low pressure it is small.',
-    'Constants must all come from one fit of one grade: they do not mix.',
+    'Constants must all come from one fit of one grade: they do not mix. Data sheets print τ* in Pa, D1 in Pa·s and D2 and A2 in K: type each with its unit.',
   ],
   cautions: [
     {
