@@ -1,6 +1,7 @@
 import { exampleCheck } from '../../src/call/example';
 import { definitionHelp, toolHelp } from '../../src/call/helpEntry';
 import { tools } from '../../src/call/tools';
+import { validate } from '../../src/call/validation';
 import { worksheetFunctions } from '../../src/call/functions';
 import { catalogue } from '../../src/catalogue';
 import type { Checks } from '../../src/core/checks';
@@ -22,7 +23,11 @@ export async function helpEntries(checks: readonly Checks[]): Promise<HelpEntry[
     drafts.map(({ typed }) => typed),
     worksheetFunctions,
   );
-  return drafts.map(({ entry }, i) => withPictures(entry(answers[i] ?? [])));
+  const lines = validate(checks);
+  return drafts.map(({ entry }, i) => {
+    const whole = withPictures(entry(answers[i] ?? []));
+    return { ...whole, checks: lines.filter(({ id }) => id === whole.id) };
+  });
 }
 
 function withPictures(entry: HelpEntry): HelpEntry {

@@ -2,7 +2,8 @@ import katex from 'katex';
 import { helpPage } from '../../src/call/helpPage';
 import { families } from '../../src/call/search';
 import type { Checks } from '../../src/core/checks';
-import { helpHtml, indexHtml } from '../../src/derive/help';
+import { helpHtml, indexHtml, validationHtml } from '../../src/derive/help';
+import { validationCsv } from '../../src/derive/validation';
 import { helpEntries } from './entries';
 
 /** As strict as it goes: what is not understood stops the build. */
@@ -16,8 +17,11 @@ const address = (id: string): string => helpPage(id).replace(/^help\//, '');
 export async function helpPages(checks: readonly Checks[]): Promise<ReadonlyMap<string, string>> {
   const entries = await helpEntries(checks);
   const tools = { typeset, address };
+  const lines = entries.flatMap((entry) => entry.checks ?? []);
   return new Map([
     ['help/index.html', indexHtml(entries, families, tools)],
+    ['help/validation.html', validationHtml(lines, tools)],
+    ['help/validation.csv', validationCsv(lines)],
     ...entries.map((entry): [string, string] => [helpPage(entry.id), helpHtml(entry, tools)]),
   ]);
 }

@@ -2,6 +2,7 @@ import type { Source } from '../core/define';
 import type { FamilyWords } from '../core/familyWords';
 import { withUnit } from '../core/format';
 import type { System } from '../core/quantity';
+import { differenceText, onDerivationAlone, type CheckLine } from './validation';
 import type { GeneralEquation, NamedConstant, RangeCondition, TypesetLine } from './typeset';
 import { familyOf, SOURCE_KINDS, type ParameterWords } from './words';
 
@@ -28,6 +29,8 @@ export interface HelpEntry {
   readonly sources: readonly Source[];
   readonly cautions: readonly HelpCaution[];
   readonly related: readonly string[];
+  /** What it is tested by; none for a tool. */
+  readonly checks?: readonly CheckLine[];
 }
 
 export interface HelpParameter extends ParameterWords {
@@ -94,6 +97,7 @@ export function helpHtml(entry: HelpEntry, tools: HelpTools): string {
     section('Example', exampleHtml(entry.example, tools)),
     section('Range of validity', rangeHtml(entry, tools)),
     section('Cautions', cautionsHtml(entry, tools)),
+    section('Checked against', checksHtml(entry.checks ?? [])),
     section(
       'Sources',
       list(
@@ -126,6 +130,72 @@ function parametersHtml({ parameters }: HelpEntry, { typeset }: HelpTools): stri
     );
   });
   return `<dl>${entries.join('')}</dl>`;
+}
+
+const CHECK_HEADS = ['Given', 'Expected', 'Ours', 'Unit', 'Difference', 'Kind', 'Source'] as const;
+
+const checkRow = (line: CheckLine, before = ''): string =>
+  `<tr>${before}${[
+    line.given,
+    line.expected,
+    line.ours,
+    line.unit,
+    differenceText(line),
+    SOURCE_KINDS[line.kind],
+    line.from,
+  ]
+    .map((cell) => `<td>${escape(cell)}</td>`)
+    .join('')}</tr>`;
+
+const checkTable = (label: string, heads: readonly string[], rows: readonly string[]): string =>
+  `<div class="scroll" tabindex="0" role="group" aria-label="${escape(label)}"><table><thead><tr>${heads
+    .map((head) => `<th scope="col">${escape(head)}</th>`)
+    .join('')}</tr></thead><tbody>${rows.join('')}</tbody></table></div>`;
+
+function checksHtml(lines: readonly CheckLine[]): string {
+  if (lines.length === 0) return '';
+  const alone = onDerivationAlone(lines).length > 0;
+  return (
+    (alone
+      ? '<p>All of these are worked out from the equation itself: no table or text from outside stands behind this function.</p>'
+      : '') +
+    checkTable(
+      'Checks',
+      CHECK_HEADS,
+      lines.map((line) => checkRow(line)),
+    )
+  );
+}
+
+/** The report of every check of every function, counted by how its expected value was come by. */
+export function validationHtml(lines: readonly CheckLine[], { address }: Pick<HelpTools, 'address'>): string {
+  const kinds = Object.keys(SOURCE_KINDS) as Source['kind'][];
+  const counts = kinds.map(
+    (kind) =>
+      `<tr><td>${escape(SOURCE_KINDS[kind])}</td><td>${lines.filter((line) => line.kind === kind).length}</td></tr>`,
+  );
+  const link = (id: string): string => `<a href="${address(id)}">${escape(id)}</a>`;
+  const alone = onDerivationAlone(lines);
+  return pageHtml(
+    'Validation',
+    '<p><a href="index.html">All functions</a></p>',
+    [
+      `<p class="summary">Every check of every function: ${lines.length} of them. The same numbers for a spreadsheet: <a href="validation.csv">validation.csv</a>.</p>`,
+      section('By kind of source', checkTable('Checks by kind of source', ['Kind', 'Checks'], counts)),
+      section(
+        'On derivation alone',
+        `<p>${alone.length} functions are checked by values worked out from their equation and by limiting cases only; no table or text from outside stands behind them: ${alone.map(link).join(', ')}.</p>`,
+      ),
+      section(
+        'Checks',
+        checkTable(
+          'Checks',
+          ['Function', ...CHECK_HEADS],
+          lines.map((line) => checkRow(line, `<td>${link(line.id)}</td>`)),
+        ),
+      ),
+    ].join(''),
+  );
 }
 
 function columnsHtml({ columns }: HelpEntry): string {
@@ -222,7 +292,11 @@ export function indexHtml(
   });
   const search =
     '<p><label for="search">Search by the words of the shop</label> <input id="search" type="search" autocomplete="off"></p><p id="found" role="status"></p><ul id="results" class="functions" hidden></ul>';
-  return pageHtml('Functions', '', `${search}${groups.join('')}<script src="search.js"></script>`);
+  return pageHtml(
+    'Functions',
+    '<p><a href="validation.html">What every function was checked against</a></p>',
+    `${search}${groups.join('')}<script src="search.js"></script>`,
+  );
 }
 
 /** KaTeX places its parts by style attributes; nothing else inline is allowed, and nothing from elsewhere. */
