@@ -11,7 +11,9 @@ import {
   ToggleButton,
   tokens,
 } from '@fluentui/react-components';
+import { useState } from 'react';
 import { chooseFile } from './files';
+import { PrintDialog } from './PrintDialog';
 import { sampleTitle } from './samples';
 import type { Session, SessionState } from './session';
 
@@ -56,6 +58,7 @@ interface Props {
 export function AppBar({ session, state, samples, panelOpen, onPanel }: Props) {
   const styles = useStyles();
   const { fileName, unsaved, busy, leftBehind } = state;
+  const [printing, setPrinting] = useState(false);
   return (
     <header className={styles.bar}>
       <img src="icon.svg" alt="" className={styles.icon} />
@@ -86,6 +89,24 @@ export function AppBar({ session, state, samples, panelOpen, onPanel }: Props) {
       >
         Save
       </Button>
+      <Button
+        className={styles.button}
+        appearance="subtle"
+        disabled={busy}
+        onClick={() => {
+          setPrinting(true);
+        }}
+      >
+        Print…
+      </Button>
+      {printing && (
+        <PrintDialog
+          session={session}
+          onClose={() => {
+            setPrinting(false);
+          }}
+        />
+      )}
       <Menu>
         <MenuTrigger disableButtonEnhancement>
           <Button className={styles.button} appearance="subtle" disabled={busy || samples.length === 0}>

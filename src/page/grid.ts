@@ -31,6 +31,7 @@ import { UniverSheetsTablePlugin } from '@univerjs/sheets-table';
 import type { ComponentType } from 'react';
 import '@univerjs/preset-sheets-core/lib/index.css';
 import '@univerjs/sheets-data-validation-ui/lib/index.css';
+import type { Area } from '../cells/address';
 import { CellError } from '../cells/value';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { newWorkbook } from '../package';
@@ -55,6 +56,8 @@ import { gridTheme } from './theme';
 
 type FWorkbook = NonNullable<ReturnType<FUniver['getWorkbook']>>;
 type FWorksheet = ReturnType<FWorkbook['getActiveSheet']>;
+
+const FIRST = { startRow: 0, startColumn: 0, endRow: 0, endColumn: 0 };
 
 /** What a change of a cell's content has; the rest is its looks. */
 const CONTENT = ['v', 'f', 'si', 'p', 't'] as const;
@@ -203,6 +206,12 @@ export class Grid {
     const range = this.workbook.getActiveRange();
     const sheet = this.workbook.getActiveSheet().getSheetName();
     return { sheet, row: range?.getRow() ?? 0, column: range?.getColumn() ?? 0 };
+  }
+
+  selected(): { sheet: string; area: Area } {
+    const { startRow, startColumn, endRow, endColumn } = this.workbook.getActiveRange()?.getRange() ?? FIRST;
+    const sheet = this.workbook.getActiveSheet().getSheetName();
+    return { sheet, area: { top: startRow, left: startColumn, bottom: endRow, right: endColumn } };
   }
 
   private dataOf(workbook: Workbook): IWorkbookData {

@@ -13,6 +13,8 @@ import { download } from './files';
 import type { Grid } from './grid';
 import { History, onStep, type Snapshot } from './history';
 import { refusalOf } from './limits';
+import type { PrintPart } from './PrintDialog';
+import type { PrintWish } from './printed';
 import { fetchSample } from './samples';
 import { actsOf, freeName, type PageAct } from './structureActs';
 
@@ -79,7 +81,7 @@ export class Session {
 
   constructor(
     private readonly grid: Grid,
-    functions: readonly WorksheetFunction[],
+    private readonly functions: readonly WorksheetFunction[],
   ) {
     this.ids = functions.map(({ id }) => id);
     grid.refuses = (command) => {
@@ -160,6 +162,18 @@ export class Session {
     this.set({ unsaved: false });
     this.stale = true;
     await this.keep();
+  }
+
+  /** The workbook as it stands as a page to print. */
+  async print(part: PrintPart, wish: Pick<PrintWish, 'paper' | 'gridlines' | 'revision'>): Promise<string> {
+    const [workbook, { printed }] = await Promise.all([this.present(), import('./printed')]);
+    const { sheet, area } = this.grid.selected();
+    return printed(workbook, this.functions, {
+      ...wish,
+      file: this.state.fileName,
+      ...(part !== 'all' && { sheet }),
+      ...(part === 'selection' && { area }),
+    });
   }
 
   setCalculating(calculating: boolean): void {

@@ -1,0 +1,38 @@
+import type { WorksheetFunction } from '../call/worksheetFunction';
+import type { Area } from '../cells/address';
+import type { Workbook } from '../package/model';
+import { printHtml, type Paper } from '../render/printPage';
+import { CalculatedWorkbook } from '../workbook/calculated';
+import { ruleLooks } from '../workbook/looks';
+
+/** What a person wants on paper. */
+export interface PrintWish {
+  readonly file: string;
+  readonly paper: Paper;
+  readonly gridlines: boolean;
+  readonly revision: string;
+  /** Absent = every sheet that can be seen. */
+  readonly sheet?: string;
+  /** Of the one sheet. */
+  readonly area?: Area;
+}
+
+/** Milliseconds that the rules' colors may take. */
+const LIMIT = 20_000;
+
+/** The workbook as one HTML page that a browser prints. */
+export function printed(
+  workbook: Workbook,
+  functions: readonly WorksheetFunction[],
+  { sheet, area, ...wish }: PrintWish,
+): string {
+  const book = CalculatedWorkbook.of(workbook, functions, { time: LIMIT });
+  return printHtml(workbook, {
+    ...wish,
+    date: new Date().toLocaleDateString('sv'),
+    value: (of, row, column) => book.at(of, row, column),
+    overlays: ruleLooks(book, workbook.sheets),
+    ...(sheet !== undefined && { sheets: [sheet] }),
+    ...(area && { area }),
+  });
+}
