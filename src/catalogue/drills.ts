@@ -1,7 +1,8 @@
 import { choice, named, type Input } from '../core/define';
 import { Refusal } from '../core/refusal';
 import { drillOfNumber, findDrill, findDrilled } from '../tables/drillName';
-import { DRILL_CHOICES, nearestDrill, type Drill, type DrillChoice } from '../tables/drills';
+import { namesOf } from '../tables/names';
+import { DRILL_CHOICES, DRILLS, nearestDrill, type Drill, type DrillChoice } from '../tables/drills';
 
 const DRILL_NAME = 'a drill such as "#7", "F", "7/32" or "5.0 mm"';
 
@@ -11,6 +12,7 @@ export const drillName = named(
   'name',
   {
     what: DRILL_NAME,
+    names: () => namesOf(DRILLS),
     read: (text, system, cell) => (cell === 'text' ? findDrill : drillOfNumber)(text, system),
   },
   { says: 'Name of the drill' },
@@ -23,6 +25,7 @@ export interface Drilled {
 export const drilledReading = {
   what: DRILL_NAME,
   read: findDrilled,
+  names: () => namesOf(DRILLS),
   number: {
     kind: 'length',
     says: 'its diameter',

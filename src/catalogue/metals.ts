@@ -1,6 +1,7 @@
 import { named, type Binding, type Input } from '../core/define';
 import type { Yielding } from '../core/strength';
-import { findMetal, type Metal } from '../tables/metals';
+import { findMetal, METALS, type Metal } from '../tables/metals';
+import { namesOf } from '../tables/names';
 
 export const METAL_NAME = 'the name of a metal such as "P20" or "6061-T6"';
 
@@ -40,6 +41,7 @@ export const metal = <const N extends string>(name: N, index: string, says: stri
     {
       what: METAL_NAME,
       read: (text) => findMetal(text),
+      names: () => namesOf(METALS),
       notes: notesOfMetal,
       number: {
         kind: 'pressure',
@@ -72,6 +74,7 @@ export const expandingMetal = <const N extends string>(
     {
       what: METAL_NAME,
       read: (text) => findMetal(text),
+      names: () => namesOf(METALS),
       notes: notesOfMetal,
       number: {
         kind: 'expansion',

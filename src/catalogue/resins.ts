@@ -1,5 +1,6 @@
 import { named, type Input, type Limits } from '../core/define';
-import { findResin, resinKind, resinValue, type Resin, type ResinProperty } from '../tables/resins';
+import { namesOf } from '../tables/names';
+import { findResin, resinKind, RESINS, resinValue, type Resin, type ResinProperty } from '../tables/resins';
 
 export const RESIN_NAME = 'the name of a resin such as "PP" or "ABS"';
 
@@ -31,6 +32,7 @@ export const resinWith = <const N extends string>(
         const resin = findResin(text);
         return { value: resinValue(resin, property).value, notes: resin.notes };
       },
+      names: () => namesOf(RESINS),
       notes: notesOfResin,
       number: { kind, says: `its ${property}`, means: (value) => ({ value }), ...limits },
       binds: {

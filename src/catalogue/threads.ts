@@ -1,8 +1,9 @@
 import { named, type Binding, type Input } from '../core/define';
 import { Refusal } from '../core/refusal';
 import { threadLimits, type LimitedDiameter, type ThreadClass } from '../tables/threadLimits';
+import { namesOf } from '../tables/names';
 import { findThread } from '../tables/threadName';
-import { stressArea, type Thread } from '../tables/threads';
+import { stressArea, THREADS, type Thread } from '../tables/threads';
 
 /** The classes that screws and tapped holes have where nothing else is said. */
 export const USUAL_CLASS = {
@@ -25,6 +26,13 @@ const usualLimit =
       );
     }
   };
+
+/** As drawings have them and as people write them: `#10-32 UNF`, `#10-32`, `10-32`. */
+const threadNames = (): string[] =>
+  namesOf(THREADS).flatMap((name) => {
+    const short = name.replace(/ UN\w+$/, '');
+    return [name, short, short.replace(/^#/, '')];
+  });
 
 /** What equations take of a thread, by symbol. */
 export const ofThread = {
@@ -58,7 +66,7 @@ export const threadWith = (binds: Readonly<Record<string, Binding<Thread>>>): In
   named<'thread', Thread>(
     'thread',
     'thread',
-    { what: 'a thread such as "10-32", "1/4-20" or "M6"', read: findThread, binds },
+    { what: 'a thread such as "10-32", "1/4-20" or "M6"', read: findThread, names: threadNames, binds },
     { says: 'Designation of the thread' },
   );
 

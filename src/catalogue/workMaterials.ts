@@ -1,5 +1,6 @@
 import { named, type Step } from '../core/define';
-import { findWorkMaterial, kienzle, type WorkMaterial } from '../tables/cutting';
+import { findWorkMaterial, kienzle, WORK_MATERIALS, type WorkMaterial } from '../tables/cutting';
+import { namesOf } from '../tables/names';
 
 export const WORK_MATERIAL = 'the name of a metal such as "P20" or "6061-T6"';
 
@@ -24,6 +25,7 @@ export const cutMetal = named(
       return { ...kienzle(work), note: work.note };
     },
     notes: notesOfWork,
+    names: () => namesOf(WORK_MATERIALS),
     number: {
       kind: 'pressure',
       says: 'its specific cutting force',

@@ -67,6 +67,8 @@ export type Reading<V = unknown> =
         readonly means: (si: number) => V;
       } & Limits;
       readonly binds?: Readonly<Record<string, Binding<V>>>;
+      /** Every name that its table holds: what copies carry. */
+      readonly names?: () => readonly string[];
       /** What to watch for with what is named: cautions of every function that uses it. */
       readonly notes?: (value: V) => readonly string[];
     }

@@ -272,14 +272,13 @@ export class Converter {
     const system = unitsCell ? readUnits(unitsCell.value) : 'in';
     const asked = { text: unitsCell?.text ?? '', varies: units?.varies ?? false, system };
     const entries = list.cells.flat().filter(({ value }) => value !== null && value !== '');
-    const texts = entries.map(({ text, value }) => [
-      entryText(
-        text === '' ? constantText(value) : text,
-        value instanceof CellError ? null : value,
-        kind,
-        asked,
-      ),
-    ]);
+    const texts = entries.map(({ text, value }) => {
+      const content = value instanceof CellError ? null : value;
+      const entry = entryText(text === '' ? constantText(value) : text, content, kind, asked);
+      if (entry === undefined)
+        throw new RefusedNow(`it is refused as it stands: "${String(value)}" is no number`, '#VALUE!');
+      return [entry];
+    });
     const range = this.helpers.placeResults(whereText(place), 'entries of a list', texts);
     // Read as numbers from now on, which they are in the range.
     return { text: range, varies: true, cells: entries.map(() => [{ text: range, value: 1 }]) };

@@ -50,6 +50,24 @@ export class HelperSheets {
     return `${this.names.steps}!${from === to ? from : `${from}:${to}`}`;
   }
 
+  /** Places questions one a row; gives the text of the cell that says whether all are answered with yes. */
+  placeQuestions(
+    where: string,
+    what: string,
+    questions: readonly { readonly symbol: string; readonly text: string }[],
+  ): string {
+    const first = this.nextRow + 1;
+    const last = first + questions.length;
+    this.blocks.push({
+      row: this.nextRow,
+      where,
+      what,
+      lines: [...questions, { symbol: 'all as it was', text: `AND($C$${first}:$C$${last - 1})` }],
+    });
+    this.nextRow = last + 2;
+    return `${this.names.steps}!$C$${last}`;
+  }
+
   /** Puts the places of tables into a text: known only once all are collected. */
   withColumns(text: string, sheet?: string): string {
     if (tablesIn(text).size === 0) return text;

@@ -17,6 +17,7 @@ import { basisSheet, SHARE_STYLES, type BasisLine } from './basisSheet';
 import { CalculatedWorkbook, type OurFormula } from '../workbook/calculated';
 import { Converter } from './convert';
 import { describeCall, withItsUnit } from './describe';
+import { FrozenWatch } from './frozen';
 import { HelperSheets } from './helperSheets';
 import { cellsAsShared, ORIGINAL_NAMESPACE, originalXml } from './original';
 import { agrees } from '../workbook/agrees';
@@ -60,7 +61,8 @@ export interface ShareResult {
 
 const FORMULA_TEXT = /^\s*FORMULATEXT\(([^()]+)\)\s*$/i;
 
-const FROZEN_FILL = '#FFF2CC';
+/** Nothing that a person fills in looks like it. */
+const FROZEN_FILL = '#DDD9E6';
 
 /** A copy of the workbook for somebody who has nothing installed. */
 export async function shareWorkbook(
@@ -111,15 +113,26 @@ class Sharing {
     const formulas = this.calculated.ourFormulas();
     const rewritten: Rewritten[] = [];
     for (const at of formulas) rewritten.push(this.rewrite(at, converter));
+    const watch = new FrozenWatch(
+      this.workbook,
+      this.calculated,
+      this.references,
+      rewritten.flatMap(({ at, report }) =>
+        report.how === 'frozen' ? [{ ...at, area: this.areaOf(at.sheet, at.row, at.column) }] : [],
+      ),
+      helpers,
+    );
     const placed = rewritten.map(({ changes, ...rest }) => ({
       ...rest,
-      changes: changes.map((change) =>
-        change.formula === undefined ? change : { ...change, formula: helpers.withColumns(change.formula) },
-      ),
+      changes: changes.map((own) => {
+        const change = watch.asking(own);
+        return change.formula === undefined
+          ? change
+          : { ...change, formula: helpers.withColumns(change.formula) };
+      }),
     }));
-    const changes = [...this.otherFormulas(), ...placed.flatMap((one) => one.changes)].map((change) =>
-      this.clean(change),
-    );
+    const others = this.otherFormulas(watch);
+    const changes = [...others, ...placed.flatMap((one) => one.changes)].map((change) => this.clean(change));
     const noted = this.options.as === 'native' ? changes : this.withNotes(changes, formulas);
     const added = [...helpers.describe(), ...this.basis(rewritten)];
     const bigger =
@@ -143,9 +156,15 @@ class Sharing {
     const original = this.original(
       filled,
       placed,
+      others,
       added.map(({ name }) => name),
     );
-    const cells = rewritten.map(({ report }) => report);
+    const cells = rewritten.map(({ report }) => ({
+      ...report,
+      ...(watch.unwatched.includes(`${report.sheet}!${report.cell}`) && {
+        why: `${report.why}; what it reads cannot be watched, so it does not notice another input`,
+      }),
+    }));
     return {
       bytes: saveWorkbook(
         withCustomXml(withoutCustomXml(filled, ORIGINAL_NAMESPACE), ORIGINAL_NAMESPACE, original),
@@ -213,13 +232,8 @@ class Sharing {
       const style = this.workbook.styles[find(r, c)?.style ?? 0];
       return why === undefined ? {} : { style: { ...style, fill: FROZEN_FILL } };
     };
-    const note = `Moldsheet: =${formula}\nFrozen when shared: ${why ?? ''}.`;
-    const area = this.calculated.spill(sheet, row, column) ?? {
-      top: row,
-      left: column,
-      bottom: row,
-      right: column,
-    };
+    const note = `Moldsheet: =${formula}\nFrozen when shared: ${why ?? ''}. Where its inputs change it says so.`;
+    const area = this.areaOf(sheet, row, column);
     return cellsOf(area).map(([r, c]): CellChange => ({
       sheet: sheet.name,
       row: r,
@@ -230,13 +244,19 @@ class Sharing {
     }));
   }
 
+  private areaOf(sheet: Sheet, row: number, column: number): Area {
+    return (
+      this.calculated.spill(sheet, row, column) ?? { top: row, left: column, bottom: row, right: column }
+    );
+  }
+
   private joined(sheet: Sheet, row: number, column: number, note: string): string {
     const present = sheet.notes.find((one) => one.row === row && one.column === column)?.text;
     return present === undefined ? note : `${present}\n\n${note}`;
   }
 
   /** Formulas without our functions: to values in a copy of values; else only where they read a spill of ours. */
-  private otherFormulas(): CellChange[] {
+  private otherFormulas(watch: FrozenWatch): CellChange[] {
     const ours = new Set(
       this.calculated.ourFormulas().map(({ sheet, row, column }) => placeKey(sheet.name, row, column)),
     );
@@ -246,12 +266,7 @@ class Sharing {
         if (formula === undefined || callsOurs(formula)) return [];
         const place = { sheet, row, column };
         if (this.options.as === 'values') {
-          const area = this.calculated.spill(sheet, row, column) ?? {
-            top: row,
-            left: column,
-            bottom: row,
-            right: column,
-          };
+          const area = this.areaOf(sheet, row, column);
           return cellsOf(area).map(([r, c]) => ({
             sheet: sheet.name,
             row: r,
@@ -268,19 +283,12 @@ class Sharing {
         const text = this.references.withoutAnchors(formula, place, (other, r, c) =>
           ours.has(placeKey(other.name, r, c)),
         );
+        if (text === formula && !watch.rests(sheet.name, row, column)) return [];
         const spill = this.spillValues(place);
-        return text === formula
-          ? []
-          : [
-              {
-                sheet: sheet.name,
-                row,
-                column,
-                value: this.calculated.at(sheet, row, column),
-                formula: text,
-                ...(spill && { spill }),
-              },
-            ];
+        const value = this.calculated.at(sheet, row, column);
+        return [
+          watch.asking({ sheet: sheet.name, row, column, value, formula: text, ...(spill && { spill }) }),
+        ];
       }),
     );
   }
@@ -364,12 +372,7 @@ class Sharing {
   private disagreeing(results: readonly CellChange[]): string[] {
     const anchors = new Map<string, string>();
     for (const { sheet, row, column } of this.calculated.ourFormulas()) {
-      const area = this.calculated.spill(sheet, row, column) ?? {
-        top: row,
-        left: column,
-        bottom: row,
-        right: column,
-      };
+      const area = this.areaOf(sheet, row, column);
       for (const [r, c] of cellsOf(area))
         anchors.set(placeKey(sheet.name, r, c), placeKey(sheet.name, row, column));
     }
@@ -381,7 +384,12 @@ class Sharing {
     });
   }
 
-  private original(copy: Workbook, rewritten: readonly Rewritten[], added: readonly string[]): string {
+  private original(
+    copy: Workbook,
+    rewritten: readonly Rewritten[],
+    others: readonly CellChange[],
+    added: readonly string[],
+  ): string {
     const mine = new Map<string, Map<string, { was: string; spill?: string }>>();
     for (const { at } of rewritten) {
       const area = this.calculated.spill(at.sheet, at.row, at.column);
@@ -392,7 +400,7 @@ class Sharing {
       });
       mine.set(at.sheet.name, ofSheet);
     }
-    for (const { sheet, row, column } of this.otherFormulas()) {
+    for (const { sheet, row, column } of others) {
       const cell = this.workbook.sheets
         .find(({ name }) => name === sheet)
         ?.cells.find((one) => one.row === row && one.column === column);

@@ -44,6 +44,10 @@ export interface Named {
   readonly aliases?: readonly string[];
 }
 
+/** Every name of the rows of a table. */
+export const namesOf = (rows: readonly Named[]): string[] =>
+  rows.flatMap(({ name, aliases = [] }) => [name, ...aliases]);
+
 /** Finds a row by its name or an alias. Throws `UnknownName` or `AmbiguousName`. */
 export function nameFinder<T extends Named>(what: string, rows: readonly T[]): (given: string) => T {
   const byName = new Map<string, T>();

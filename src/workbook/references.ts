@@ -79,6 +79,14 @@ export class References {
     return { text: prefix + areaAddress(area), varies: true, cells: rows };
   }
 
+  /** The cells that a reference names; undefined where the text is none. */
+  areaOf(text: string, place: Place): { sheet: Sheet; area: Area } | undefined {
+    return this.area(
+      tokenize(text.trim()).filter(({ kind }) => kind !== 'space'),
+      place,
+    );
+  }
+
   /** The expression with every reference naming its sheet, so that it means the same anywhere. */
   qualified(text: string, place: Place): string {
     const tokens = tokenize(this.withoutAnchors(text, place));

@@ -188,14 +188,46 @@ describe('a native copy', () => {
     expect(withLet.sheets.map(({ name }) => name)).not.toContain('MoldSteps');
   });
 
-  it('freezes what no formula gives, colours it and says why', async () => {
-    const { copy, cells } = await share(
-      await made({ A1: 0.01, A2: 0.02, B1: { formula: 'MOLD.STACK.TRIALS(A1:A2)', fills: 'B1:F1' } }),
-    );
-    expect(cells[0]).toMatchObject({ cell: 'B1', how: 'frozen' });
-    expect(at(copy, 'B1')?.formula).toBeUndefined();
-    expect(copy.styles[at(copy, 'F1')?.style ?? 0]?.fill).toBe('#FFF2CC');
-    expect(copy.sheets[0]?.notes[0]?.text).toContain('MOLD.STACK.TRIALS(A1:A2)');
+  describe('of what no formula gives', () => {
+    const sheet = {
+      A1: 0.01,
+      A2: 0.02,
+      B1: { formula: 'MOLD.STACK.TRIALS(A1:A2)', fills: 'B1:F1' },
+      B3: { formula: 'B1*2' },
+      B4: { formula: 'IF(B3<1,"in range","too wide")' },
+      B5: { formula: 'A1*2' },
+    };
+
+    it('holds the value, looks like nothing that is filled in, and says why', async () => {
+      const { copy, cells } = await share(await made(sheet));
+      expect(cells[0]).toMatchObject({ cell: 'B1', how: 'frozen' });
+      expect(copy.styles[at(copy, 'F1')?.style ?? 0]?.fill).toBe('#DDD9E6');
+      expect(copy.sheets[0]?.notes[0]?.text).toContain('MOLD.STACK.TRIALS(A1:A2)');
+    });
+
+    it('gives no value and no verdict once an input is another one', async () => {
+      const { copy } = await share(await made(sheet));
+      const values = async (A1: CellChange['value']): Promise<unknown[]> => {
+        const change = { sheet: 'Sheet', row: 0, column: 0, value: A1 };
+        const changed = readWorkbook(saveWorkbook(copy, [change]), []);
+        const found = await recalculate(changed, [], { anew: true });
+        return ['B1', 'F1', 'B3', 'B4', 'B5'].map(
+          (cell) =>
+            found.find((one) => one.sheet === 'Sheet' && cellAddress(one.row, one.column) === cell)?.value,
+        );
+      };
+      expect(await values(0.01)).toEqual([
+        expect.any(Number),
+        expect.any(Number),
+        expect.any(Number),
+        'in range',
+        0.02,
+      ]);
+      const says = 'made for other inputs: ask for a new copy';
+      expect(await values(0.015)).toEqual([says, says, says, says, 0.03]);
+      expect((await values(null)).slice(0, 4)).toEqual([says, says, says, says]);
+      expect((await values(true)).slice(0, 4)).toEqual([says, says, says, says]);
+    });
   });
 
   it('says what stays ours: a function that there is not', async () => {

@@ -1,6 +1,14 @@
 import { choice, named, procedure } from '../../core/define';
-import { cuttingSpeed, findWorkMaterial, OPERATIONS, SPEED_SOURCES, TOOLS } from '../../tables/cutting';
+import {
+  cuttingSpeed,
+  findWorkMaterial,
+  OPERATIONS,
+  SPEED_SOURCES,
+  TOOLS,
+  WORK_MATERIALS,
+} from '../../tables/cutting';
 import { notesOfWork, WORK_MATERIAL } from '../workMaterials';
+import { namesOf } from '../../tables/names';
 
 export const cutSpeed = procedure({
   name: 'CUT.SPEED',
@@ -9,7 +17,12 @@ export const cutSpeed = procedure({
     named(
       'metal',
       'metal',
-      { what: WORK_MATERIAL, read: (text) => findWorkMaterial(text), notes: notesOfWork },
+      {
+        what: WORK_MATERIAL,
+        read: (text) => findWorkMaterial(text),
+        names: () => namesOf(WORK_MATERIALS),
+        notes: notesOfWork,
+      },
       { says: 'Metal that is cut; where its state matters, with its state, such as "H13 annealed"' },
     ),
     choice('tool', TOOLS, { says: 'What the cutter is made of' }),

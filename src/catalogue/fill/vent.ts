@@ -1,6 +1,7 @@
 import { commonPractice, lookup, named, type Source } from '../../core/define';
 import { findResin, RESINS, resinValue, type Resin } from '../../tables/resins';
 import { notesOfResin, RESIN_NAME, type ResinNumber } from '../resins';
+import { namesOf } from '../../tables/names';
 
 interface VentDepth extends ResinNumber {
   readonly source: Source;
@@ -18,6 +19,7 @@ export const fillVent = lookup({
       'resin',
       {
         what: RESIN_NAME,
+        names: () => namesOf(RESINS),
         notes: notesOfResin,
         read: (text) => ventDepth(findResin(text)),
         number: {

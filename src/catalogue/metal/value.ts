@@ -19,6 +19,7 @@ import {
   type MetalProperty,
 } from '../../tables/metals';
 import { METAL_NAME, notesOfMetal } from '../metals';
+import { namesOf } from '../../tables/names';
 
 const column = (property: MetalProperty): Column<Metal> => ({
   gives: metalKind(property),
@@ -39,7 +40,12 @@ export const metalValue = lookup({
   name: 'METAL.VALUE',
   summary: 'A property of a metal of molds, plates and pins from the table.',
   inputs: [
-    named('metal', 'metal', { what: METAL_NAME, read: findMetal, notes: notesOfMetal }, { says: 'Metal' }),
+    named(
+      'metal',
+      'metal',
+      { what: METAL_NAME, read: findMetal, names: () => namesOf(METALS), notes: notesOfMetal },
+      { says: 'Metal' },
+    ),
     choice('property', [...METAL_PROPERTIES, 'note'], { says: 'Property wanted' }),
   ],
   columns: {

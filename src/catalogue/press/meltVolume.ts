@@ -1,6 +1,7 @@
 import { derived, formula, input, named } from '../../core/define';
-import { findResin, resinValue, type Resin } from '../../tables/resins';
+import { findResin, RESINS, resinValue, type Resin } from '../../tables/resins';
 import { notesOfResin, RESIN_NAME } from '../resins';
+import { namesOf } from '../../tables/names';
 
 interface Densities extends Partial<Pick<Resin, 'notes'>> {
   readonly solid: number;
@@ -21,6 +22,7 @@ export const pressMeltVolume = formula({
       'resin',
       {
         what: RESIN_NAME,
+        names: () => namesOf(RESINS),
         notes: notesOfResin,
         read: (text) => {
           const resin = findResin(text);

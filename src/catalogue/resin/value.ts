@@ -17,6 +17,7 @@ import {
   type ResinProperty,
 } from '../../tables/resins';
 import { notesOfResin, RESIN_NAME } from '../resins';
+import { namesOf } from '../../tables/names';
 
 const column = (property: ResinProperty): Column<Resin> => ({
   gives: resinKind(property),
@@ -36,7 +37,12 @@ export const resinValueOf = lookup({
   name: 'RESIN.VALUE',
   summary: 'A property of a resin from the table.',
   inputs: [
-    named('resin', 'resin', { what: RESIN_NAME, read: findResin, notes: notesOfResin }, { says: 'Resin' }),
+    named(
+      'resin',
+      'resin',
+      { what: RESIN_NAME, read: findResin, names: () => namesOf(RESINS), notes: notesOfResin },
+      { says: 'Resin' },
+    ),
     choice('property', [...RESIN_PROPERTIES, 'note'], { says: 'Property wanted' }),
   ],
   columns: {

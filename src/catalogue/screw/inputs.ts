@@ -1,6 +1,12 @@
 import { commonPractice, constant, input, named } from '../../core/define';
-import { FASTENER_SOURCES, findStrengthClass, type StrengthClass } from '../../tables/fasteners';
+import {
+  FASTENER_SOURCES,
+  findStrengthClass,
+  STRENGTH_CLASSES,
+  type StrengthClass,
+} from '../../tables/fasteners';
 import { Refusal } from '../../core/refusal';
+import { namesOf } from '../../tables/names';
 import { THREADS, type Thread } from '../../tables/threads';
 
 /** What the functions of screws share. */
@@ -15,7 +21,11 @@ export const torqueFactor = input('k', 'K', 'ratio', {
 export const strengthClass = named(
   'strengthClass',
   'strengthClass',
-  { what: 'a strength class such as "8.8", "12.9", "grade 5" or "A574"', read: findStrengthClass },
+  {
+    what: 'a strength class such as "8.8", "12.9", "grade 5" or "A574"',
+    read: findStrengthClass,
+    names: () => namesOf(STRENGTH_CLASSES),
+  },
   { says: 'Strength class of the screw' },
 );
 export const CLASS_SOURCES = [FASTENER_SOURCES.iso898, FASTENER_SOURCES.j429, FASTENER_SOURCES.a574] as const;

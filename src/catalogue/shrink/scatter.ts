@@ -1,7 +1,8 @@
 import { formula, named } from '../../core/define';
-import { findResin, resinValue, type Resin } from '../../tables/resins';
+import { findResin, RESINS, resinValue, type Resin } from '../../tables/resins';
 import { notesOfResin, RESIN_NAME } from '../resins';
 import { cavitySize, DEFINITION, SHRINK_CAUTION, TABLE } from './inputs';
+import { namesOf } from '../../tables/names';
 
 interface Range extends Partial<Pick<Resin, 'notes'>> {
   readonly low: number;
@@ -18,6 +19,7 @@ export const shrinkScatter = formula({
       'resin',
       {
         what: RESIN_NAME,
+        names: () => namesOf(RESINS),
         notes: notesOfResin,
         read: (text) => {
           const resin = findResin(text);

@@ -1,5 +1,6 @@
 import { named, type Input, type NativeWriter } from '../../core/define';
-import { findWire, wireModuli, wireSteps, wireStrength, type Wire } from '../../tables/springs';
+import { namesOf } from '../../tables/names';
+import { findWire, wireModuli, WIRES, wireSteps, wireStrength, type Wire } from '../../tables/springs';
 
 const WHAT = 'the name of a spring wire such as "music wire" or "302 stainless"';
 
@@ -32,6 +33,7 @@ export const elasticMaterial = (standard: string, says: string): Input<'material
     {
       what: WHAT,
       read: (text) => elasticWire(findWire(text)),
+      names: () => namesOf(WIRES),
       number: {
         kind: 'pressure',
         says: 'shear modulus',
@@ -55,7 +57,7 @@ export const elasticMaterial = (standard: string, says: string): Input<'material
 export const wireMaterial = named<'material', Wire>(
   'material',
   'material',
-  { what: WHAT, read: findWire },
+  { what: WHAT, read: findWire, names: () => namesOf(WIRES) },
   { says: 'Material of the wire' },
 );
 

@@ -3,8 +3,9 @@ import type { AnyInput, Binding, NativeInput, Reading } from '../../core/define'
 import { nativeNumber } from '../../core/expr/native';
 import { KINDS, systemUnit, toSI, type Kind, type System } from '../../core/quantity';
 import { percentFrom, readQuantity } from '../../core/readQuantity';
+import { Refusal } from '../../core/refusal';
 import type { Unit } from '../../core/units';
-import type { DataTables } from './tables';
+import { keyOf, type DataTables, type TableCell } from './tables';
 
 /** What stands in a cell, errors and blanks apart. */
 export type Content = number | string | boolean | null;
@@ -235,7 +236,8 @@ export class ArgumentTexts implements NativeInput {
       si = `IF(ISNUMBER(${text}),${live},IF(${text}=${textOf(content)},${now},${otherwise}))`;
       this.notes.push(`${input.name} "${content}" was read when the copy was made; numbers may replace it`);
     } else {
-      const when = leftOut === undefined ? `NOT(ISNUMBER(${text}))` : `ISTEXT(${text})`;
+      const isNumber = `ISNUMBER(${text})`;
+      const when = leftOut === undefined ? `NOT(${isNumber})` : `NOT(OR(${isNumber},ISBLANK(${text})))`;
       this.guards.push({ when, code: '#VALUE!', says: `${input.name}: a number` });
     }
     if (leftOut !== undefined) si = `IF(ISBLANK(${text}),${leftOut},${si})`;
@@ -355,13 +357,19 @@ export class ArgumentTexts implements NativeInput {
     const content = argument.content as Content;
     const number = reading.number;
     const asQuantity = number && typeof content === 'string' ? readQuantity(content, number.kind) : undefined;
-    if (typeof content === 'number' && number) return this.boundNumber(binding, number);
+    if (typeof content === 'number' && number) {
+      const found = argument.varies && reading.names && this.lookedUp(symbol, reading);
+      const either = found ? this.eitherWay(binding, number, found) : undefined;
+      return either ?? this.boundNumber(binding, number);
+    }
     if (asQuantity?.ok && asQuantity.unit) {
       if (argument.varies) this.fixed();
       return nativeNumber(binding.from(argument.value));
     }
     if (argument.byUnits && number) this.fixUnits(number.kind);
-    return this.lookedUp(symbol, reading);
+    const found = this.lookedUp(symbol, reading);
+    if (!number || !argument.varies || argument.exact) return found;
+    return this.eitherWay(binding, number, found) ?? found;
   }
 
   /** A number where a name could stand: itself, or what it settles. */
@@ -389,6 +397,39 @@ export class ArgumentTexts implements NativeInput {
     return nativeNumber(binding.from(argument.value));
   }
 
+  /** A name or a number in the same cell; undefined where a number settles more than a copy can say. */
+  private eitherWay(
+    binding: Binding<unknown>,
+    { kind, means, ...limits }: NonNullable<Extract<Reading, { as: 'named' }>['number']>,
+    found: string,
+  ): string | undefined {
+    const { argument, input } = this;
+    if (!argument) return undefined;
+    const { low, lowIncluded, high, highIncluded } = boundsOf(limits, kind);
+    // Numbers that the limits allow, so that what they settle shows.
+    const middle = Math.sqrt(Math.max(low, 1e-9) * Math.min(high, 1e9));
+    const probes = [middle, middle * 0.9375];
+    let given: string;
+    const { text } = argument;
+    const si = this.units.toSI(text, kind);
+    try {
+      const [first, second] = probes.map((probe) => binding.from(means(probe)));
+      if (first === probes[0] && second === probes[1]) given = si;
+      else if (first !== undefined && first === second) given = nativeNumber(first);
+      else return undefined;
+    } catch {
+      // Only certain numbers mean something, such as the sizes of a series.
+      return undefined;
+    }
+    const outside = [
+      ...(Number.isFinite(low) ? [`${si}${lowIncluded ? '<' : '<='}${nativeNumber(low)}`] : []),
+      ...(Number.isFinite(high) ? [`${si}${highIncluded ? '>' : '>='}${nativeNumber(high)}`] : []),
+    ];
+    const error = valueError(`${input.name} out of its limits`);
+    const number = outside.length === 0 ? given : `IF(OR(${outside.join(',')}),${error},${given})`;
+    return `IF(ISNUMBER(${text}),${number},${found})`;
+  }
+
   /** Of a number that was read when the copy was made: it holds in its units alone. */
   private fixUnits(kind: Kind): void {
     if (this.units.decide(kind)) this.holdUnits();
@@ -398,9 +439,14 @@ export class ArgumentTexts implements NativeInput {
     const { argument, input } = this;
     if (!argument) throw new CannotBeNative(`${input.name} is missing`);
     const binds = Object.entries<Binding<unknown>>(reading.binds ?? {});
-    const text = String(argument.content ?? '').trim();
+    const content = argument.content;
+    const text = typeof content === 'string' ? content.trim() : undefined;
     if (argument.exact) this.fixed();
     this.looksUp = true;
+    const own =
+      text === undefined ? [] : [[text, ...binds.map(([, { from }]) => from(argument.value))] as const];
+    // A name that differs from another by its capitals alone is guarded above, and has a table of its own.
+    const others = argument.varies && !argument.exact ? rowsOf(reading, this.units.system) : [];
     const find = this.tables.exact(
       {
         title: `${shortWhat(reading.what)}: ${binds.map(([, { gives }]) => KINDS[gives].says).join(', ')}`,
@@ -409,18 +455,85 @@ export class ArgumentTexts implements NativeInput {
           ...binds.map(([, { gives }]) => `${KINDS[gives].says} (${siUnit(gives)})`),
         ],
       },
-      [text, ...binds.map(([, { from }]) => from(argument.value))],
+      [...others, ...own],
     );
     const at = binds.findIndex(([name]) => name === symbol) + 1;
-    return find(argument.varies ? argument.text : textOf(text), at);
+    if (!argument.varies) return find(textOf(text ?? ''), at);
+    this.asksName(argument.text, reading.number !== undefined);
+    return find(nameKey(argument.text), at);
+  }
+
+  /** What is no name, and what a look-up would take for a pattern, is refused. */
+  asksName(text: string, orNumber: boolean): void {
+    const { name } = this.input;
+    const isName = orNumber ? `AND(NOT(ISNUMBER(${text})),NOT(ISTEXT(${text})))` : `NOT(ISTEXT(${text}))`;
+    this.guards.push({ when: isName, code: '#VALUE!', says: `${name}: a name` });
+    this.guards.push({ when: hasWildcard(text), code: '#N/A', says: `${name}: a name` });
   }
 }
 
-/** An entry of a list as a number in the units of the call; text with its own unit is read now. */
-export function entryText(text: string, content: Content, kind: Kind, units: NativeUnits): string {
+export const hasWildcard = (text: string): string => `COUNT(FIND({"*","?","~"},${text}))>0`;
+
+/** What a cell names, without the blanks round it. */
+export const nameKey = (text: string): string => `TRIM(${text})`;
+
+type NamedReading = Extract<Reading, { as: 'named' }>;
+
+const tableRows = new WeakMap<NamedReading, Map<System, readonly (readonly TableCell[])[]>>();
+
+/** The row of every name that a table holds; what it has no numbers for is left out. */
+function rowsOf(reading: NamedReading, system: System): readonly (readonly TableCell[])[] {
+  const known = tableRows.get(reading) ?? new Map<System, readonly (readonly TableCell[])[]>();
+  tableRows.set(reading, known);
+  let rows = known.get(system);
+  if (!rows) {
+    const binds = Object.values<Binding<unknown>>(reading.binds ?? {});
+    rows = withoutDoubles(
+      (reading.names?.() ?? []).flatMap((name): (readonly TableCell[])[] => {
+        const row = valueIfAny(() => {
+          const value = reading.read(name, system, 'text');
+          return [name, ...binds.map(({ from }) => from(value))];
+        });
+        return row ? [row] : [];
+      }),
+    );
+    known.set(system, rows);
+  }
+  return rows;
+}
+
+/** Names that differ by capitals alone and mean different things are left out: a worksheet cannot tell them apart. */
+export function withoutDoubles(rows: readonly (readonly TableCell[])[]): readonly (readonly TableCell[])[] {
+  const first = new Map<string, readonly TableCell[]>();
+  const torn = new Set<string>();
+  for (const row of rows) {
+    const key = keyOf(row[0]);
+    const known = first.get(key);
+    if (!known) first.set(key, row);
+    else if (known.slice(1).join('\n') !== row.slice(1).join('\n')) torn.add(key);
+  }
+  return [...first].flatMap(([key, row]) => (torn.has(key) ? [] : [row]));
+}
+
+function valueIfAny<T>(read: () => T): T | undefined {
+  try {
+    return read();
+  } catch (error) {
+    if (error instanceof Refusal) return undefined;
+    throw error;
+  }
+}
+
+/** An entry of a list as a number in the units of the call; text with its own unit is read now. Undefined for other text. */
+export function entryText(
+  text: string,
+  content: Content,
+  kind: Kind,
+  units: NativeUnits,
+): string | undefined {
   if (typeof content !== 'string') return text;
   const reading = readQuantity(content, kind);
-  if (!reading.ok) throw new CannotBeNative(`"${content}" is no ${KINDS[kind].says}`);
+  if (!reading.ok) return undefined;
   const now = reading.unit
     ? new UnitTexts(units).fromSI(nativeNumber(reading.si), kind)
     : nativeNumber(reading.plain);

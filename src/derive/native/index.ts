@@ -11,10 +11,12 @@ import { answer, givesOf } from '../../core/evaluate';
 import { nativeNumber, toNative } from '../../core/expr/native';
 import { programFor } from '../../core/program';
 import type { Kind } from '../../core/quantity';
+import { Refusal } from '../../core/refusal';
 import {
   ArgumentTexts,
   CannotBeNative,
   constantText,
+  nameKey,
   UnitTexts,
   valueError,
   type Guard,
@@ -23,7 +25,9 @@ import {
 } from './arguments';
 import type { NativePart } from './forms';
 import { partMark } from './marks';
+import { enumerated } from './enumerated';
 import type { DataTables } from './tables';
+import { chosenAmong, variantsOf } from './variants';
 
 export type { Content, NativeArgument, NativeUnits } from './arguments';
 export { arrayColumns, inlineLength, inlineText, letText, type NativePart } from './forms';
@@ -63,15 +67,34 @@ export function nativeCall(
   tables: DataTables,
 ): NativeCall | Frozen {
   try {
-    return new CallWriter(definition, call, tables).write();
+    const listed = enumerated(definition, call, tables);
+    if (listed) return listed;
+    const parts: NativePart[] = [];
+    const variants = variantsOf(definition, call);
+    const write = (variant: CallArguments): NativeCall =>
+      new CallWriter(definition, variant, tables, parts).write();
+    const [only, ...more] = variants;
+    if (only && more.length === 0) return write(only.call);
+    const written = variants.map(({ when, call: own }) => ({ when, native: refusedOr(() => write(own)) }));
+    return chosenAmong(written, parts);
   } catch (error) {
     if (error instanceof CannotBeNative) return { frozen: error.message };
     throw error;
   }
 }
 
+/** Other words may be refused, or have no native form, where the present ones have: the copy then says so. */
+function refusedOr(write: () => NativeCall): NativeCall | string {
+  try {
+    return write();
+  } catch (error) {
+    if (error instanceof Refusal) return refusalText(error.argument ?? '', error.message);
+    if (error instanceof CannotBeNative) return error.message;
+    throw error;
+  }
+}
+
 class CallWriter {
-  private readonly parts: NativePart[] = [];
   private readonly inputs: readonly AnyInput[];
   private readonly units: UnitTexts;
   private readonly texts: ArgumentTexts[] = [];
@@ -82,6 +105,8 @@ class CallWriter {
     private readonly definition: Definition,
     private readonly call: CallArguments,
     private readonly tables: DataTables,
+    /** Those of the other variants of the call are used again. */
+    private readonly parts: NativePart[],
   ) {
     this.inputs = inputsOf(definition);
     this.units = new UnitTexts(call.units);
@@ -199,9 +224,10 @@ class CallWriter {
     this.looksUp = true;
     const find = this.tables.exact(
       { title: `${lookup.name} ${column.says}`, heads: [this.inputs[0]?.name ?? '', column.says] },
-      [arg.content.trim(), found],
+      [[arg.content.trim(), found]],
     );
-    return present(find(arg.text, 1));
+    row.asksName(arg.text, false);
+    return present(find(nameKey(arg.text), 1));
   }
 
   private procedure(procedure: Procedure): string[] {

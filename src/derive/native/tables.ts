@@ -2,7 +2,7 @@ import { columnMark } from './marks';
 
 export type TableCell = number | string;
 
-/** A table of the data sheet: only the rows that formulas of the copy ask for. */
+/** A table of the data sheet. */
 export interface DataTable {
   readonly title: string;
   readonly heads: readonly string[];
@@ -13,14 +13,25 @@ export interface DataTable {
 export class DataTables {
   readonly tables = new Map<string, DataTable>();
 
+  private readonly byKey = new Map<string, Map<string, readonly TableCell[]>>();
+
   /**
-   * Adds a row under its key, the first of its cells, and gives the text that finds column `at` of it. What `key`
-   * (worksheet text) names and the table does not have is #N/A, as a name that stands in no table is.
+   * Adds rows under their keys, the first of their cells, to the table of this title, or to another where it says
+   * otherwise of one of them. Gives the text that finds column `at` of the row that `key` (worksheet text) names; what
+   * the table does not have is #N/A, as a name that stands in no table is. The key itself is asked for wildcards by the
+   * caller.
    */
-  exact(table: Omit<DataTable, 'rows'>, row: readonly TableCell[]): (key: string, at: number) => string {
-    const id = this.place(table, row);
-    const rows = this.tables.get(id)?.rows ?? [];
-    if (!rows.some((known) => sameKey(known[0], row[0]))) rows.push([...row]);
+  exact(
+    table: Omit<DataTable, 'rows'>,
+    rows: readonly (readonly TableCell[])[],
+  ): (key: string, at: number) => string {
+    const id = this.place(table, rows);
+    const known = this.byKey.get(id) ?? new Map<string, readonly TableCell[]>();
+    for (const row of rows) {
+      if (known.has(keyOf(row[0]))) continue;
+      known.set(keyOf(row[0]), row);
+      this.tables.get(id)?.rows.push([...row]);
+    }
     return (key, at) => `INDEX(${columnMark(id, at)},MATCH(${key},${columnMark(id, 0)},0))`;
   }
 
@@ -42,25 +53,28 @@ export class DataTables {
     return (at) => columnMark(id, at);
   }
 
-  /** The table of this title where the row fits in; another of the same title where it says otherwise. */
-  private place(table: Omit<DataTable, 'rows'>, row: readonly TableCell[]): string {
+  /** The table of this title where the rows fit in; another of the same title where it says otherwise. */
+  private place(table: Omit<DataTable, 'rows'>, rows: readonly (readonly TableCell[])[]): string {
     for (let n = 1; ; n++) {
       const id = n === 1 ? table.title : `${table.title} (${n})`;
       const present = this.tables.get(id);
+      const known = this.byKey.get(id);
       if (!present) {
         this.tables.set(id, { ...table, title: id, rows: [] });
+        this.byKey.set(id, new Map());
         return id;
       }
-      const known = present.rows.find((one) => sameKey(one[0], row[0]));
-      const fits = present.heads.join('\n') === table.heads.join('\n');
-      if (fits && (!known || sameRow(known.slice(1), row.slice(1)))) return id;
+      const isSame = (row: readonly TableCell[]): boolean => {
+        const one = known?.get(keyOf(row[0]));
+        return one === undefined || one === row || sameRow(one.slice(1), row.slice(1));
+      };
+      if (known && present.heads.join('\n') === table.heads.join('\n') && rows.every(isSame)) return id;
     }
   }
 }
 
 /** Spreadsheet programs look names up without regard to capitals. */
-const sameKey = (a: TableCell | undefined, b: TableCell | undefined): boolean =>
-  String(a).toLowerCase() === String(b).toLowerCase();
+export const keyOf = (cell: TableCell | undefined): string => String(cell).toLowerCase();
 
 const sameRow = (a: readonly TableCell[], b: readonly TableCell[]): boolean =>
   a.length === b.length && a.every((cell, i) => cell === b[i]);

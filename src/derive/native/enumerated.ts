@@ -1,0 +1,180 @@
+import { inputsOf, type AnyInput, type Definition } from '../../core/define';
+import { answer, givesOf } from '../../core/evaluate';
+import { fromSI, SYSTEMS, systemUnit, type System } from '../../core/quantity';
+import { Refusal } from '../../core/refusal';
+import {
+  constantText,
+  hasWildcard,
+  nameKey,
+  valueError,
+  withoutDoubles,
+  type NativeArgument,
+} from './arguments';
+import type { CallArguments, NativeCall } from './index';
+import type { DataTables, TableCell } from './tables';
+
+/** Beyond this a table is no help to anybody. */
+const MOST_ROWS = 2000;
+
+/** An argument that names one of a few things. */
+interface Discrete {
+  readonly at: number;
+  readonly input: AnyInput;
+  readonly text: string;
+  readonly names: readonly string[];
+  readonly mayBeBlank: boolean;
+}
+
+/**
+ * A function of names and words alone, such as a look-up or a drill for a tap, as a table of all its answers: one row a
+ * combination, as the worksheet shows it in either system of units. Undefined for any other call.
+ */
+export function enumerated(
+  definition: Definition,
+  call: CallArguments,
+  tables: DataTables,
+): NativeCall | undefined {
+  if (definition.type === 'formula' || (definition.type === 'procedure' && definition.native))
+    return undefined;
+  const inputs = inputsOf(definition);
+  const asked: Discrete[] = [];
+  for (const [at, input] of inputs.entries()) {
+    const found = discrete(input, at, call);
+    if (found === 'no') return undefined;
+    if (found) asked.push(found);
+  }
+  const rows = asked.reduce((product, { names }) => product * names.length, 1);
+  if (asked.length === 0 || rows > MOST_ROWS) return undefined;
+  const { table, count, byUnits } = answersOf(definition, call, asked);
+  if (table.length === 0) return undefined;
+  const fixed = inputs.flatMap(({ name }, i) => {
+    const arg = call.args[i];
+    return arg && !arg.varies ? [`${name} ${String(arg.content)}`] : [];
+  });
+  const find = tables.exact(
+    {
+      title: [definition.name, ...fixed].join(', '),
+      heads: [
+        asked.map(({ input }) => input.name).join('|'),
+        ...Array.from({ length: count }, (_, i) => (count === 1 ? 'result' : `result ${i + 1}`)).flatMap(
+          (head) => (byUnits ? SYSTEMS.map((system) => `${head} (${system})`) : [head]),
+        ),
+      ],
+    },
+    table,
+  );
+  const key = asked
+    .map(({ text, mayBeBlank, input }) =>
+      mayBeBlank
+        ? `IF(ISBLANK(${text}),${constantText(String(input.default))},${nameKey(text)})`
+        : nameKey(text),
+    )
+    .join('&"|"&');
+  return {
+    parts: [],
+    results: Array.from({ length: count }, (_, i) =>
+      guarded(asked, call, byUnits, (shift) => find(key, 1 + (byUnits ? 2 * i + shift : i))),
+    ),
+    looksUp: true,
+    notes: [],
+  };
+}
+
+/** Undefined for an argument that is settled, 'no' for one that no list of names has. */
+function discrete(input: AnyInput, at: number, call: CallArguments): Discrete | 'no' | undefined {
+  const { reading } = input;
+  const arg = call.args[at];
+  const blank = call.leftOut?.find(({ name }) => name === input.name);
+  if (reading.as === 'choice') {
+    const text = arg ? (arg.varies ? arg.text : undefined) : blank?.text;
+    if (text === undefined) return undefined;
+    const mayBeBlank = input.default !== undefined && !text.startsWith('(');
+    return { at, input, text, names: reading.words, mayBeBlank };
+  }
+  if (blank) return 'no';
+  if (!arg?.varies) return arg && isPlainNumber(arg) ? 'no' : undefined;
+  if (arg.byUnits === true) return 'no';
+  if (reading.as !== 'named' || !reading.names || typeof arg.content !== 'string' || arg.exact) return 'no';
+  return {
+    at,
+    input,
+    text: arg.text,
+    names: namesWith(reading.names(), arg.content.trim()),
+    mayBeBlank: false,
+  };
+}
+
+/** What a plain number means hangs on the units. */
+const isPlainNumber = ({ content }: NativeArgument): boolean => typeof content !== 'string';
+
+const namesWith = (names: readonly string[], own: string): readonly string[] =>
+  names.some((name) => name.toLowerCase() === own.toLowerCase()) ? names : [...names, own];
+
+function answersOf(
+  definition: Definition,
+  call: CallArguments,
+  asked: readonly Discrete[],
+): { table: readonly (readonly TableCell[])[]; count: number; byUnits: boolean } {
+  const shown = (names: readonly string[], system: System): TableCell[] | undefined => {
+    try {
+      const values = inputsOf(definition).map((_, i) => call.args[i]?.value ?? call.defaults[i]);
+      asked.forEach(({ at, input: { reading } }, i) => {
+        const name = names[i] ?? '';
+        const own = call.args[at];
+        const isOwn = own !== undefined && typeof own.content === 'string' && own.content.trim() === name;
+        values[at] = isOwn ? own.value : reading.as === 'named' ? reading.read(name, system, 'text') : name;
+      });
+      const gives = givesOf(definition, values);
+      const kinds = typeof gives === 'string' ? [gives] : gives.row.map((part) => part.gives);
+      const found = answer(definition, values, system);
+      return (typeof found === 'object' ? found : [found]).map((one, i) => {
+        const kind = kinds[i] ?? 'text';
+        return kind === 'text' || typeof one === 'string' ? one : fromSI(one, systemUnit(kind, system));
+      });
+    } catch (error) {
+      // Refused, so that the table does not have it.
+      if (error instanceof Refusal) return undefined;
+      throw error;
+    }
+  };
+  const combinations = asked.reduce<string[][]>(
+    (all, { names }) => all.flatMap((before) => names.map((name) => [...before, name])),
+    [[]],
+  );
+  const found = combinations.flatMap((names) => {
+    const [inch, metric] = SYSTEMS.map((system) => shown(names, system));
+    return inch && metric ? [{ key: names.join('|'), inch, metric }] : [];
+  });
+  const byUnits = found.some(({ inch, metric }) => inch.some((one, i) => one !== metric[i]));
+  const table = found.map(({ key, inch, metric }) => [
+    key,
+    ...inch.flatMap((one, i) => (byUnits ? [one, metric[i] ?? one] : [one])),
+  ]);
+  return { table: withoutDoubles(table), count: found[0]?.inch.length ?? 0, byUnits };
+}
+
+function guarded(
+  asked: readonly Discrete[],
+  { units }: CallArguments,
+  byUnits: boolean,
+  find: (shift: number) => string,
+): string {
+  const shift = SYSTEMS.indexOf(units.system);
+  const result =
+    byUnits && units.varies
+      ? `IF(${units.text}="mm",${find(SYSTEMS.indexOf('mm'))},${find(SYSTEMS.indexOf('in'))})`
+      : find(byUnits ? shift : 0);
+  const wild = asked.flatMap(({ input, text }) =>
+    input.reading.as === 'named' ? [hasWildcard(text), `NOT(ISTEXT(${text}))`] : [],
+  );
+  const names = wild.length === 0 ? result : `IF(OR(${wild.join(',')}),NA(),${result})`;
+  const choice = asked.flatMap(({ input, text }) =>
+    input.reading.as === 'choice' ? [hasWildcard(text)] : [],
+  );
+  const words =
+    choice.length === 0
+      ? names
+      : `IF(OR(${choice.join(',')}),${valueError('a word that is no choice here')},${names})`;
+  if (!units.varies) return words;
+  return `IF(AND(${units.text}<>"in",${units.text}<>"mm"),${valueError('units: in or mm')},${words})`;
+}
