@@ -63,7 +63,7 @@ const NO_NUMBER = 'VALUE("value: a number")';
 
 const guarded = ({ text, value, varies }: CellText, number: string, result: string): string =>
   varies && number === text && typeof value === 'number'
-    ? `IF(NOT(ISNUMBER(${text})),${NO_NUMBER},${result})`
+    ? `IF(OR(NOT(ISNUMBER(${text})),ISLOGICAL(${text})),${NO_NUMBER},${result})`
     : result;
 
 function unitText({ value }: CellText): string {

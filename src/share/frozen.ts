@@ -162,7 +162,7 @@ function stillIs(cell: string, value: CellValue): string {
   if (value === null) return `ISBLANK(${cell})`;
   if (typeof value === 'number') {
     const same = value === 0 ? `${cell}=0` : `ABS(${cell}-${nativeNumber(value)})<=1E-9*ABS(${cell})`;
-    return `IF(ISNUMBER(${cell}),${same},FALSE)`;
+    return `IF(AND(ISNUMBER(${cell}),NOT(ISLOGICAL(${cell}))),${same},FALSE)`;
   }
   if (typeof value === 'boolean') return `IF(ISLOGICAL(${cell}),${cell}=${constantText(value)},FALSE)`;
   const same =

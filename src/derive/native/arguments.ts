@@ -230,6 +230,7 @@ export class ArgumentTexts implements NativeInput {
     const live = kind === 'percent' ? this.percent(text) : this.units.toSI(text, kind);
     const leftOut = this.whenBlank(kind);
     let si = live;
+    this.refuseTruth(text);
     if (isText) {
       const now = nativeNumber(this.constantSI(content, kind));
       const otherwise = valueError(`${input.name}: a number, or the text of this copy`);
@@ -246,6 +247,11 @@ export class ArgumentTexts implements NativeInput {
     const raw = systemUnit(kind, 'in').offset === 0 && !isText && leftOut === undefined ? text : undefined;
     this.limitGuards(mark, raw, limits, kind);
     return mark;
+  }
+
+  /** Some programs take TRUE for the number 1. */
+  private refuseTruth(text: string): void {
+    this.guards.push({ when: `ISLOGICAL(${text})`, code: '#VALUE!', says: `${this.input.name}: a number` });
   }
 
   /** A blank cell counts as left out: what stands in for it. A text of its own is never blank. */
@@ -336,6 +342,8 @@ export class ArgumentTexts implements NativeInput {
     const says = `${input.name}: numbers in their limits`;
     this.guards.push({ when: `COUNT(${text})=0`, code: '#VALUE!', says });
     this.guards.push({ when: `COUNTA(${text})<>COUNT(${text})`, code: '#VALUE!', says });
+    // Some programs count TRUE as a number.
+    this.guards.push({ when: `SUMPRODUCT(ISLOGICAL(${text})*1)>0`, code: '#VALUE!', says });
     const unit = systemUnit(kind, this.units.system);
     const { low, lowIncluded, high, highIncluded } = boundsOf(limits, kind);
     const count = (bound: number, sign: string): void => {
@@ -411,6 +419,7 @@ export class ArgumentTexts implements NativeInput {
     const probes = [middle, middle * 0.9375];
     let given: string;
     const { text } = argument;
+    this.refuseTruth(text);
     const si = this.units.toSI(text, kind);
     try {
       const [first, second] = probes.map((probe) => binding.from(means(probe)));

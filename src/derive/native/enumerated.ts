@@ -14,7 +14,7 @@ import type { CallArguments, NativeCall } from './index';
 import type { DataTables, TableCell } from './tables';
 
 /** Beyond this a table is no help to anybody. */
-const MOST_ROWS = 2000;
+const MOST_ROWS = 6000;
 
 /** An argument that names one of a few things. */
 interface Discrete {
