@@ -17,10 +17,6 @@ const isNear = ({ stored, now }: Scored): boolean =>
 
 export const KNOWN: readonly Known[] = [
   {
-    reason: 'characters above 127 of a file from a Macintosh, whose CHAR has another table',
-    holds: (one) => calls('CHAR', 'CODE', 'UNICODE')(one) && one.verdict === 'differs',
-  },
-  {
     reason: 'Excel ends its search for a rate at 1e-7; ours goes on to the last digits',
     holds: (one) => calls('XIRR', 'IRR', 'RATE')(one) && isNear(one),
   },

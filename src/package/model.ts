@@ -214,6 +214,8 @@ export interface Workbook {
   readonly date1904: boolean;
   /** Formulas that read their own result are meant, and calculated round and round. */
   readonly iterates?: true;
+  /** Excel on a Macintosh saved the file last: its CHAR and CODE go by another table of characters. */
+  readonly isFromMacintosh?: true;
   /** Every part of the file by its name without leading slash, untouched: what saving starts from. */
   readonly parts: ReadonlyMap<string, Uint8Array>;
 }

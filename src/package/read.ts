@@ -5,7 +5,7 @@ import { dynamicArrayMarks } from './readMetadata';
 import { readSheet } from './readSheet';
 import { readStyles } from './readStyles';
 import type { Parts } from './relationships';
-import { readText, relationshipsOf } from './relationships';
+import { readText, relatedPart, relationshipsOf } from './relationships';
 import type { KnownFunctions } from './spelling';
 import { fromFileSpelling, knownFunctions } from './spelling';
 import { UnreadableWorkbook } from './unreadable';
@@ -67,8 +67,17 @@ export function readParts(parts: Parts, known: KnownFunctions): Workbook {
     styles: styles.cells,
     date1904,
     ...(flag(child(root, 'calcPr')?.attributes['iterate']) && { iterates: true as const }),
+    ...(isFromMacintosh(parts) && { isFromMacintosh: true as const }),
     parts,
   };
+}
+
+/** The program that saved a file names itself among its extended properties (ECMA-376 part 1, 22.2.2.1). */
+function isFromMacintosh(parts: Parts): boolean {
+  const part = relatedPart(parts, '', 'extended-properties');
+  const xml = part === undefined ? undefined : readText(parts, part);
+  if (part === undefined || xml === undefined) return false;
+  return /\bMacintosh\b/.test(child(parseXml(xml, part), 'Application')?.text ?? '');
 }
 
 /** All sheets in the order of their tabs, those that hold a chart only among them: local names count them too. */

@@ -19,6 +19,7 @@ export function gridContent(
     names: [...opened.names, ...added.map(([name, formula]) => ({ name, formula }))],
     date1904: opened.date1904,
     ...(opened.iterates && { iterates: true }),
+    ...(opened.isFromMacintosh && { isFromMacintosh: true }),
   };
 }
 

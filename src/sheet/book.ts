@@ -162,10 +162,11 @@ export class Book {
     return local / 86_400_000 + 25_569 - (this.calculation.date1904 ? DAYS_1904 : 0);
   }
 
-  private view({ sheets }: BookContent): WorkbookView {
+  private view({ sheets, isFromMacintosh = false }: BookContent): WorkbookView {
     const hidden = sheets.map(({ rows }) => new Set(rows.flatMap((row) => (row.hidden ? [row.row] : []))));
     return {
       sheetNames: this.sheetNames,
+      isFromMacintosh,
       formulaAt: (sheet, row, column) => {
         const formula = this.calculation.sheets[sheet]?.formula(row, column);
         return formula?.row === row && formula.column === column ? formula.text : undefined;

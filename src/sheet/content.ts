@@ -46,4 +46,6 @@ export interface BookContent {
   readonly date1904: boolean;
   /** Circles are meant, and calculated round and round: their stored values are kept. */
   readonly iterates?: boolean;
+  /** Excel on a Macintosh calculated the stored values: its CHAR and CODE go by another table of characters. */
+  readonly isFromMacintosh?: boolean;
 }

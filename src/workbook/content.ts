@@ -4,11 +4,12 @@ import { callsOurs, needsArrayMark } from '../package/spelling';
 
 /** A workbook as its calculation takes it; `anew`: no stored value of a formula counts. */
 export function contentOf(workbook: Workbook, anew = false): BookContent {
-  const { sheets, names, date1904, iterates } = workbook;
+  const { sheets, names, date1904, iterates, isFromMacintosh } = workbook;
   return {
     names,
     date1904,
     ...(iterates && { iterates }),
+    ...(isFromMacintosh && { isFromMacintosh }),
     sheets: sheets.map((sheet) => ({ ...sheet, cells: sheet.cells.map((cell) => bookCell(cell, anew)) })),
   };
 }

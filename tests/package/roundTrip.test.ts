@@ -5,7 +5,7 @@ import { cellAddress, parseCell } from '../../src/cells/address';
 import { cellFinder } from '../../src/package/model';
 import type { CellChange } from '../../src/package';
 import { readWorkbook, saveWorkbook } from '../../src/package';
-import { MAIN, rich, small, textOf, unzip, zip } from './packages';
+import { MAIN, rels, rich, small, textOf, unzip, zip } from './packages';
 
 const IDS = ['SEAT.FORCE', 'TAP.DRILL'];
 const open = (files = rich()) => readWorkbook(zip(files), IDS);
@@ -127,6 +127,21 @@ describe('reading a workbook', () => {
       { name: 'twice', formula: 'LAMBDA(a,a*2)', hidden: false },
       { name: 'local', formula: 'Lists!$A$1', hidden: true, sheet: 'Lists' },
     ]);
+  });
+
+  it('tells whether Excel on a Macintosh saved the file', () => {
+    const savedBy = (program: string) =>
+      open(
+        small('', {
+          '_rels/.rels': rels(
+            ['officeDocument', 'xl/workbook.xml'],
+            ['extended-properties', 'docProps/app.xml'],
+          ),
+          'docProps/app.xml': `<Properties><Application>${program}</Application></Properties>`,
+        }),
+      ).isFromMacintosh;
+    expect(savedBy('Microsoft Macintosh Excel')).toBe(true);
+    expect(savedBy('Microsoft Excel')).toBeUndefined();
   });
 
   it('takes rows and cells without numbers, prefixed elements and encoded characters', () => {

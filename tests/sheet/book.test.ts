@@ -378,6 +378,23 @@ describe('what cannot be calculated', () => {
     expect(kept('A1+1', 21, { iterates: true }).keptReason(0, 0, 0)).toMatch(/own result/);
   });
 
+  it('counts characters above 127 only where no Macintosh has counted them by its own table', () => {
+    const macintosh = (formula: string, stored: CellValue) =>
+      kept(formula, stored, { isFromMacintosh: true });
+    for (const [formula, stored] of [
+      ['CHAR(128)', 'Ä'],
+      ['CODE("Ä")', 128],
+      ['UNICODE(CHAR(128))', 196],
+      ['IFERROR(CHAR(128),"")', 'Ä'],
+    ] as const) {
+      const made = macintosh(formula, stored);
+      expect(shown(made, 'A1')).toEqual([stored]);
+      expect(made.keptReason(0, 0, 0)).toMatch(/Macintosh/);
+      expect(kept(formula, stored).keptReason(0, 0, 0)).toBeUndefined();
+    }
+    expect(shown(macintosh('CHAR(65)&CODE("a")&UNICHAR(196)', 'stale'), 'A1')).toEqual(['A97Ä']);
+  });
+
   it('is in error once what it reads was edited, and where it was typed', () => {
     const made = kept('FORECAST.ETS(A9,B9,C9)', 21);
     made.set([{ sheet: 0, row: 8, column: 0, value: 2 }]);

@@ -82,6 +82,8 @@ export interface Context {
 /** What a few functions ask about the workbook beyond its values. Rows, columns and sheets count from 0. */
 export interface WorkbookView {
   readonly sheetNames: readonly string[];
+  /** The characters above 127 that CHAR and CODE count are not those of Windows. */
+  readonly isFromMacintosh: boolean;
   /** The text of a cell's formula without its `=`. */
   formulaAt(sheet: number, row: number, column: number): string | undefined;
   /** The cells that the formula of a cell fills; its own where it fills no other. */

@@ -1,5 +1,5 @@
 import { toNumber, toText } from '../coerce';
-import { ArrayValue, raise, Reference, type Scalar, type Value } from '../values';
+import { ArrayValue, Keep, raise, Reference, type Scalar, type Value } from '../values';
 import { CellError } from '../../cells/value';
 import { single } from './numbersIn';
 import { type Context, inContext, plain } from './spec';
@@ -130,6 +130,15 @@ const firstScalar = (context: Context, value: Value): Scalar =>
       ? value.at(0, 0)
       : single(context, value);
 
+/** A text whose first character has the same number on every system. */
+function counted({ workbook }: Context, text: string): string {
+  if (workbook.isFromMacintosh && text.charCodeAt(0) > 127)
+    throw new Keep(
+      'The workbook was saved on a Macintosh, where CHAR and CODE go by another table above 127; UNICHAR and UNICODE are the same everywhere.',
+    );
+  return text;
+}
+
 export const texts = [
   plain('LEN', 't', (text) => text.length),
   plain('LEFT', 'tn?', (text, count = 1) => text.slice(0, countOf(count))),
@@ -147,8 +156,13 @@ export const texts = [
   plain('PROPER', 't', proper),
   plain('TRIM', 't', (text) => text.replace(/^ +| +$/g, '').replace(/ {2,}/g, ' ')),
   plain('CLEAN', 't', (text) => text.replace(CONTROLS, '')),
-  plain('CHAR', 'n', (code) => charOf(Math.trunc(code)) ?? raise('#VALUE!')),
-  plain('CODE', 't', (text) => (text === '' ? raise('#VALUE!') : codeOf(text))),
+  inContext('CHAR', 'n', (context, code) => {
+    const character = charOf(Math.trunc(code)) ?? raise('#VALUE!');
+    return counted(context, character);
+  }),
+  inContext('CODE', 't', (context, text) =>
+    text === '' ? raise('#VALUE!') : codeOf(counted(context, text)),
+  ),
   plain('UNICHAR', 'n', unichar),
   plain('UNICODE', 't', unicodeOf),
   plain('EXACT', 'tt', (a, b) => a === b),
