@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { worksheetFunctions } from '../src/call/functions';
 import { BASIS } from '../src/call/version';
 import { version } from '../package.json';
@@ -18,4 +18,27 @@ it('the changelog names every function', () => {
 
 it('the changelog has a section for this version and basis', () => {
   expect(changelog).toContain(`## ${version}, basis ${BASIS}`);
+});
+
+describe('results that change with this basis', () => {
+  const [, section = ''] = changelog.split(`## ${version}, basis ${BASIS}`);
+  const [, entries = ''] = (section.split(/^## /m)[0] ?? '').split('### Results that change');
+  const ids = worksheetFunctions.map(({ id }) => id);
+  // Before the colon stand the functions that changed; after it others may be named.
+  const listed = entries
+    .split(/^- /m)
+    .slice(1)
+    .flatMap((entry) => (entry.split(/:\s/)[0] ?? '').match(/[A-Z]+\.[A-Z]+/g) ?? []);
+  const withReason = worksheetFunctions.flatMap(({ id, changes = [] }) =>
+    changes.some(({ basis, says }) => basis === BASIS && says !== '') ? [id] : [],
+  );
+
+  it('have an entry here and a reason beside the function', () => {
+    expect(withReason.length).toBeGreaterThan(5);
+    expect([...new Set(listed)].filter((id) => ids.includes(id)).sort()).toEqual(withReason.sort());
+  });
+
+  it('name functions that there are', () => {
+    expect(listed.filter((id) => !ids.includes(id))).toEqual([]);
+  });
 });

@@ -12,6 +12,7 @@ import type { WorksheetFunction } from './worksheetFunction';
 export function worksheetFunction(definition: Definition): WorksheetFunction {
   return {
     ...wordsOf(definition),
+    ...(definition.changes && { changes: definition.changes }),
     call: (args) => callDefinition(definition, args),
   };
 }

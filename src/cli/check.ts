@@ -1,15 +1,19 @@
+import type { ChangedResult } from '../workbook/check';
 import { cellText } from './cellText';
 import type { Command } from './command';
 import { LIMITS } from './limits';
 import { table } from './table';
 import { openWorkbook } from './workbookFile';
 
+/** Heading of what a workbook of an earlier basis held otherwise. */
+export const SINCE_BASIS = 'Results that are others since a function answers otherwise';
+
 export const check: Command = {
   name: 'check',
   usage: ['IN.xlsx'],
   summary: 'Say what a person should know of a workbook before it is saved anew.',
   details: [
-    'Lists the cells whose results differ from those stored, MOLD functions that do not exist, numbers that look like the other system of units, values outside an equation’s range, cautions, and formulas that are not calculated here, with the reason.',
+    'Lists the cells whose results differ from those stored, with the reason where a function answers otherwise since the workbook was saved, MOLD functions that do not exist, numbers that look like the other system of units, values outside an equation’s range, cautions, and formulas that are not calculated here, with the reason.',
     'Nothing is written.',
     'The exit status is 1 if a result differs, a function is unknown or a number looks like the other system, 2 if the workbook cannot be read.',
   ],
@@ -37,20 +41,28 @@ export const check: Command = {
       );
     };
     output.out(`${report.formulas} MOLD formulas, looked at with ${BASIS_TEXT}.`);
-    if (report.changed.length > 0) {
-      output.out('\nResults that differ from those stored\n');
+    const differing = (title: string, found: readonly ChangedResult[], last: string): void => {
+      if (found.length === 0) return;
+      output.out(`\n${title}\n`);
       output.out(
         table(
-          ['Cell', 'Stored', 'Now', 'Formula'],
-          report.changed.map(({ sheet, cell, before, now, formula }) => [
+          ['Cell', 'Stored', 'Now', last],
+          found.map(({ sheet, cell, before, now, formula, because }) => [
             `${sheet}!${cell}`,
             cellText(before),
             cellText(now),
-            `=${formula}`,
+            because.length > 0 ? because.join(' ') : `=${formula}`,
           ]),
         ),
       );
-    }
+    };
+    const isOfBasis = ({ because }: ChangedResult): boolean => because.length > 0;
+    differing(SINCE_BASIS, report.changed.filter(isOfBasis), 'Why');
+    differing(
+      'Results that differ from those stored',
+      report.changed.filter((one) => !isOfBasis(one)),
+      'Formula',
+    );
     section('Unknown functions', report.unknown);
     section('Numbers that look like the other system of units', report.otherUnits);
     section('Outside the range of the equation', report.outside);

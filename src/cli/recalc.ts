@@ -1,4 +1,5 @@
 import { CellError } from '../cells/value';
+import { SINCE_BASIS } from './check';
 import type { FormulaResult } from '../workbook/recalculate';
 import { cellAddress } from '../cells/address';
 import type { Workbook } from '../package/model';
@@ -14,6 +15,7 @@ export const recalc: Command = {
   summary: 'Recalculate a workbook and write the values back.',
   details: [
     'Prints the sheets with their formulas, how many values changed, are errors or were kept, then every cell in error and every kept one with its reason.',
+    'Values that are others since a function answers otherwise than when the workbook was saved are listed, old and new, with the reason; without -o this is a look before anything is written.',
     'Kept is the stored value of a formula that is not calculated here, such as one into another workbook.',
     'Without -o nothing is written. The workbook read is left as it is, unless -o names it.',
     'The exit status is 1 if a cell is in error, 2 if the workbook cannot be read or written.',
@@ -66,9 +68,15 @@ function report(workbook: Workbook, results: readonly FormulaResult[]): string {
   const kept = results.flatMap((one) =>
     one.kept === undefined ? [] : [[cell(one), cellText(one.before), one.kept]],
   );
+  const since = results.flatMap((one) =>
+    one.because.length > 0
+      ? [[cell(one), cellText(one.before), cellText(one.value), one.because.join(' ')]]
+      : [],
+  );
   return [
     table(['Sheet', 'Formulas', 'Changed', 'Errors', 'Kept'], sheets),
     ...(troubles.length > 0 ? ['', table(['Cell', 'Error', 'Why'], troubles)] : []),
+    ...(since.length > 0 ? ['', `${SINCE_BASIS}:`, '', table(['Cell', 'Stored', 'Now', 'Why'], since)] : []),
     ...(kept.length > 0 ? ['', table(['Cell', 'Kept', 'Why it is not calculated'], kept)] : []),
     '',
     `Values changed: ${count(({ changed }) => changed)}, to errors ${count(became)}; kept: ${count(isKept)}.`,

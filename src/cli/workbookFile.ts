@@ -21,7 +21,10 @@ export async function openWorkbook(path: string): Promise<Workbook> {
 }
 
 export async function writeWorkbook(path: string, workbook: Workbook, changes: Changes): Promise<void> {
-  const { fileEnding, saveWorkbook } = await import('../package');
+  const [{ fileEnding }, { saveCalculated }] = await Promise.all([
+    import('../package'),
+    import('../workbook/basis'),
+  ]);
   const ending = fileEnding(workbook.parts);
   if (/\.xls[xm]$/i.test(path) && !path.toLowerCase().endsWith(ending))
     throw new Failure(
@@ -29,5 +32,5 @@ export async function writeWorkbook(path: string, workbook: Workbook, changes: C
         ? `The workbook holds macros: name the file to write .xlsm, or spreadsheet programs refuse it.`
         : `The workbook holds no macros: name the file to write .xlsx, or spreadsheet programs refuse it.`,
     );
-  await writeBytes(path, saveWorkbook(workbook, changes));
+  await writeBytes(path, saveCalculated(workbook, changes));
 }

@@ -260,6 +260,12 @@ export const set = <const N extends string, V>(
   optional: false,
 });
 
+/** Why a function answers otherwise from a basis on: what its cells of older sheets are told by. */
+export interface Change {
+  readonly basis: number;
+  readonly says: string;
+}
+
 interface Common<I extends readonly AnyInput[]> {
   /** Its id: `SEAT.SINK`. Stored in workbooks, so never changed. */
   readonly name: string;
@@ -270,6 +276,8 @@ interface Common<I extends readonly AnyInput[]> {
   readonly notes?: readonly string[];
   /** Names of functions that a person may want next. */
   readonly related?: readonly string[];
+  /** Changes of its results; each also stands in the changelog. */
+  readonly changes?: readonly Change[];
 }
 
 /** A step that is a stress, and the input that is the metal which bears it: from both the margin against yield is told. */

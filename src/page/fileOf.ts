@@ -1,14 +1,15 @@
 import { addSheets } from '../package/author';
 import { changeLayout, type SheetLayout } from '../package/layout';
 import type { Workbook } from '../package/model';
-import { readWorkbook, saveWorkbook } from '../package';
+import { readWorkbook } from '../package';
 import { knownFunctions } from '../package/spelling';
+import { saveCalculated } from '../workbook/basis';
 import { changesOf } from './changes';
 import type { Grid } from './grid';
 
 /** The workbook that was opened as it stands in the grid now, as a file. */
 export function fileOf(opened: Workbook, grid: Grid, functionIds: readonly string[]): Uint8Array {
-  const changed = saveWorkbook(
+  const changed = saveCalculated(
     opened,
     changesOf(opened, (index) => grid.openedSheet(index)),
   );
@@ -22,5 +23,5 @@ export function fileOf(opened: Workbook, grid: Grid, functionIds: readonly strin
   const names = grid.definedNames().filter(([name]) => !known.has(name.toLowerCase()));
   if (names.length + layouts.size === 0) return changed;
   const laidOut = changeLayout(readWorkbook(changed, functionIds), layouts, knownFunctions(functionIds));
-  return saveWorkbook(addSheets(laidOut, { sheets: [], names: Object.fromEntries(names) }), []);
+  return saveCalculated(addSheets(laidOut, { sheets: [], names: Object.fromEntries(names) }), []);
 }

@@ -1,7 +1,7 @@
 /**
  * What a shared copy carries to be turned back: a hidden part of custom XML in the namespace below.
  *
- *     <original xmlns="urn:moldsheet:original:1" basis="basis 1, 1.0.0">
+ *     <original xmlns="urn:moldsheet:original:1" basis="basis 2, 2.0.0">
  *       <added name="MoldTables"/>                         a sheet that sharing added
  *       <sheet name="Press">
  *         <f r="D12" is="…" was="MOLD.…" spill="D12:D14"/>  a rewritten cell: its formula or value now, its formula before

@@ -7,6 +7,7 @@ import { cellFinder, type Sheet, type Workbook } from '../package/model';
 import type { CellChange } from '../package/changes';
 import { readWorkbook } from '../package';
 import { saveWorkbook } from '../package/save';
+import { saveCalculated } from '../workbook/basis';
 import { contentText, ORIGINAL_NAMESPACE, readOriginal, type OriginalCell } from './original';
 
 /** A cell that is not as it was when the copy was made. */
@@ -66,7 +67,7 @@ export async function restoreWorkbook(
   const back = readWorkbook(saveWorkbook(workbook, changes), ids);
   const bare = withoutCustomXml(removeSheets(back, original.added), ORIGINAL_NAMESPACE);
   const results = await recalculate(bare, functions);
-  const final = saveWorkbook(
+  const final = saveCalculated(
     bare,
     results.filter((one) => one.changed),
   );

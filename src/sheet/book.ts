@@ -124,6 +124,11 @@ export class Book {
     return formula?.row === row && formula.column === column ? formula.area : undefined;
   }
 
+  /** The cells whose formulas read a cell, or a cell that its formula fills. */
+  readers({ sheet, row, column }: CellPlace): CellPlace[] {
+    return [...this.calculation.readers(sheet, row, column)];
+  }
+
   /** Why the stored value of a cell was kept, if it was. */
   keptReason(sheet: number, row: number, column: number): string | undefined {
     return this.calculation.sheets[sheet]?.formula(row, column)?.kept;

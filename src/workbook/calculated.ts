@@ -2,6 +2,7 @@ import type { Argument, CellValue, Matrix } from '../cells/value';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { Book, type KeptCell } from '../sheet/book';
 import type { Limits } from '../sheet/budget';
+import { basisReasons, type Reasons } from './basis';
 import { contentOf } from './content';
 import type { Area } from '../cells/address';
 import type { Cell, Sheet, Workbook } from '../package/model';
@@ -56,6 +57,13 @@ export class CalculatedWorkbook implements Values {
 
   kept(): readonly KeptCell[] {
     return this.book.keptCells();
+  }
+
+  basisReasons(
+    functions: readonly WorksheetFunction[],
+    changed: Parameters<typeof basisReasons>[3],
+  ): Reasons {
+    return basisReasons(this.workbook, this.book, functions, changed);
   }
 
   ourFormulas(): OurFormula[] {

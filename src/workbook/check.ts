@@ -14,7 +14,7 @@ import { nearestNames } from '../tables/names';
 import { cellAddress } from '../cells/address';
 import type { Limits } from '../sheet/budget';
 import { cellFinder, type Workbook } from '../package/model';
-import { calledFunctions } from '../package/spelling';
+import { calledFunctions, callsOurs } from '../package/spelling';
 import { CalculatedWorkbook, type CellCall, type OurFormula } from './calculated';
 
 /** A cell and what is to be said of it. */
@@ -32,6 +32,8 @@ export interface ChangedResult {
   readonly before: CellValue;
   /** What the present catalogue gives. */
   readonly now: CellValue;
+  /** Where it is another one since a function of ours answers otherwise: which, and why. */
+  readonly because: readonly string[];
 }
 
 /** What a person should know of a sheet before saving it anew. */
@@ -75,7 +77,7 @@ export function checkWorkbook(
       cautions.push(...told.cautions.map((says) => ({ ...here, says })));
     }
   }
-  const changed = formulas.flatMap((at) => changedCells(at, calculated));
+  const changed = changedResults(calculated, formulas, functions);
   const kept = calculated.kept().map(({ sheet, row, column, reason }) => ({
     sheet: workbook.sheets[sheet]?.name ?? '',
     cell: cellAddress(row, column),
@@ -84,10 +86,43 @@ export function checkWorkbook(
   return { formulas: formulas.length, changed, unknown, otherUnits, outside, cautions, kept };
 }
 
-function changedCells({ sheet, row, column, formula }: OurFormula, now: CalculatedWorkbook): ChangedResult[] {
+/** Of our formulas; of others only what follows from a function that answers otherwise than when the file was saved. */
+function changedResults(
+  now: CalculatedWorkbook,
+  ours: readonly OurFormula[],
+  functions: readonly WorksheetFunction[],
+): ChangedResult[] {
+  const { sheets } = now.workbook;
+  const cells = ours.map((at) => ({ ...at, index: sheets.indexOf(at.sheet), differing: differing(at, now) }));
+  const changed = new Set(
+    cells.flatMap(({ index, row, column, differing: found }) =>
+      found.length > 0 ? [`${index} ${row} ${column}`] : [],
+    ),
+  );
+  const reasons = now.basisReasons(functions, ({ sheet, row, column }) =>
+    changed.has(`${sheet} ${row} ${column}`),
+  );
+  const own = cells.flatMap(({ index, row, column, differing: found }) =>
+    found.map((one) => ({ ...one, because: reasons({ sheet: index, row, column }) })),
+  );
+  const others = sheets.flatMap((sheet, index) =>
+    sheet.cells.flatMap(({ row, column, formula }) => {
+      if (formula === undefined || callsOurs(formula)) return [];
+      const because = reasons({ sheet: index, row, column });
+      if (because.length === 0) return [];
+      return differing({ sheet, row, column, formula }, now).map((one) => ({ ...one, because }));
+    }),
+  );
+  return [...own, ...others];
+}
+
+function differing(
+  { sheet, row, column, formula }: Omit<OurFormula, 'cell'>,
+  now: CalculatedWorkbook,
+): Omit<ChangedResult, 'because'>[] {
   const stored = cellFinder(sheet);
   const area = now.spill(sheet, row, column) ?? { top: row, left: column, bottom: row, right: column };
-  const changed: ChangedResult[] = [];
+  const changed: Omit<ChangedResult, 'because'>[] = [];
   for (let r = area.top; r <= area.bottom; r++) {
     for (let c = area.left; c <= area.right; c++) {
       const before = stored(r, c)?.value ?? null;

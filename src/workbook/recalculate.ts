@@ -3,8 +3,9 @@ import { CellError, type CellValue, type Matrix } from '../cells/value';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import type { CellChange } from '../package/changes';
 import { cellFinder, type Cell, type Workbook } from '../package/model';
-import { Book } from '../sheet/book';
+import { Book, type CellPlace } from '../sheet/book';
 import type { Limits } from '../sheet/budget';
+import { basisReasons } from './basis';
 import { contentOf } from './content';
 
 /** A formula calculated anew, in the form that saving takes. An error in it says why. */
@@ -16,6 +17,8 @@ export interface FormulaResult extends CellChange {
   readonly changed: boolean;
   /** Why the stored value stands though it was not calculated; then nothing changed. */
   readonly kept?: string;
+  /** Where the value is another one since a function of ours answers otherwise: which, and why. */
+  readonly because: readonly string[];
 }
 
 export interface RecalculateOptions extends Limits {
@@ -35,11 +38,25 @@ export function recalculate(
   return new Promise((resolve) => {
     const book = new Book(contentOf(workbook, anew), functions);
     book.calculate(limits);
-    resolve(workbook.sheets.flatMap((_, sheet) => sheetResults(book, workbook, sheet)));
+    const results = workbook.sheets.map((_, sheet) => sheetResults(book, workbook, sheet));
+    const changed = results.map((ofSheet) => new Set(ofSheet.filter((one) => one.changed).map(placeKey)));
+    const reasons = basisReasons(
+      workbook,
+      book,
+      functions,
+      (place) => changed[place.sheet]?.has(placeKey(place)) ?? false,
+    );
+    resolve(
+      results.flatMap((ofSheet, sheet) =>
+        ofSheet.map((one) => ({ ...one, because: one.changed ? reasons({ ...one, sheet }) : [] })),
+      ),
+    );
   });
 }
 
-function sheetResults(book: Book, workbook: Workbook, index: number): FormulaResult[] {
+const placeKey = ({ row, column }: Pick<CellPlace, 'row' | 'column'>): string => `${row} ${column}`;
+
+function sheetResults(book: Book, workbook: Workbook, index: number): Omit<FormulaResult, 'because'>[] {
   const sheet = workbook.sheets[index];
   if (!sheet) return [];
   const stored = cellFinder(sheet);

@@ -261,7 +261,7 @@ describe('the basis sheet', () => {
       ?.cells.map(({ value }) => String(value))
       .join('\n');
     for (const wanted of [
-      'basis 1',
+      'basis 2',
       '2026-01-02',
       'Sheet!B6',
       'push = 100 lbf',

@@ -78,6 +78,7 @@ describe('a spilling formula', () => {
         value: 1,
         changed: true,
         spill: [[1], [2]],
+        because: [],
       },
     ]);
   });

@@ -39,6 +39,7 @@ describe('the check of a workbook', () => {
         formula: 'MOLD.SEAT.FORCE(100,30,0)',
         before: 199,
         now: expect.closeTo(200, 9) as unknown,
+        because: [],
       },
     ]);
   });

@@ -1,4 +1,4 @@
-import type { Source } from '../../core/define';
+import type { Change, Source } from '../../core/define';
 import { naming, Refusal } from '../../core/refusal';
 import { CellError, type Argument, type CellValue, type Matrix } from '../../cells/value';
 import { familyOf, UNITS_PARAMETER, type ParameterWords } from '../../derive/words';
@@ -17,6 +17,7 @@ export interface Tool {
   readonly notes?: readonly string[];
   readonly cautions?: readonly string[];
   readonly related?: readonly string[];
+  readonly changes?: readonly Change[];
   /** A call as it is typed, without the namespace, for the help. */
   readonly example: string;
   /** Refuses by throwing a `Refusal`. */
@@ -102,13 +103,14 @@ function argsOf(parameters: readonly ToolParameter[], typed: readonly Argument[]
 }
 
 /** A tool as the worksheet sees it. */
-export function toolFunction({ name, summary, parameters, run }: Tool): WorksheetFunction {
+export function toolFunction({ name, summary, parameters, changes, run }: Tool): WorksheetFunction {
   const most = parameters.at(-1)?.repeating ? Infinity : parameters.length;
   return {
     id: name,
     family: familyOf(name),
     summary,
     parameters,
+    ...(changes && { changes }),
     call: (given) => {
       try {
         if (given.length > most)

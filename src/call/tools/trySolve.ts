@@ -31,6 +31,12 @@ export const trySolve: Tool = {
     UNITS,
   ],
   example: 'TRY.SOLVE("SEAT.CLEAR",{"lift",2;"draft",5},"draft",0.25,1,20,"in")',
+  changes: [
+    {
+      basis: 2,
+      says: 'Where the target holds on a stretch, or is met more than once, the value met first from low; before, any one of them.',
+    },
+  ],
   sources: [
     derived('The function itself between the two values'),
     published('ITP method: Oliveira and Takahashi, ACM Transactions on Mathematical Software 47 (2021) 5'),

@@ -59,6 +59,12 @@ export const plateRound = formula({
     },
     { holds: 'z <= t/4', says: 'The sag is large against the thickness: the equation is for small sags.' },
   ],
+  changes: [
+    {
+      basis: 2,
+      says: 'A clamped plate is in range from a radius of 7 thicknesses, before from 4; its sag is as it was.',
+    },
+  ],
   sources: [
     derived('Kirchhoff plate, axially symmetric'),
     fromMemory('Roark, Formulas for Stress and Strain, flat round plates under even pressure'),

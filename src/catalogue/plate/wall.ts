@@ -71,6 +71,12 @@ export const plateWall = formula({
     },
     { holds: 'u <= s/4', says: 'The bulge is large against the thickness: the equation is for small ones.' },
   ],
+  changes: [
+    {
+      basis: 2,
+      says: 'Shear is counted, so that a wall that is thick for its depth bulges more.',
+    },
+  ],
   sources: [
     derived('Beam strips one unit wide under even pressure: unit-load integral of moment and shear'),
     fromMemory('Roark, Formulas for Stress and Strain, beam tables: w L⁴/(8 E I) and w L⁴/(384 E I)'),

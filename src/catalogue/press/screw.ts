@@ -1,4 +1,4 @@
-import { commonPractice, derived, input, secondHand } from '../../core/define';
+import { commonPractice, derived, input, secondHand, type Change } from '../../core/define';
 
 /** A power screw with a collar: what turns the screw, and what it clamps. */
 export const lead = input('lead', 'l', 'length', {
@@ -59,3 +59,8 @@ export const POWER_SCREW = secondHand(
   'Shigley’s Mechanical Engineering Design, power screws, by the solution of problem 8-4 read at a public page: torque to raise and to lower a load, with collar',
 );
 export const WEDGE = derived('The thread unrolled as a wedge of height l on the length π d_m');
+
+export const COLLAR_CHANGE: Change = {
+  basis: 2,
+  says: 'A collar that is left out rubs with the friction of the thread on 1.5 times the mean diameter; give its friction as 0 where a thrust bearing carries the screw.',
+};

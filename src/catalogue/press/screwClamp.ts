@@ -1,6 +1,6 @@
 import { formula, input } from '../../core/define';
 import { CLAMP_CAUTION } from './inputs';
-import { collar, COLLAR, COLLAR_NOTE, POWER_SCREW, screwInputs, WEDGE } from './screw';
+import { collar, COLLAR, COLLAR_CHANGE, COLLAR_NOTE, POWER_SCREW, screwInputs, WEDGE } from './screw';
 
 export const pressScrewClamp = formula({
   name: 'PRESS.SCREWCLAMP',
@@ -30,6 +30,7 @@ export const pressScrewClamp = formula({
     F: { gives: 'force', expr: 'T/(r_t + r_c)', says: 'Force that takes up the torque' },
   },
   result: 'F',
+  changes: [COLLAR_CHANGE],
   sources: [POWER_SCREW, WEDGE, COLLAR],
   notes: [
     COLLAR_NOTE,

@@ -1,6 +1,6 @@
 import { formula, input } from '../../core/define';
 import { CLAMP_CAUTION } from './inputs';
-import { collar, COLLAR, COLLAR_NOTE, POWER_SCREW, screwInputs, WEDGE } from './screw';
+import { collar, COLLAR, COLLAR_CHANGE, COLLAR_NOTE, POWER_SCREW, screwInputs, WEDGE } from './screw';
 
 export const pressScrewRelease = formula({
   name: 'PRESS.SCREWRELEASE',
@@ -23,6 +23,7 @@ export const pressScrewRelease = formula({
     T: { gives: 'torque', expr: 'F*(r_t + r_c)', says: 'Both together' },
   },
   result: 'T',
+  changes: [COLLAR_CHANGE],
   sources: [POWER_SCREW, WEDGE, COLLAR],
   notes: [COLLAR_NOTE],
   cautions: [

@@ -15,6 +15,12 @@ export const seatSlideBack = formula({
     },
   },
   result: 'R',
+  changes: [
+    {
+      basis: 2,
+      says: 'An elastic seat keeps its radial force, not its normal force, when friction turns round: less by up to a quarter.',
+    },
+  ],
   sources: [
     derived(
       'Free body of the insert, friction at its limit first inward, then outward, on an elastic seat: the radial force unchanged',

@@ -100,7 +100,7 @@ const TITLES = {
 function groupsOf(report: CheckReport, styles: Readonly<Record<'content' | 'formula', string>>): Group[] {
   const changed: Group = {
     id: 'changed',
-    lines: report.changed.map(({ sheet, cell, formula, before, now }) => ({
+    lines: report.changed.map(({ sheet, cell, formula, before, now, because }) => ({
       sheet,
       cell,
       says: (
@@ -109,6 +109,11 @@ function groupsOf(report: CheckReport, styles: Readonly<Record<'content' | 'form
             {valueText(before)} → {valueText(now)}
           </span>
           <code className={styles.formula}>={formula}</code>
+          {because.map((why) => (
+            <span key={why} className={styles.content}>
+              {why}
+            </span>
+          ))}
         </>
       ),
     })),

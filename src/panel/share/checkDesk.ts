@@ -72,9 +72,17 @@ export function checkDeskOf(files: WorkbookFiles): CheckDesk {
  * range of an equation, are the sheet's own business: they stand in the Share tab and where the work is shown.
  */
 export function alarm({ changed, unknown, otherUnits, outside, cautions }: CheckReport): string {
+  const since = changed.filter(({ because }) => because.length > 0).length;
+  const others = changed.length - since;
   const parts = [
-    changed.length > 0 &&
-      counted(changed.length, 'result differs from the stored one', 'results differ from the stored ones'),
+    since > 0 &&
+      counted(
+        since,
+        'result is another one since a function answers otherwise',
+        'results are others since functions answer otherwise',
+      ),
+    others > 0 &&
+      counted(others, 'result differs from the stored one', 'results differ from the stored ones'),
     unknown.length > 0 && counted(unknown.length, 'unknown function', 'unknown functions'),
     otherUnits.length > 0 &&
       counted(otherUnits.length, 'number looks like another unit', 'numbers look like another unit'),

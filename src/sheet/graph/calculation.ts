@@ -180,6 +180,10 @@ export class Calculation implements Reader {
     }
   }
 
+  readers(sheet: number, row: number, column: number): Iterable<Formula> {
+    return this.dependents.readers(sheet, row, column);
+  }
+
   // Calculating.
 
   /**

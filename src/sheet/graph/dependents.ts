@@ -54,6 +54,20 @@ export class Dependents {
     formula.blocked = undefined;
   }
 
+  /** The formulas that read a cell, or a cell that its formula fills. */
+  *readers(sheet: number, row: number, column: number): Generator<Formula> {
+    const formula = this.sheets[sheet]?.formula(row, column);
+    const places: [number, number][] = [];
+    if (formula?.area) eachPlace(formula.area, (r, c) => places.push([r, c]));
+    else places.push([row, column]);
+    for (const [r, c] of places) {
+      yield* this.sheets[sheet]?.users(r, c) ?? [];
+      const users: Formula[] = [];
+      this.ranges.holding(sheet, r, c, (range) => users.push(...range.users));
+      yield* users;
+    }
+  }
+
   /** All that depends on a cell is to be calculated again. */
   touch(sheet: number, row: number, column: number): void {
     this.walk++;
