@@ -1,8 +1,13 @@
-import { choice, named, type Input } from '../core/define';
+import { choice, named, type Change, type Input } from '../core/define';
 import { Refusal } from '../core/refusal';
 import { drillOfNumber, findDrill, findDrilled } from '../tables/drillName';
 import { namesOf } from '../tables/names';
 import { DRILL_CHOICES, DRILLS, nearestDrill, type Drill, type DrillChoice } from '../tables/drills';
+
+export const LARGE_DRILLS_CHANGE: Change = {
+  basis: 2,
+  says: 'The fraction drills go on from 1-1/2 to 2-1/4 in.',
+};
 
 const DRILL_NAME = 'a drill such as "#7", "F", "7/32" or "5.0 mm"';
 

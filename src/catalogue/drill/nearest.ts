@@ -1,6 +1,6 @@
 import { choice, input, procedure } from '../../core/define';
 import { DRILL_SOURCES, drillSteps } from '../../tables/drills';
-import { drillSeries, nearestIn } from '../drills';
+import { drillSeries, LARGE_DRILLS_CHANGE, nearestIn } from '../drills';
 
 export const drillNearest = procedure({
   name: 'DRILL.NEAREST',
@@ -40,6 +40,7 @@ export const drillNearest = procedure({
       diameter.text,
     );
   },
+  changes: [LARGE_DRILLS_CHANGE],
   sources: [DRILL_SOURCES.number, DRILL_SOURCES.metric],
   notes: ['Drills of equal size (E and 1/4) take the fraction’s name where both series are asked.'],
   related: ['DRILL.SIZE', 'TAP.DRILLNAME'],

@@ -3,7 +3,7 @@ import { drilledIfGiven } from '../drills';
 import { drillPoint, pointAngle } from '../drill/inputs';
 import { ofThread, threadWith } from '../threads';
 import { usualHole } from './hole';
-import { chamferPitches } from './inputs';
+import { chamferPitches, SERIES_CHANGE } from './inputs';
 
 export const tapDepth = formula({
   name: 'TAP.DEPTH',
@@ -36,6 +36,7 @@ export const tapDepth = formula({
     z: { gives: 'length', expr: 'L + l_c + h', says: 'Full thread, chamfer and point' },
   },
   result: 'z',
+  changes: [SERIES_CHANGE],
   sources: [
     derived(
       'The tap’s end stops at the foot of the full-diameter hole: its chamfer and the drill’s point lie below the full thread',

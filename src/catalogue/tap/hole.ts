@@ -11,9 +11,9 @@ import { drillSteps, type Drill, type DrillChoice } from '../../tables/drills';
 import { isoTapDrill, TAP_DRILLS_SOURCE } from '../../tables/tapDrillsMetric';
 import { threadLimits } from '../../tables/threadLimits';
 import { FULL_THREAD, type Thread } from '../../tables/threads';
-import { nearestIn } from '../drills';
+import { LARGE_DRILLS_CHANGE, nearestIn } from '../drills';
 import { USUAL_CLASS } from '../threads';
-import { tapDrillInputs } from './inputs';
+import { SERIES_CHANGE, tapDrillInputs } from './inputs';
 
 /** The hole before tapping: what drill leaves what percent of thread. */
 
@@ -227,6 +227,7 @@ export const tapDrillParts = {
   method:
     'The drill of the series nearest the ideal diameter; for an ISO metric thread that is cut, without a percent, the drill of ISO 2306.',
   steps,
+  changes: [SERIES_CHANGE, LARGE_DRILLS_CHANGE],
   sources: [
     PERCENT_OF_THREAD,
     TAP_DRILLS_SOURCE,

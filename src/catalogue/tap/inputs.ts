@@ -1,4 +1,4 @@
-import { choice, input } from '../../core/define';
+import { choice, input, type Change } from '../../core/define';
 import { DRILL_CHOICES } from '../../tables/drills';
 import { thread } from '../threads';
 
@@ -20,6 +20,10 @@ export const tapDrillSeries = choice('series', DRILL_CHOICES, {
   optional: true,
   says: 'Drills to choose from; "inch" is number, letter and fraction; left out: inch drills for an inch thread, metric drills for a metric thread',
 });
+export const SERIES_CHANGE: Change = {
+  basis: 2,
+  says: 'An inch thread takes an inch drill where no series is given; before, a metric one that is nearer.',
+};
 export const tapDrillInputs = [thread, percent, tapKind, tapDrillSeries] as const;
 
 export const chamferPitches = input('chamferPitches', 'c', 'ratio', {
