@@ -7,7 +7,7 @@ import { inputsOf, type Definition, type Formula, type Step } from '../src/core/
  * What sheets in the field rely on, written out so that a change shows as a diff: `npx vitest -u` takes it over, and
  * the changelog says why.
  */
-function signature(definition: Definition): string {
+function signature(definition: Pick<Definition, 'name' | 'inputs'>): string {
   const args = inputsOf(definition).map(({ name, optional, default: standard, sameAs }) => {
     const value = standard ?? sameAs;
     return optional ? `[${name}${value === undefined ? '' : ` = ${value}`}]` : name;
@@ -32,12 +32,15 @@ const equations = ({ name, constants, steps, result }: Formula): string =>
 describe('the contract', () => {
   it('of names, arguments and defaults is as it was', async () => {
     const tools = worksheetFunctions
-      .filter(({ id }) => !catalogue.some(({ name }) => name === id))
+      .filter(({ id, aliasOf }) => !catalogue.some(({ name }) => name === (aliasOf ?? id)))
       .map(
         ({ id, parameters }) =>
           `${id}(${parameters.map((p) => (p.optional ? `[${p.name}]` : p.name)).join(', ')})`,
       );
-    const text = [...catalogue.map(signature), ...tools].sort().join('\n');
+    const everyName = catalogue.flatMap((one) =>
+      [one.name, ...(one.aliases ?? [])].map((name) => signature({ ...one, name })),
+    );
+    const text = [...everyName, ...tools].sort().join('\n');
     await expect(`${text}\n`).toMatchFileSnapshot('golden/signatures.txt');
   });
 

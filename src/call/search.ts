@@ -2,13 +2,13 @@ import { familyWords } from '../catalogue/words';
 import type { FamilyWords } from '../core/familyWords';
 import { searchDocuments, searchOf, type SearchDocument } from '../derive/search';
 import { toolWords } from './tools/words';
-import type { FunctionWords } from '../derive/words';
+import { isListed, type FunctionWords } from '../derive/words';
 
 /** What every family of functions is for, in the order of the catalogue. */
 export const families: Readonly<Record<string, FamilyWords>> = { ...familyWords, ...toolWords };
 
 export const documentsOf = (functions: readonly FunctionWords[]): SearchDocument[] =>
-  searchDocuments(functions, families);
+  searchDocuments(functions.filter(isListed), families);
 
 /** The functions that a search means, best first; all in their order where it has no words. */
 export function functionSearch<F extends FunctionWords>(

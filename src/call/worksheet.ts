@@ -8,6 +8,13 @@ import { PassedError } from './readArgument';
 import { readCall, type Place, type ReadCall } from './readCall';
 import type { WorksheetFunction } from './worksheetFunction';
 
+/** A definition under each of its names. */
+export function worksheetFunctionsOf(definition: Definition): WorksheetFunction[] {
+  const { name, aliases = [] } = definition;
+  const own = worksheetFunction(definition);
+  return [own, ...aliases.map((id): WorksheetFunction => ({ ...own, id, aliasOf: name }))];
+}
+
 /** A definition as the worksheet sees it. */
 export function worksheetFunction(definition: Definition): WorksheetFunction {
   return {

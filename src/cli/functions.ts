@@ -59,7 +59,7 @@ async function draftOf(id: string, checks: readonly Checks[]): Promise<HelpDraft
   const { exampleCheck } = await import('../call/example');
   const { definitionHelp, toolHelp } = await import('../call/helpEntry');
   const { catalogue } = await import('../catalogue');
-  const definition = catalogue.find(({ name }) => name === id);
+  const definition = catalogue.find(({ name, aliases = [] }) => [name, ...aliases].includes(id));
   if (definition) return definitionHelp(definition, exampleCheck(definition, checks));
   const { tools } = await import('../call/tools');
   const tool = tools.find(({ name }) => name === id);
@@ -68,7 +68,8 @@ async function draftOf(id: string, checks: readonly Checks[]): Promise<HelpDraft
 
 export async function nearestFunctions(name: string): Promise<string[]> {
   const { nearestNames } = await import('../tables/names');
-  const ids = (await all()).map(({ id }) => id);
+  const { isListed } = await import('../derive/words');
+  const ids = (await all()).filter(isListed).map(({ id }) => id);
   return nearestNames(withoutNamespace(name), ids).map((id) => `${NAMESPACE}.${id}`);
 }
 

@@ -7,18 +7,18 @@ import { solveBracketed } from './solve';
  * Carslaw and Jaeger, Conduction of Heat in Solids (2nd ed.), 3.4 (slab) and 7.6 (cylinder).
  */
 export type CoolingShape = 'plate' | 'round';
-export type CoolingPlace = 'centre' | 'average';
+export type CoolingPlace = 'center' | 'average';
 
 /** Terms beyond this exponent are below double precision. */
 const LAST_EXPONENT = 40;
 /** Below this Fourier number the average follows the short-time form to better than 1e-9, and the series is slow. */
 export const SHORTEST = 1e-4;
 
-/** Of the plate: (2n+1)π, with its share at the centre and on average. Fourier number a·t/s², s the whole thickness. */
+/** Of the plate: (2n+1)π, with its share at the center and on average. Fourier number a·t/s², s the whole thickness. */
 function* plateTerms(place: CoolingPlace): Generator<readonly [rate: number, share: number]> {
   for (let n = 0; ; n++) {
     const odd = 2 * n + 1;
-    const share = place === 'centre' ? (n % 2 === 0 ? 4 : -4) / Math.PI / odd : 8 / (Math.PI * odd) ** 2;
+    const share = place === 'center' ? (n % 2 === 0 ? 4 : -4) / Math.PI / odd : 8 / (Math.PI * odd) ** 2;
     yield [(odd * Math.PI) ** 2, share];
   }
 }
@@ -36,7 +36,7 @@ function zero(n: number): { readonly beta: number; readonly j1: number } {
 function* roundTerms(place: CoolingPlace): Generator<readonly [rate: number, share: number]> {
   for (let n = 1; ; n++) {
     const { beta, j1 } = zero(n);
-    yield [(2 * beta) ** 2, place === 'centre' ? 2 / (beta * j1) : 4 / beta ** 2];
+    yield [(2 * beta) ** 2, place === 'center' ? 2 / (beta * j1) : 4 / beta ** 2];
   }
 }
 
@@ -50,7 +50,7 @@ function shortAverage(shape: CoolingShape, fourier: number): number {
 /** What is left of the first temperature difference: 1 at once, 0 in the end. */
 export function differenceLeft(shape: CoolingShape, place: CoolingPlace, fourier: number): number {
   if (fourier <= 0) return 1;
-  if (fourier < SHORTEST) return place === 'centre' ? 1 : shortAverage(shape, fourier);
+  if (fourier < SHORTEST) return place === 'center' ? 1 : shortAverage(shape, fourier);
   let sum = 0;
   for (const [rate, share] of shape === 'plate' ? plateTerms(place) : roundTerms(place)) {
     if (rate * fourier > LAST_EXPONENT) break;

@@ -269,6 +269,8 @@ export interface Change {
 interface Common<I extends readonly AnyInput[]> {
   /** Its id: `SEAT.SINK`. Stored in workbooks, so never changed. */
   readonly name: string;
+  /** Names that go on answering, for the sheets that hold them; never listed. */
+  readonly aliases?: readonly string[];
   readonly summary: string;
   readonly inputs: I;
   readonly sources: readonly [Source, ...Source[]];

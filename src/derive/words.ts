@@ -35,7 +35,11 @@ export interface FunctionWords {
   readonly family: string;
   readonly summary: string;
   readonly parameters: readonly ParameterWords[];
+  /** The id of the function that this is another name of. It answers, and is listed nowhere. */
+  readonly aliasOf?: string;
 }
+
+export const isListed = ({ aliasOf }: FunctionWords): boolean => aliasOf === undefined;
 
 /** The last parameter of every function: in which units plain numbers are read and the result is given. */
 export const UNITS_PARAMETER: ParameterWords = {

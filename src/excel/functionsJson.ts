@@ -47,8 +47,9 @@ export const functionsJson = (
     functions: functions.map((fn) => ({
       id: fn.id,
       name: fn.id,
-      description: fn.summary,
-      helpUrl: helpUrl(fn.id),
+      // Excel offers whatever it is to know, so that the former name says what it is.
+      description: fn.aliasOf === undefined ? fn.summary : `Another name of ${fn.aliasOf}. ${fn.summary}`,
+      helpUrl: helpUrl(fn.aliasOf ?? fn.id),
       parameters: fn.parameters.map((parameter) => excelParameter(fn, parameter, lists)),
       result: { type: 'any', dimensionality: 'matrix' },
     })),

@@ -2,11 +2,11 @@ import { BooleanNumber } from '@univerjs/core';
 import { FunctionType, type IFunctionInfo } from '@univerjs/engine-formula';
 
 import { NAMESPACE } from '../cells/namespace';
-import type { FunctionWords } from '../derive/words';
+import { isListed, type FunctionWords } from '../derive/words';
 
 /** What the grid's autocomplete and argument help say of the functions. */
 export function functionDescriptions(functions: readonly FunctionWords[]): IFunctionInfo[] {
-  return functions.map(({ id, summary, parameters }) => ({
+  return functions.filter(isListed).map(({ id, summary, parameters }) => ({
     functionName: `${NAMESPACE}.${id}`,
     functionType: FunctionType.User,
     abstract: summary,

@@ -10,6 +10,7 @@ import { inputsOf, type AnyInput, type Definition } from '../core/define';
 import { evaluate } from '../core/evaluate';
 import { quantityText } from '../core/format';
 import { systemUnit, toSI, type System } from '../core/quantity';
+import { isListed } from '../derive/words';
 import { nearestNames } from '../tables/names';
 import { cellAddress } from '../cells/address';
 import type { Limits } from '../sheet/budget';
@@ -146,7 +147,8 @@ function unknownIn(formula: string, functions: readonly WorksheetFunction[]): st
   return [...new Set(calledFunctions(formula))]
     .filter((id) => !ids.includes(id))
     .map((id) => {
-      const nearest = nearestNames(id, ids).map((one) => `${NAMESPACE}.${one}`);
+      const listed = functions.filter(isListed).map((one) => one.id);
+      const nearest = nearestNames(id, listed).map((one) => `${NAMESPACE}.${one}`);
       return `There is no function ${NAMESPACE}.${id}; nearest: ${nearest.join(', ')}.`;
     });
 }

@@ -10,7 +10,7 @@ function finiteDifference(
   until: number,
   cells = 400,
   steps = 2000,
-): { centre: number; average: number } {
+): { center: number; average: number } {
   const h = 0.5 / cells;
   const r = Array.from({ length: cells }, (_, i) => (i + 0.5) * h);
   const weight = (x: number): number => (shape === 'plate' ? 1 : x);
@@ -50,8 +50,8 @@ function finiteDifference(
   const total = r.reduce((sum, x) => sum + weight(x), 0);
   const [first = 0, second = 0] = u;
   return {
-    // The middles nearest the centre lie on a parabola.
-    centre: (9 * first - second) / 8,
+    // The middles nearest the center lie on a parabola.
+    center: (9 * first - second) / 8,
     average: r.reduce((sum, x, i) => sum + weight(x) * (u[i] ?? 0), 0) / total,
   };
 }
@@ -65,25 +65,25 @@ describe('the cooling series', () => {
     'of a %s at a Fourier number of %d agrees with implicit finite differences',
     (shape, fourier) => {
       const numeric = finiteDifference(shape, fourier);
-      expect(differenceLeft(shape, 'centre', fourier)).toBeCloseTo(numeric.centre, 4);
+      expect(differenceLeft(shape, 'center', fourier)).toBeCloseTo(numeric.center, 4);
       expect(differenceLeft(shape, 'average', fourier)).toBeCloseTo(numeric.average, 4);
     },
   );
 
   // First terms as heat conduction books print them: 4/π and 8/π² with π²; 1.6020 and 0.6917 with 4 × 2.4048².
   it.each([
-    ['plate', 'centre', 4 / Math.PI, Math.PI ** 2],
+    ['plate', 'center', 4 / Math.PI, Math.PI ** 2],
     ['plate', 'average', 8 / Math.PI ** 2, Math.PI ** 2],
-    ['round', 'centre', 1.601975, 23.13245],
+    ['round', 'center', 1.601975, 23.13245],
     ['round', 'average', 0.69166, 23.13245],
   ] as const)('of a %s, %s, becomes its first term in time', (shape, place, share, rate) => {
     expect(differenceLeft(shape, place, 0.5)).toBeCloseTo(share * Math.exp(-rate * 0.5), 7);
   });
 
   it.each([
-    ['plate', 'centre'],
+    ['plate', 'center'],
     ['plate', 'average'],
-    ['round', 'centre'],
+    ['round', 'center'],
     ['round', 'average'],
   ] as const)('of a %s, %s, is solved at every ratio', (shape: CoolingShape, place: CoolingPlace) => {
     for (const left of [0.999, 0.99, 0.9, 0.75, 0.5, 0.1, 1e-3, 1e-9]) {
@@ -96,6 +96,6 @@ describe('the cooling series', () => {
       differenceLeft(shape, 'average', 1e-4),
       7,
     );
-    expect(differenceLeft(shape, 'centre', 1e-4)).toBeCloseTo(1, 12);
+    expect(differenceLeft(shape, 'center', 1e-4)).toBeCloseTo(1, 12);
   });
 });

@@ -12,7 +12,7 @@ import { cutScallop } from '../../src/catalogue/cut/scallop';
 import { cutSpeed } from '../../src/catalogue/cut/speed';
 import { cutStepover } from '../../src/catalogue/cut/stepover';
 import { cutWallStep } from '../../src/catalogue/cut/wallStep';
-import { edgeCentre } from '../../src/catalogue/edge/centre';
+import { edgeCenter } from '../../src/catalogue/edge/center';
 import { edgeMiddle } from '../../src/catalogue/edge/middle';
 import { ask, askNumber } from '../support/ask';
 import { integrate, turnsTrue } from '../support/numeric';
@@ -284,7 +284,7 @@ it('two touches from outside find edges and middle of a block whatever the tip',
     // A block from 12 to 37 mm, touched from outside: the axis stands half a tip off.
     const [left, right] = [12 - tip / 2, 37 + tip / 2];
     expect(askNumber(edgeMiddle, left, right, 'mm')).toBeCloseTo(24.5, 12);
-    expect(askNumber(edgeCentre, left, tip, 'left', 'mm')).toBeCloseTo(12, 12);
-    expect(askNumber(edgeCentre, right, tip, 'right', 'mm')).toBeCloseTo(37, 12);
+    expect(askNumber(edgeCenter, left, tip, 'left', 'mm')).toBeCloseTo(12, 12);
+    expect(askNumber(edgeCenter, right, tip, 'right', 'mm')).toBeCloseTo(37, 12);
   }
 });

@@ -27,8 +27,8 @@ export const ejectTemp = input('ejectTemp', 'T_e', 'temperature', {
   usual: ['20 °C', '250 °C'],
   says: 'Temperature at which the part can be pushed off',
 });
-export const at = choice('at', ['centre', 'average'], {
-  default: 'centre',
+export const at = choice('at', ['center', 'average'], {
+  default: 'center',
   says: 'Where the ejection temperature is reached: at the center, or on average',
 });
 
@@ -91,7 +91,7 @@ export function nativeCoolingTime(
   const column = write.columns(`Cooling series, ${shape}, ${place}`, ['rate', 'share'], terms);
   const [slowest, share] = terms[0] ?? [1, 1];
   const once = `LN(${share}/${left})/${slowest}`;
-  // On average one term, and the half-space of the first moment, both come too early; at the centre one term comes late.
+  // On average one term, and the half-space of the first moment, both come too early; at the center one term comes late.
   const soon = `PI()*((1-${left})/4)^2${shape === 'round' ? '/4' : ''}`;
   let fourier = write.step('Fo', place === 'average' ? `MAX(${once},${soon})` : once);
   let before = fourier;

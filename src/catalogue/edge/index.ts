@@ -1,6 +1,6 @@
 import type { Definition } from '../../core/define';
-import { edgeCentre } from './centre';
+import { edgeCenter } from './center';
 import { edgeMiddle } from './middle';
 
 /** Finding edges and middles on the machine. */
-export const edge: readonly Definition[] = [edgeMiddle, edgeCentre];
+export const edge: readonly Definition[] = [edgeMiddle, edgeCenter];

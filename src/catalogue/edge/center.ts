@@ -1,8 +1,9 @@
 import { choice, derived, formula, input } from '../../core/define';
 import { ANY_ZERO } from './inputs';
 
-export const edgeCentre = formula({
-  name: 'EDGE.CENTRE',
+export const edgeCenter = formula({
+  name: 'EDGE.CENTER',
+  aliases: ['EDGE.CENTRE'],
   summary: 'Position of an edge from one touch with an edge finder or probe.',
   inputs: [
     input('reading', 'x_t', 'length', {

@@ -1,7 +1,7 @@
 import { checks } from '../../core/checks';
-import { edgeCentre } from './centre';
+import { edgeCenter } from './center';
 
-export default checks(edgeCentre, [
+export default checks(edgeCenter, [
   {
     given: { reading: '10.5 mm', tipDia: '6 mm', side: 'left' },
     expect: '13.5 mm',
