@@ -7,12 +7,12 @@ import { inputsOf, type Definition, type Formula, type Step } from '../src/core/
  * What sheets in the field rely on, written out so that a change shows as a diff: `npx vitest -u` takes it over, and
  * the changelog says why.
  */
-function signature(definition: Pick<Definition, 'name' | 'inputs'>): string {
-  const args = inputsOf(definition).map(({ name, optional, default: standard, sameAs }) => {
+function signature(definition: Definition, name: string = definition.name): string {
+  const args = inputsOf(definition).map(({ name: input, optional, default: standard, sameAs }) => {
     const value = standard ?? sameAs;
-    return optional ? `[${name}${value === undefined ? '' : ` = ${value}`}]` : name;
+    return optional ? `[${input}${value === undefined ? '' : ` = ${value}`}]` : input;
   });
-  return `${definition.name}(${[...args, '[units = in]'].join(', ')})`;
+  return `${name}(${[...args, '[units = in]'].join(', ')})`;
 }
 
 const equation = (symbol: string, step: Step): string =>
@@ -38,7 +38,7 @@ describe('the contract', () => {
           `${id}(${parameters.map((p) => (p.optional ? `[${p.name}]` : p.name)).join(', ')})`,
       );
     const everyName = catalogue.flatMap((one) =>
-      [one.name, ...(one.aliases ?? [])].map((name) => signature({ ...one, name })),
+      [one.name, ...(one.aliases ?? [])].map((name) => signature(one, name)),
     );
     const text = [...everyName, ...tools].sort().join('\n');
     await expect(`${text}\n`).toMatchFileSnapshot('golden/signatures.txt');

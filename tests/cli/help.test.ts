@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { helpEntries } from '../../scripts/help/entries';
 import { worksheetFunctions } from '../../src/call/functions';
 import { helpText } from '../../src/cli/helpText';
+import { isListed } from '../../src/derive/words';
 import { DEFERS } from '../../src/derive/help';
 import { CHECKS } from '../support/checks';
 import { run } from './run';
@@ -49,7 +50,7 @@ describe('help', () => {
 
   it('shows equations, cautions and the kind of each source', async () => {
     const { out } = await run('help', 'SEAT.RELEASE');
-    expect(out).toContain('R = max(0, N · (µ_s · cos(α) - sin(α)))');
+    expect(out).toContain('R = S · max(0, tan(φ_s - α))');
     expect(out).toMatch(/Cautions\n {2}Where µ_s >= tan\(α\)/);
     expect(out).toMatch(/Sources\n {2}Derived: /);
   });
@@ -65,7 +66,7 @@ describe('help', () => {
 describe('functions', () => {
   it('lists them all, or those that speak of every word', async () => {
     const { out } = await run('functions');
-    for (const { id } of worksheetFunctions) expect(out).toContain(`MOLD.${id}`);
+    for (const { id } of worksheetFunctions.filter(isListed)) expect(out).toContain(`MOLD.${id}`);
     const some = (await run('functions', 'Shim', 'preload')).out;
     expect(some).toContain('MOLD.SPRING.SHIM');
     expect(some).not.toContain('MOLD.TAP.DRILL');
