@@ -77,7 +77,7 @@ describe('a sheet that was saved with an earlier basis', () => {
     );
   });
 
-  it('is told of a function that another one is given by name', async () => {
+  it('is told of a function that another one is given by name', () => {
     const workbook = newWorkbook({
       sheets: [
         {
