@@ -1,4 +1,4 @@
-import type { Answer, Definition } from '../core/define';
+import { changesOf, type Answer, type Definition } from '../core/define';
 import { answer, givesOf } from '../core/evaluate';
 import { fromSI, systemUnit, type Kind, type System } from '../core/quantity';
 import { Refusal } from '../core/refusal';
@@ -19,7 +19,7 @@ export function worksheetFunctionsOf(definition: Definition): WorksheetFunction[
 export function worksheetFunction(definition: Definition): WorksheetFunction {
   return {
     ...wordsOf(definition),
-    ...(definition.changes && { changes: definition.changes }),
+    changes: changesOf(definition),
     call: (args) => callDefinition(definition, args),
   };
 }

@@ -3,7 +3,15 @@ import type { Yielding } from '../core/strength';
 import { findMetal, METALS, type Metal } from '../tables/metals';
 import { namesOf } from '../tables/names';
 
-export const METAL_NAME = 'the name of a metal such as "P20" or "6061-T6"';
+export const METAL_NAME = {
+  what: 'the name of a metal such as "P20" or "6061-T6"',
+  changes: [
+    {
+      basis: 2,
+      says: 'Values of pages that quote data sheets, in place of memory; a bare H13 is the annealed one, S50C a row of its own.',
+    },
+  ],
+} as const;
 
 /** What a person should know of the row; of a metal that is given as a number nothing is known. */
 export const notesOfMetal = ({ note }: Pick<Metal, 'note'>): readonly string[] =>
@@ -39,7 +47,7 @@ export const metal = <const N extends string>(name: N, index: string, says: stri
     name,
     name,
     {
-      what: METAL_NAME,
+      ...METAL_NAME,
       read: (text) => findMetal(text),
       names: () => namesOf(METALS),
       notes: notesOfMetal,
@@ -72,7 +80,7 @@ export const expandingMetal = <const N extends string>(
     name,
     name,
     {
-      what: METAL_NAME,
+      ...METAL_NAME,
       read: (text) => findMetal(text),
       names: () => namesOf(METALS),
       notes: notesOfMetal,

@@ -2,7 +2,15 @@ import { named, type Input, type Limits } from '../core/define';
 import { namesOf } from '../tables/names';
 import { findResin, resinKind, RESINS, resinValue, type Resin, type ResinProperty } from '../tables/resins';
 
-export const RESIN_NAME = 'the name of a resin such as "PP" or "ABS"';
+export const RESIN_NAME = {
+  what: 'the name of a resin such as "PP" or "ABS"',
+  changes: [
+    {
+      basis: 2,
+      says: 'Unfilled and filled grades are rows of their own, with narrower ranges; the diffusivity is the effective one, as the cooling of molded parts shows it.',
+    },
+  ],
+} as const;
 
 /** What to watch for with a resin; of one that is given as a number nothing is known. */
 export const notesOfResin = ({ notes = [] }: Partial<Pick<Resin, 'notes'>>): readonly string[] => notes;
@@ -27,7 +35,7 @@ export const resinWith = <const N extends string>(
     name,
     name,
     {
-      what: RESIN_NAME,
+      ...RESIN_NAME,
       read: (text) => {
         const resin = findResin(text);
         return { value: resinValue(resin, property).value, notes: resin.notes };

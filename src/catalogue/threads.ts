@@ -1,9 +1,16 @@
-import { named, type Binding, type Input } from '../core/define';
+import { named, type Binding, type Change, type Input } from '../core/define';
 import { Refusal } from '../core/refusal';
 import { threadLimits, type LimitedDiameter, type ThreadClass } from '../tables/threadLimits';
 import { namesOf } from '../tables/names';
 import { findThread } from '../tables/threadName';
 import { stressArea, THREADS, type Thread } from '../tables/threads';
+
+const THREAD_CHANGES: readonly Change[] = [
+  {
+    basis: 2,
+    says: '"8/32 UNC" is #8-32, and so with every numbered size; before, the nearest fraction was read.',
+  },
+];
 
 /** The classes that screws and tapped holes have where nothing else is said. */
 export const USUAL_CLASS = {
@@ -66,7 +73,13 @@ export const threadWith = (binds: Readonly<Record<string, Binding<Thread>>>): In
   named<'thread', Thread>(
     'thread',
     'thread',
-    { what: 'a thread such as "10-32", "1/4-20" or "M6"', read: findThread, names: threadNames, binds },
+    {
+      what: 'a thread such as "10-32", "1/4-20" or "M6"',
+      read: findThread,
+      names: threadNames,
+      binds,
+      changes: THREAD_CHANGES,
+    },
     { says: 'Designation of the thread' },
   );
 

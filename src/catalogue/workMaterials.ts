@@ -2,7 +2,15 @@ import { named, type Step } from '../core/define';
 import { findWorkMaterial, kienzle, WORK_MATERIALS, type WorkMaterial } from '../tables/cutting';
 import { namesOf } from '../tables/names';
 
-export const WORK_MATERIAL = 'the name of a metal such as "P20" or "6061-T6"';
+export const WORK_MATERIAL = {
+  what: 'the name of a metal such as "P20" or "6061-T6"',
+  changes: [
+    {
+      basis: 2,
+      says: 'Rows of the cutting tables say their state: S50C is a medium carbon steel of its own, P20 at 30 HRC has no speed of the annealed row.',
+    },
+  ],
+} as const;
 
 /** What to watch for with a row of the cutting tables. */
 export const notesOfWork = ({
@@ -19,7 +27,7 @@ export const cutMetal = named(
   'metal',
   'metal',
   {
-    what: WORK_MATERIAL,
+    ...WORK_MATERIAL,
     read: (text) => {
       const work = findWorkMaterial(text);
       return { ...kienzle(work), note: work.note };

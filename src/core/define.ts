@@ -38,6 +38,12 @@ export interface Binding<T> {
   readonly from: (row: T) => number;
 }
 
+/** Why a function answers otherwise from a basis on: what its cells of older sheets are told by. */
+export interface Change {
+  readonly basis: number;
+  readonly says: string;
+}
+
 /** How one entry of a set is read. */
 interface EntryReading<V> {
   readonly what: string;
@@ -71,6 +77,8 @@ export type Reading<V = unknown> =
       readonly names?: () => readonly string[];
       /** What to watch for with what is named: cautions of every function that uses it. */
       readonly notes?: (value: V) => readonly string[];
+      /** Why a name may stand for something else than in an earlier basis. */
+      readonly changes?: readonly Change[];
     }
   | ({ readonly as: 'list'; readonly kind: Kind } & Limits)
   | ({ readonly as: 'set' } & EntryReading<unknown>)
@@ -260,12 +268,6 @@ export const set = <const N extends string, V>(
   optional: false,
 });
 
-/** Why a function answers otherwise from a basis on: what its cells of older sheets are told by. */
-export interface Change {
-  readonly basis: number;
-  readonly says: string;
-}
-
 interface Common<I extends readonly AnyInput[]> {
   /** Its id: `SEAT.SINK`. Stored in workbooks, so never changed. */
   readonly name: string;
@@ -278,7 +280,7 @@ interface Common<I extends readonly AnyInput[]> {
   readonly notes?: readonly string[];
   /** Names of functions that a person may want next. */
   readonly related?: readonly string[];
-  /** Changes of its results; each also stands in the changelog. */
+  /** Changes of its results, beside those of what it reads by name; each also stands in the changelog. */
   readonly changes?: readonly Change[];
 }
 
@@ -475,3 +477,9 @@ export type Definition = Formula<any> | Lookup<any> | Procedure<any, any>;
 
 export const inputsOf = (definition: Definition): readonly AnyInput[] =>
   definition.inputs as readonly AnyInput[];
+
+/** All that made a function's results others: its own changes and those of the tables that it reads by name. */
+export const changesOf = (definition: Definition): readonly Change[] => [
+  ...(definition.changes ?? []),
+  ...inputsOf(definition).flatMap(({ reading }) => (reading.as === 'named' ? (reading.changes ?? []) : [])),
+];

@@ -18,7 +18,7 @@ export const cutSpeed = procedure({
       'metal',
       'metal',
       {
-        what: WORK_MATERIAL,
+        ...WORK_MATERIAL,
         read: (text) => findWorkMaterial(text),
         names: () => namesOf(WORK_MATERIALS),
         notes: notesOfWork,

@@ -18,7 +18,7 @@ export const fillVent = lookup({
       'resin',
       'resin',
       {
-        what: RESIN_NAME,
+        ...RESIN_NAME,
         names: () => namesOf(RESINS),
         notes: notesOfResin,
         read: (text) => ventDepth(findResin(text)),

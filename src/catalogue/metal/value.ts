@@ -43,7 +43,7 @@ export const metalValue = lookup({
     named(
       'metal',
       'metal',
-      { what: METAL_NAME, read: findMetal, names: () => namesOf(METALS), notes: notesOfMetal },
+      { ...METAL_NAME, read: findMetal, names: () => namesOf(METALS), notes: notesOfMetal },
       { says: 'Metal' },
     ),
     choice('property', [...METAL_PROPERTIES, 'note'], { says: 'Property wanted' }),

@@ -21,7 +21,7 @@ export const pressMeltVolume = formula({
       'resin',
       'resin',
       {
-        what: RESIN_NAME,
+        ...RESIN_NAME,
         names: () => namesOf(RESINS),
         notes: notesOfResin,
         read: (text) => {

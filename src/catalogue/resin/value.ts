@@ -40,7 +40,7 @@ export const resinValueOf = lookup({
     named(
       'resin',
       'resin',
-      { what: RESIN_NAME, read: findResin, names: () => namesOf(RESINS), notes: notesOfResin },
+      { ...RESIN_NAME, read: findResin, names: () => namesOf(RESINS), notes: notesOfResin },
       { says: 'Resin' },
     ),
     choice('property', [...RESIN_PROPERTIES, 'note'], { says: 'Property wanted' }),

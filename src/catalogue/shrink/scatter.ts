@@ -18,7 +18,7 @@ export const shrinkScatter = formula({
       'resin',
       'resin',
       {
-        what: RESIN_NAME,
+        ...RESIN_NAME,
         names: () => namesOf(RESINS),
         notes: notesOfResin,
         read: (text) => {
