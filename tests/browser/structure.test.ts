@@ -1,0 +1,111 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { cellOf, Desk, type Tab } from './desk';
+
+let desk: Desk;
+let tab: Tab;
+let page: Page;
+
+beforeAll(async () => {
+  desk = await Desk.open();
+  tab = await desk.tab(await desk.newcomer());
+  page = tab.page;
+  await page.getByRole('button', { name: 'New', exact: true }).click();
+  await tab.ready();
+  await tab.type('A1', '2');
+  await tab.type('A2', '3');
+  await tab.type('B4', '=A1*A2');
+});
+afterAll(async () => {
+  await desk.close();
+});
+
+/** Opens the menu of a row's heading and takes an entry of it. */
+async function rowMenu(row: number, entry: string): Promise<void> {
+  await page.mouse.click(22, 165 + 20 * (row - 1), { button: 'right' });
+  await page.getByText(entry).first().click();
+}
+
+/** A menu entry that asks for a number takes the one that stands there by a click on its picture. */
+async function insertAbove(row: number): Promise<void> {
+  await page.mouse.click(22, 165 + 20 * (row - 1), { button: 'right' });
+  const entry = page.getByText('rows above');
+  await entry.waitFor();
+  const words = await entry.boundingBox();
+  await page.mouse.click(49, (words?.y ?? 0) + (words?.height ?? 0) / 2);
+}
+
+const SOON = { timeout: 15_000 };
+
+/** With the grid in focus. */
+async function press(keys: string): Promise<void> {
+  await tab.select('D1');
+  await page.keyboard.press(keys);
+}
+
+const cell = async (address: string) => {
+  const saved = cellOf(await tab.savedWorkbook(), 'Sheet1', address);
+  return saved && { formula: saved.formula, value: saved.value };
+};
+const product = { formula: 'A1*A3', value: 6 };
+
+describe('rows', () => {
+  it('are inserted, and formulas follow', async () => {
+    await insertAbove(2);
+    await expect.poll(() => cell('B5'), SOON).toEqual(product);
+  });
+
+  it('come back by undo and go again by redo, whole', async () => {
+    await press('Control+z');
+    await expect.poll(() => cell('B4'), SOON).toEqual({ formula: 'A1*A2', value: 6 });
+    await press('Control+y');
+    await expect.poll(() => cell('B5'), SOON).toEqual(product);
+  });
+
+  it('are deleted, and what needed them says so', async () => {
+    await rowMenu(3, 'Delete Selected Row');
+    await expect.poll(async () => (await cell('B4'))?.formula, SOON).toBe('A1*#REF!');
+    await press('Control+z');
+    await expect.poll(() => cell('B5'), SOON).toEqual(product);
+  });
+});
+
+describe('printing', () => {
+  it('shows the pages before, of the sheet or of the selected cells', async () => {
+    await page.getByRole('button', { name: 'Print…' }).click();
+    const pages = page.frameLocator('iframe[title="The pages"]');
+    await pages.getByText('6', { exact: true }).waitFor();
+    await page.getByLabel('What').selectOption('The selected cells');
+    await expect.poll(() => pages.locator('body').innerText(), SOON).not.toContain('6');
+    await page.getByRole('button', { name: 'Close' }).click();
+  });
+});
+
+describe('sheets', () => {
+  it('are copied with all that is on them', async () => {
+    await page.getByText('Sheet1', { exact: true }).click({ button: 'right' });
+    await page.getByText('Copy', { exact: true }).last().click();
+    await expect
+      .poll(async () => (await tab.savedWorkbook()).sheets.map(({ name }) => name), SOON)
+      .toEqual(['Sheet1', 'Sheet1 copy']);
+  });
+});
+
+describe('what a person sets of a sheet', () => {
+  it('is there after a reload', async () => {
+    await page.getByText('Sheet1', { exact: true }).click();
+    const edge = await page.mouse.move(110, 145).then(() => page.mouse);
+    await edge.down();
+    await edge.move(180, 145, { steps: 5 });
+    await edge.up();
+    await page.waitForTimeout(1500);
+    await page.reload();
+    await tab.ready();
+    const saved = await tab.savedWorkbook();
+    expect(saved.sheets[0]?.columns.find(({ first }) => first === 0)?.width).toBeGreaterThan(12);
+  });
+
+  it('gives the browser nothing to complain of', () => {
+    expect(desk.troubles).toEqual([]);
+  });
+});
