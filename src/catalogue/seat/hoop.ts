@@ -1,4 +1,4 @@
-import { derived, formula, published } from '../../core/define';
+import { derived, formula } from '../../core/define';
 import {
   blockHoldsSeat,
   blockRadius,
@@ -30,11 +30,7 @@ export const seatHoop = formula({
   },
   result: 'sigma_t',
   valid: [evenContact],
-  sources: [
-    derived(FREE_BODY),
-    derived(LAME),
-    published('Lamé and Clapeyron, 1833; in every handbook as thick-walled cylinder under internal pressure'),
-  ],
+  sources: [derived(FREE_BODY), derived(LAME)],
   notes: [
     'For the margin against yield compare von Mises, shown among the steps, not the hoop stress alone: the contact pressure acts at the bore too, and together they are 1.4 times the hoop stress where the block is twice the seat.',
     'SEAT.SINK and SEAT.STEP know the metal and tell the margin themselves.',
