@@ -1,4 +1,5 @@
 import type { WorksheetFunction } from '../call/worksheetFunction';
+import { CellError } from '../cells/value';
 import { Book } from '../sheet/book';
 import { contentOf } from '../workbook/content';
 import { cellFinder, type Cell, type Workbook } from '../package/model';
@@ -22,9 +23,11 @@ export function isFaithful(
   return part.sheets.every((sheet, index) => {
     const find = cellFinder(sheet);
     return sheet.cells.every((cell) =>
-      placesOf(cell).every(([row, column]) =>
-        agrees(book.value(index, row, column), find(row, column)?.value ?? null),
-      ),
+      placesOf(cell).every(([row, column]) => {
+        const value = book.value(index, row, column);
+        const isUnknown = value instanceof CellError && value.code === '#NAME?';
+        return !isUnknown && agrees(value, find(row, column)?.value ?? null);
+      }),
     );
   });
 }

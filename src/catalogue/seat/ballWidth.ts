@@ -26,7 +26,7 @@ export const seatBallWidth = formula({
     w: {
       gives: 'length',
       expr: '2*((h + R)*tan(alpha) + R/cos(alpha))',
-      says: 'Width at the face: of the flanks at the ball’s centre, carried up along the taper',
+      says: 'Width at the face: of the flanks at the ball’s center, carried up along the taper',
     },
   },
   result: 'w',
@@ -37,7 +37,7 @@ export const seatBallWidth = formula({
       says: 'lets the ball touch above the face, where there is no pocket: take a smaller ball',
     },
   ],
-  sources: [derived('Distance from the ball’s centre to the flank equals its radius')],
+  sources: [derived('Distance from the ball’s center to the flank equals its radius')],
   notes: [
     'An error in depth counts for 2 tan α in width, so a depth to 0.01 mm gives the width to 2 µm at 5°. Two balls of different size give the draft as well.',
   ],
