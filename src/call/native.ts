@@ -9,6 +9,8 @@ import { defaultValue, PassedError, readerOf, readUnits } from './readArgument';
 export interface CallArgument {
   readonly text: string;
   readonly cells: readonly CellValue[];
+  /** The text of each cell of a range in one line. */
+  readonly texts?: readonly string[];
   /** Anything but a constant. */
   readonly varies: boolean;
   /** Rows of a range that is read whole; one where absent. */
@@ -58,7 +60,8 @@ export function nativeArguments(
             input.reading.as === 'list' ? contents.map((cell) => read(cell, system)) : read(first, system),
           );
           const content = input.reading.as === 'list' ? contents : first;
-          return { text: arg.text, varies: arg.varies, content, value };
+          const { text, varies, texts } = arg;
+          return { text, varies, content, value, ...(texts && { texts }) };
         }
         if (input.reading.as === 'set') {
           const entries = contents.filter((cell) => cell !== null && cell !== '');

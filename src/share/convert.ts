@@ -248,7 +248,11 @@ export class Converter {
           if (!reference) return undefined;
           if (isList(i)) {
             const cells = reference.cells.flat().map(({ value }) => value);
+            const inLine = reference.cells.length === 1 || reference.cells.every((line) => line.length === 1);
+            const texts = reference.cells.flat().map((cell) => cell.text);
+            const each = inLine && reference.varies && new Set(texts).size === texts.length;
             return {
+              ...(each && { texts }),
               text: reference.text,
               cells,
               varies: reference.varies,

@@ -22,6 +22,8 @@ export interface NativeArgument {
   readonly value: unknown;
   /** Rows of a set, whose cells stand in `content` row by row. */
   readonly rows?: number;
+  /** Of a list, the text of each cell, where they stand in one line. */
+  readonly texts?: readonly string[];
   /** Names are told apart by their capitals. */
   readonly exact?: boolean;
   /** A number in text, which is what the units of the call make of it. */
@@ -51,6 +53,9 @@ export const constantText = (value: Content): string => {
   if (typeof value === 'number') return nativeNumber(value);
   return value === null ? '0' : String(value).toUpperCase();
 };
+
+/** Cells of a list that are asked one by one. */
+const MOST_ASKED = 20;
 
 /** Spreadsheets take no longer text inside a formula. */
 const LONGEST_TEXT = 255;
@@ -343,7 +348,17 @@ export class ArgumentTexts implements NativeInput {
     this.guards.push({ when: `COUNT(${text})=0`, code: '#VALUE!', says });
     this.guards.push({ when: `COUNTA(${text})<>COUNT(${text})`, code: '#VALUE!', says });
     // Some programs count TRUE as a number.
-    this.guards.push({ when: `SUMPRODUCT(ISLOGICAL(${text})*1)>0`, code: '#VALUE!', says });
+    const cellTexts = argument.texts ?? [];
+    for (const cell of cellTexts.slice(0, MOST_ASKED))
+      this.guards.push({ when: `ISLOGICAL(${cell})`, code: '#VALUE!', says });
+    const [first, second] = cellTexts;
+    if (first !== undefined && second !== undefined) {
+      // A blank before an entry would shift it beside another list.
+      const upTo = (from: string, to: string | undefined): string =>
+        `${from}:${to?.replace(/^.*!/, '') ?? ''}`;
+      const [before, after] = [upTo(first, cellTexts.at(-2)), upTo(second, cellTexts.at(-1))];
+      this.guards.push({ when: `SUMPRODUCT((${before}="")*(${after}<>""))>0`, code: '#VALUE!', says });
+    }
     const unit = systemUnit(kind, this.units.system);
     const { low, lowIncluded, high, highIncluded } = boundsOf(limits, kind);
     const count = (bound: number, sign: string): void => {
@@ -546,7 +561,8 @@ export function entryText(
   const now = reading.unit
     ? new UnitTexts(units).fromSI(nativeNumber(reading.si), kind)
     : nativeNumber(reading.plain);
-  return `IF(ISNUMBER(${text}),${text},IF(${text}=${textOf(content)},${now},${valueError('a number')}))`;
+  const number = `IF(ISNUMBER(${text}),${text},IF(${text}=${textOf(content)},${now},${valueError('a number')}))`;
+  return `IF(ISLOGICAL(${text}),${valueError('a number')},${number})`;
 }
 
 /** `the name of a metal such as "P20"` → `metal`. */

@@ -302,7 +302,7 @@ function guarded(guards: readonly Guard[], result: string): string {
   }
   return groups.reduceRight((text, { code, guards: own }) => {
     const [one, ...more] = [...new Set(own.map(({ when }) => when))];
-    const when = more.length > 0 ? `OR(${[one, ...more].join(',')})` : one;
+    const when = more.length > 0 ? anyOf([one ?? 'FALSE', ...more]) : one;
     const says = [...new Set(own.map((guard) => guard.says))];
     const error =
       code === '#N/A'
@@ -310,4 +310,13 @@ function guarded(guards: readonly Guard[], result: string): string {
         : valueError(says.length > 3 ? 'an argument is out of its limits' : says.join('; '));
     return `IF(${when ?? 'FALSE'},${error},${text})`;
   }, result);
+}
+
+/** Old programs take at most 30 arguments. */
+function anyOf(conditions: readonly string[]): string {
+  if (conditions.length < 30) return `OR(${conditions.join(',')})`;
+  const groups = Array.from({ length: Math.ceil(conditions.length / 29) }, (_, i) =>
+    anyOf(conditions.slice(29 * i, 29 * (i + 1))),
+  );
+  return anyOf(groups);
 }

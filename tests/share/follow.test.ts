@@ -1,0 +1,86 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { CellError, type CellValue } from '../../src/cells/value';
+import { worksheetFunctions } from '../../src/call/functions';
+import { newWorkbook, readWorkbook } from '../../src/package';
+import { cellFinder } from '../../src/package/model';
+import { saveWorkbook } from '../../src/package/save';
+import { shareWorkbook } from '../../src/share';
+import { OTHER_INPUTS } from '../../src/share/frozen';
+import { agrees } from '../../src/workbook/agrees';
+import { LibreOffice } from '../../scripts/libreoffice';
+import { CI_SEED } from '../support/chance';
+import { answerOf, changesOfRound, followedCalls, isRefused, placed, workbookOfPlaced } from './follow';
+import { hasOffice } from './office';
+
+/** Random changes of every function. */
+const EACH = 50;
+const ROUNDS = 24;
+const SEED = process.env['CI'] ? CI_SEED : Math.floor(Math.random() * 2 ** 31);
+
+/** A cell that says in words that it has no value here. */
+const saysSo = (cell: CellValue): boolean => cell instanceof CellError || cell === OTHER_INPUTS;
+
+/** It takes minutes where other work goes on: asked for by `FOLLOW=1`. */
+const isAsked = process.env['FOLLOW'] === '1';
+
+describe.skipIf(!hasOffice || !isAsked)(
+  'a copy whose cells are changed in LibreOffice, which is needed for this (apt-get install libreoffice-calc)',
+  () => {
+    const lies: string[] = [];
+    const dead: string[] = [];
+    let right = 0;
+    beforeAll(async () => {
+      const rows = placed(followedCalls(EACH, SEED), ROUNDS);
+      const workbook = newWorkbook(workbookOfPlaced(rows));
+      const shared = await shareWorkbook(workbook, worksheetFunctions, { as: 'native' });
+      const copy = readWorkbook(shared.bytes, []);
+      const folder = mkdtempSync(join(tmpdir(), 'moldsheet-follow-'));
+      const office = new LibreOffice();
+      try {
+        const files = Array.from({ length: ROUNDS }, (_, round) => {
+          const file = join(folder, `${round}.xlsx`);
+          writeFileSync(file, saveWorkbook(copy, changesOfRound(rows, round)));
+          return file;
+        });
+        expect(await office.recalculate(files, join(folder, 'out'), 600)).toEqual([]);
+        files.forEach((_, round) => {
+          const { sheets } = readWorkbook(readFileSync(join(folder, 'out', `${round}.xlsx`)), []);
+          const calls = sheets.find(({ name }) => name === 'Calls');
+          if (!calls) throw new Error('the sheet of calls is gone');
+          const found = cellFinder(calls);
+          for (const { call, changes, row } of rows) {
+            const change = changes[round];
+            if (!change) continue;
+            const wanted = answerOf({ ...call, cells: change.cells });
+            const got = wanted.map((__, i) => found(row - 1, 1 + i)?.value ?? null);
+            const told = `${call.definition.name}, ${change.says}: ${got.join(' ')} for ${wanted.join(' ')}`;
+            if (isRefused(wanted)) {
+              if (!got.every(saysSo)) lies.push(told);
+            } else if (wanted.every((one, i) => agrees(one, got[i] ?? null))) right += 1;
+            else if (got.some(saysSo)) dead.push(told);
+            else lies.push(told);
+          }
+        });
+      } finally {
+        office.dispose();
+        rmSync(folder, { recursive: true, force: true });
+      }
+    }, 900_000);
+
+    it(`shows no number where the core gives another one or none (seed ${SEED})`, () => {
+      expect(lies).toEqual([]);
+      expect(right).toBeGreaterThan(10_000);
+    });
+
+    it('stays live and right for four of five changes that the core answers', () => {
+      const share = right / (right + dead.length);
+      expect(
+        share,
+        `${right} right; of the others for example\n${dead.slice(0, 40).join('\n')}`,
+      ).toBeGreaterThanOrEqual(0.8);
+    });
+  },
+);
