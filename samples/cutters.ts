@@ -1,5 +1,6 @@
 import { WORK_MATERIALS } from '../src/tables/cutting';
 import { entry, even, given, result, typed, type Design } from './description';
+import { FAILS, HOLDS } from './scale';
 
 export const cutters: Design = {
   file: 'cutters',
@@ -244,8 +245,8 @@ export const cutters: Design = {
           given(
             'reaches',
             'Shank',
-            'IF((depth > flute + neck)*(IF(ISNUMBER(reach), reach, 0) > flute + neck) > 0, "✗ rubs", "✓ clears")',
-            'At the depth of the cavity. Rubs: a longer neck, a narrower shank or more draft.',
+            `IF((depth > flute + neck)*(IF(ISNUMBER(reach), reach, 0) > flute + neck) > 0, "${FAILS}", "${HOLDS}")`,
+            'Of the shank, at the depth of the cavity. Does not hold: it rubs; a longer neck, a narrower shank or more draft.',
             { kind: 'text' },
           ),
           given(
@@ -265,8 +266,8 @@ export const cutters: Design = {
           given(
             'finish',
             'To finish',
-            'IF(bend <= bendAllowed, "✓ stiff", "✗ bends")',
-            'Bends: take less, twice, or a thicker neck.',
+            `IF(bend <= bendAllowed, "${HOLDS}", "${FAILS}")`,
+            'Does not hold: it bends too far; take less, twice, or a thicker neck.',
             { kind: 'text' },
           ),
         ],

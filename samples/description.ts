@@ -2,6 +2,7 @@
 import { findDefinition } from '../src/call/findDefinition';
 import type { Definition, Gives } from '../src/core/define';
 import type { Kind } from '../src/core/quantity';
+import { FAILS, HOLDS, LITTLE, UNKNOWN, type Judged } from './scale';
 import { columnLetters, parseCell } from '../src/cells/address';
 
 export interface Entry {
@@ -32,16 +33,22 @@ export interface Result {
   readonly format?: string;
 }
 
-/** An answer in words. */
+/** A judgement on the scale that all design sheets share. */
 export interface Verdict {
   readonly type: 'verdict';
+  readonly label: string;
+  readonly judged: Judged;
+  readonly note: string;
+}
+
+/** One of two answers that are as good as each other. */
+export interface Either {
+  readonly type: 'either';
   readonly label: string;
   readonly when: string;
   readonly yes: string;
   readonly no: string;
   readonly note: string;
-  /** How bad the others are: a warning, worth knowing, or as good as the first. */
-  readonly tone: 'warn' | 'info' | 'either';
 }
 
 /** A verdict whose words stand where other rows have a note, because they are long. */
@@ -50,13 +57,11 @@ export interface Says {
   readonly label: string;
   /** Gives the words. */
   readonly formula: string;
-  /** Names rows, and `words`. */
-  readonly when: string;
-  readonly yes: string;
-  readonly no: string;
+  /** Gives one of the scale; names rows, and `words`. */
+  readonly verdict: string;
 }
 
-export type Row = Entry | Result | Verdict | Says;
+export type Row = Entry | Result | Verdict | Either | Says;
 
 export interface Section {
   readonly title: string;
@@ -178,15 +183,43 @@ export function results(
   return { type: 'result', lines, formula, kind, ...options };
 }
 
-export function verdict(
+/** Whether something is so. */
+export const holds = (label: string, when: string, note: string): Verdict => ({
+  type: 'verdict',
+  label,
+  judged: { when },
+  note,
+});
+
+/** How often over something is there: what is available over what is needed. */
+export const spare = (label: string, margin: string, note: string): Verdict => ({
+  type: 'verdict',
+  label,
+  judged: { margin },
+  note,
+});
+
+export const either = (label: string, when: string, yes: string, no: string, note: string): Either => ({
+  type: 'either',
+  label,
+  when,
+  yes,
+  no,
+  note,
+});
+
+/** The margin of a function against yield, and what it comes to. */
+export function strength(
+  key: string,
   label: string,
-  when: string,
-  yes: string,
-  no: string,
+  call: string,
   note: string,
-  tone: Verdict['tone'] = 'warn',
-): Verdict {
-  return { type: 'verdict', label, when, yes, no, note, tone };
+  ifNot: string,
+): readonly [Result, Verdict] {
+  return [
+    result(key, `${label}: yield over stress`, call, note, { kind: 'ratio' }),
+    spare(`${label}: strength`, key, ifNot),
+  ];
 }
 
 function givesOf(definition: Definition): Gives | undefined {
@@ -202,13 +235,17 @@ function givesOf(definition: Definition): Gives | undefined {
   }
 }
 
-export function says(label: string, formula: string, when: string, yes: string, no: string): Says {
-  return { type: 'says', label, formula, when, yes, no };
+export function says(label: string, formula: string, verdict: string): Says {
+  return { type: 'says', label, formula, verdict };
 }
 
-/** Whether a function is used in the range that its equation was made for. */
+/** What a function says of its own range and strength. */
 export function check(label: string, formula: string): Says {
-  return says(label, formula, 'words="in range"', 'in range', 'out of range');
+  return says(
+    label,
+    formula,
+    `IF(words="in range", "${HOLDS}", IF(ISNUMBER(SEARCH("does not hold", words)), "${FAILS}", IF(ISNUMBER(SEARCH("little to spare", words)), "${LITTLE}", "${UNKNOWN}")))`,
+  );
 }
 
 export function typed(

@@ -1,5 +1,5 @@
 import { metals, resins } from './choices';
-import { entry, result, verdict, type Design } from './description';
+import { entry, holds, result, spare, type Design } from './description';
 
 export const ejectorPins: Design = {
   file: 'ejector-pins',
@@ -85,12 +85,10 @@ export const ejectorPins: Design = {
           'lbf',
           'At the ejector plate, from lever or screw, measured.',
         ),
-        verdict(
+        spare(
           'Ejector plate',
-          'handPush >= total',
-          'push enough',
-          'push too weak',
-          'Too weak: more draft, a polished core drawn in the direction of push, a vent, or an earlier push.',
+          'handPush/total',
+          'Does not hold: more draft, a polished core drawn in the direction of push, a vent, or an earlier push.',
         ),
       ],
     },
@@ -121,12 +119,10 @@ export const ejectorPins: Design = {
           'The next whole number for both limits.',
           { kind: 'count' },
         ),
-        verdict(
+        spare(
           'Pins',
-          'pins >= pinsNeeded',
-          'enough pins',
-          'too few pins',
-          'Too few: white marks or pins through the wall. More or larger pins, or a stripper ring.',
+          'pins/pinsNeeded',
+          'Does not hold: white marks or pins through the wall. More or larger pins, or a stripper ring.',
         ),
         result(
           'pressure',
@@ -171,12 +167,10 @@ export const ejectorPins: Design = {
           'Hardened steel, the lower of Euler and Johnson.',
         ),
         result('perPin', 'Load on a pin', 'total/pins', 'The force to plan for, shared.', { kind: 'force' }),
-        verdict(
-          'Pin',
-          'buckle >= reserve*perPin',
-          'stays straight',
-          'may buckle',
-          'May buckle: a stepped pin, a guide bush, or more pins.',
+        spare(
+          'Pin, straight',
+          'buckle/(reserve*perPin)',
+          'Does not hold: a stepped pin, a guide bush, or more pins.',
         ),
       ],
     },
@@ -235,12 +229,10 @@ export const ejectorPins: Design = {
           'Aluminum plates outgrow a steel pin.',
           { format: '0.0000' },
         ),
-        verdict(
+        holds(
           'Pin when warm',
           'ABS(stand - proud) <= tolerance',
-          'stands right',
-          'grind again',
-          'Grind again, or shim the head: by the length above.',
+          'Does not hold: grind again, or shim the head: by the length above.',
         ),
       ],
     },
@@ -264,12 +256,10 @@ export const ejectorPins: Design = {
           'Vent depth of the resin less the gap.',
           { format: '0.0000' },
         ),
-        verdict(
+        holds(
           'Gap',
           'spare >= 0',
-          'no flash',
-          'will flash',
-          'Will flash: a larger pin, or a new bush. A pin pushed to one side doubles its gap.',
+          'Does not hold: a larger pin, or a new bush. A pin pushed to one side doubles its gap.',
         ),
       ],
     },

@@ -1,5 +1,6 @@
 import { DRILL_CHOICES } from '../src/tables/drills';
 import { entry, even, given, typed, type Design } from './description';
+import { FAILS, HOLDS } from './scale';
 
 /** The thread of a row, or where it has none a thread whose answer is not shown. */
 const THREAD = 'IF(kind="dowel", "M6", size)';
@@ -260,8 +261,8 @@ export const holeSchedule: Design = {
           given(
             'floor',
             'Tip',
-            'IF(through="blind", IF(thick > deep, "✓ stays in", "✗ breaks out"), "–")',
-            'Whether the tip of a blind hole stays inside the plate.',
+            `IF(through="blind", IF(thick > deep, "${HOLDS}", "${FAILS}"), "–")`,
+            'Of a blind hole. Does not hold: its tip breaks out of the plate.',
             { kind: 'text' },
           ),
           given(
@@ -309,8 +310,8 @@ export const holeSchedule: Design = {
           given(
             'holds',
             'Thread',
-            `IF(${TAPPED}, IF(full >= engage, "✓ screw first", "plate first"), "–")`,
-            'Which breaks first if it is overtightened.',
+            `IF(${TAPPED}, IF(full >= engage, "${HOLDS}", "${FAILS}"), "–")`,
+            'Against stripping if it is overtightened. Does not hold: the plate strips before the screw breaks.',
             { kind: 'text' },
           ),
           given(

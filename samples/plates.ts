@@ -1,5 +1,8 @@
 import { metals, resins } from './choices';
-import { check, entry, result, results, verdict, type Design } from './description';
+import { check, entry, result, results, spare, strength, type Design } from './description';
+
+const YIELD =
+  'At 20 °C by typical yield; 1 yields. Divide by what your shop asks for: 1.5 to 2 on a static load (common practice).';
 
 export const plates: Design = {
   file: 'plates',
@@ -63,13 +66,17 @@ export const plates: Design = {
           'MOLD.PLATE.THICKNESS(span, width, allow, pressure, loadLength, loadWidth, metal, units)',
           'Without pillars.',
         ),
-        verdict(
-          'Plate',
-          'sag <= allow',
-          'stiff enough',
-          'needs pillars',
-          'Needs pillars, a thicker plate, or rails closer together.',
-          'info',
+        spare(
+          'Weak point to learn from: plate without pillars',
+          'allow/sag',
+          'The one weak point, left in on purpose. Does not hold: pillars as below, a thicker plate, or rails closer together.',
+        ),
+        ...strength(
+          'sagMargin',
+          'Plate without pillars',
+          'MOLD.SHOW.MARGIN("PLATE.SAG", span, width, thickness, pressure, loadLength, loadWidth, metal, units)',
+          YIELD,
+          'Does not hold: the plate stays bent. Thicker, or rails closer together.',
         ),
         check(
           'Range of that equation',
@@ -108,12 +115,13 @@ export const plates: Design = {
           'Elastic.',
           { format: '0.00000' },
         ),
-        verdict(
+        spare('Pillars: stiffness', 'allow/short', 'Does not hold: thicker or more pillars.'),
+        ...strength(
+          'pillarMargin',
           'Pillars',
-          'short <= allow',
-          'stiff enough',
-          'shorten too much',
-          'Too much: thicker or more pillars.',
+          'MOLD.SHOW.MARGIN("PLATE.PILLAR", load, pillars, pillarDia, pillarLength, pillarMetal, units)',
+          YIELD,
+          'Under all of the load. Does not hold: the pillars stay short.',
         ),
       ],
     },
@@ -157,12 +165,31 @@ export const plates: Design = {
           'On the radius.',
           { format: '0.00000' },
         ),
-        verdict(
-          'Walls and floor',
-          'MAX(bulge, floor, ring) <= bulgeAllowed',
-          'stiff enough',
-          'bulge too much',
-          'Too much: the part locks in the cavity when the pressure is gone.',
+        spare(
+          'Walls and floor: stiffness',
+          'bulgeAllowed/MAX(bulge, floor, ring)',
+          'Does not hold: the part locks in the cavity when the pressure is gone.',
+        ),
+        ...strength(
+          'wallMargin',
+          'Straight wall',
+          'MOLD.SHOW.MARGIN("PLATE.WALL", wallLength, wallDepth, wallThickness, pressure, metal, , units)',
+          YIELD,
+          'Does not hold: a thicker wall. A sharp corner takes more away.',
+        ),
+        ...strength(
+          'floorMargin',
+          'Round floor',
+          'MOLD.SHOW.MARGIN("PLATE.ROUND", floorRadius, floorThickness, pressure, metal, "supported", units)',
+          YIELD,
+          'Does not hold: a thicker floor.',
+        ),
+        ...strength(
+          'ringMargin',
+          'Ring',
+          'MOLD.SHOW.MARGIN("PLATE.RING", ringInner, ringOuter, pressure, metal, units)',
+          YIELD,
+          'Does not hold: it splits or stays wide. A larger ring, or a block around it.',
         ),
       ],
     },
@@ -211,7 +238,7 @@ export const plates: Design = {
         entry(
           'heightTol',
           'Tolerance of the closed height, ±',
-          0.003,
+          0.0045,
           'in',
           'What clamp and nozzle seat can take up.',
           { format: '0.0000' },
@@ -263,13 +290,10 @@ export const plates: Design = {
           'Of a normal spread with that sigma.',
           { kind: 'ratio', format: '0.00%' },
         ),
-        verdict(
+        spare(
           'Height',
-          'bender <= heightTol',
-          'shuts to height',
-          'fit with shims',
-          'Fit with shims: measure the stack and grind rails or a shim to size.',
-          'info',
+          'heightTol/bender',
+          'Does not hold: measure the stack and grind rails or a shim to size.',
         ),
       ],
     },
@@ -339,7 +363,7 @@ export const plates: Design = {
   ],
   cautions: [
     'Pressure: a plate that bends opens the parting line and can spray melt. Keep the guard shut and stand aside on the first shots at a new pressure.',
-    'Overload: these equations are of stiffness. Check the stress too where a wall is thin, a corner is sharp or a screw hole weakens it; aluminum loses strength when hot.',
+    'Overload: the margins are of whole metal at 20 °C. A sharp corner or a screw hole raises the stress, and aluminum loses strength when hot: keep well above 1.',
     'Clamping: seat the mold on its whole area. A clamp that bears on a corner bends plates that are strong enough on paper. Follow the manual of the machine and local codes.',
     'Lifting: plates are heavy and their edges cut. Break the edges, use an eye bolt, keep hands out from under.',
     'The numbers: even pressure, elastic plates, no help from neighbors. For anything people depend on, ask a licensed engineer.',

@@ -1,5 +1,6 @@
 import { resins } from './choices';
-import { entry, result, says, verdict, type Design } from './description';
+import { either, entry, holds, result, says, spare, type Design } from './description';
+import { verdictFormula } from './scale';
 
 export const pressFitUp: Design = {
   file: 'press-fit-up',
@@ -16,10 +17,15 @@ export const pressFitUp: Design = {
       rows: [
         says(
           'This part on this press',
-          'IF(AND(shot >= melt, reachAll >= flow, clamp >= clampNeeded, daylight >= 0), IF(available >= usual, "It asks for no more than the press can do.", "It fills, holds and comes out, but at "&TEXT(available/usual, "0%")&" of the usual cavity pressure: poorly packed, shrinking most."), "It asks too much of: "&TEXTJOIN(", ", TRUE, IF(shot < melt, "shot size", ""), IF(reachAll < flow, "flow length", ""), IF(clamp < clampNeeded, "clamp force", ""), IF(daylight < 0, "daylight", ""))&".")',
-          'AND(shot >= melt, reachAll >= flow, clamp >= clampNeeded, daylight >= 0)',
-          'can be molded',
-          'asks too much',
+          'IF(AND(least >= 1, daylight >= 0), "It fills, packs, stays shut and comes out; the scarcest of them has "&TEXT(least, "0.00")&" times what it needs.", "It asks too much of: "&TEXTJOIN(", ", TRUE, IF(shot < melt, "shot size", ""), IF(available < usual, "packing pressure (it gets "&TEXT(available/usual, "0%")&" of the usual)", ""), IF(reachAll < flow, "flow length", ""), IF(spareClamp < 1, "clamp force", ""), IF(daylight < 0, "daylight", ""))&".")',
+          verdictFormula({ margin: 'IF(daylight >= 0, least, 0)' }),
+        ),
+        result(
+          'least',
+          'Least of what it has over what it needs',
+          'MIN(shot/melt, available/usual, reachAll/flow, spareClamp)',
+          'Of shot, packing, flow and clamp. Little to spare below 1.2.',
+          { kind: 'ratio' },
         ),
       ],
     },
@@ -75,7 +81,7 @@ export const pressFitUp: Design = {
       title: '2  Shot',
       decide: 'whether the plunger holds enough melt.',
       rows: [
-        entry('plunger', 'Plunger diameter', 0.625, 'in', 'The part that pushes the melt.'),
+        entry('plunger', 'Plunger diameter', 0.5, 'in', 'The part that pushes the melt.'),
         entry('stroke', 'Plunger stroke', 3, 'in', 'Full stroke.'),
         entry(
           'usable',
@@ -105,13 +111,7 @@ export const pressFitUp: Design = {
           'MOLD.PRESS.STROKE(melt, plunger, 0, units)',
           'Without a cushion.',
         ),
-        verdict(
-          'Shot',
-          'shot >= melt',
-          'shot fits',
-          'shot too small',
-          'Too small: the part stays short however hard you push.',
-        ),
+        spare('Shot', 'shot/melt', 'Does not hold: the part stays short however hard you push.'),
       ],
     },
     {
@@ -119,7 +119,7 @@ export const pressFitUp: Design = {
       decide: 'what cavity pressure to design for.',
       rows: [
         entry('air', 'Air pressure at the press', 90, 'psi', 'At the cylinder while it moves.'),
-        entry('bore', 'Air cylinder bore', 2.5, 'in', 'Bore of the injection cylinder.'),
+        entry('bore', 'Air cylinder bore', 4, 'in', 'Bore of the injection cylinder.'),
         entry('efficiency', 'Efficiency of the press', 0.85, '', 'Seal and plunger drag take the rest.', {
           format: '0.00',
         }),
@@ -148,12 +148,10 @@ export const pressFitUp: Design = {
           'MOLD.PRESS.AIRBORE(usual, air, plunger, efficiency, units)',
           'Compare with the bore above.',
         ),
-        verdict(
-          'Against the usual pressure',
-          'available >= usual',
-          'press reaches it',
-          'press too weak',
-          'Too weak is the rule on such presses: thick walls, short flow, large gates, a hot mold. Packing is poor, so expect shrinkage at the top of its range.',
+        spare(
+          'Packing: what the press can make over the usual',
+          'available/usual',
+          'Little to spare is common on such presses: thick walls, short flow, large gates, a hot mold. Does not hold: it fills at best, packs poorly and shrinks most.',
         ),
       ],
     },
@@ -219,20 +217,17 @@ export const pressFitUp: Design = {
           kind: 'length',
           format: '0.0',
         }),
-        verdict(
+        either(
           'What gives out first',
           'reach < freezeReach',
           'pressure',
           'freezing',
           'Pressure: slower, hotter melt, thicker wall. Freezing: faster, hotter mold, thicker wall.',
-          'either',
         ),
-        verdict(
+        spare(
           'Flow',
-          'reachAll >= flow',
-          'fills',
-          'stops short',
-          'Stops short: the part is not filled, whatever the clamp can hold.',
+          'reachAll/flow',
+          'Does not hold: it stops short, and the part is not filled, whatever the clamp can hold.',
         ),
       ],
     },
@@ -240,20 +235,35 @@ export const pressFitUp: Design = {
       title: '5  Clamp',
       decide: 'whether the hand screws hold the mold shut.',
       rows: [
-        entry('torque', 'Torque on a screw', 18, 'lbf·ft', 'With the wrench you really use.'),
+        entry('torque', 'Torque on a screw', 40, 'lbf·ft', 'With the wrench you really use.'),
         entry('lead', 'Lead of the screw', 0.125, 'in', 'Travel in one turn.'),
         entry('screwDia', 'Mean diameter of its thread', 0.69, 'in', 'Between root and crest.'),
         entry('collarDia', 'Mean diameter of the collar', 1, 'in', 'Where head or pad rubs.'),
-        entry('screwFriction', 'Friction in thread and collar', 0.15, '', 'Greased; dry 0.2 and more.', {
+        entry('screwFriction', 'Friction in the thread', 0.15, '', 'Greased; dry 0.2 and more.', {
           format: '0.00',
         }),
+        entry(
+          'collarFriction',
+          'Friction of the collar',
+          0.15,
+          '',
+          'As the thread, greased; 0 only where a thrust bearing carries the screw.',
+          { format: '0.00' },
+        ),
         entry('screws', 'Clamp screws', 2, '', 'Evenly tightened.', { format: '0' }),
         result(
           'clamp',
           'Clamp force',
-          'screws*MOLD.PRESS.SCREWCLAMP(torque, lead, screwDia, screwFriction, 14.5, screwFriction, collarDia, units)',
-          'All screws together.',
+          'screws*MOLD.PRESS.SCREWCLAMP(torque, lead, screwDia, screwFriction, 14.5, collarFriction, collarDia, units)',
+          'All screws together. Friction scatters by a third either way, and the force with it: measure it once.',
           { kind: 'force' },
+        ),
+        result(
+          'collarShare',
+          'Share of the torque that the collar takes',
+          '1 - MOLD.PRESS.SCREWCLAMP(torque, lead, screwDia, screwFriction, 14.5, collarFriction, collarDia, units)/MOLD.PRESS.SCREWCLAMP(torque, lead, screwDia, screwFriction, 14.5, 0, collarDia, units)',
+          'Torque that only rubs where the screw ends. Reckoned without its collar, the screw would seem to clamp as if none of it were lost.',
+          { kind: 'ratio', format: '0%' },
         ),
         result(
           'clampNeeded',
@@ -273,13 +283,7 @@ export const pressFitUp: Design = {
           'MOLD.CLAMP.MAXAREA(clamp, cavity, 1.2, units)',
           'With the margin.',
         ),
-        verdict(
-          'Clamp',
-          'clamp >= clampNeeded',
-          'holds',
-          'clamp too weak',
-          'Too weak: flash, and melt that sprays from the parting line.',
-        ),
+        spare('Clamp', 'spareClamp', 'Does not hold: flash, and melt that sprays from the parting line.'),
       ],
     },
     {
@@ -296,12 +300,10 @@ export const pressFitUp: Design = {
           'MOLD.PRESS.DAYLIGHT(opening, stack, depth, lift, hand, units)',
           'Negative: by so much it does not come out.',
         ),
-        verdict(
+        holds(
           'Daylight',
           'daylight >= 0',
-          'part comes out',
-          'no room',
-          'No room: a thinner stack, a mold that leaves the press to be opened, or a larger press.',
+          'Does not hold: no room. A thinner stack, a mold that leaves the press to be opened, or a larger press.',
         ),
       ],
     },
@@ -376,13 +378,12 @@ export const pressFitUp: Design = {
           'MOLD.COOL.MOLDTEMP(mass, heat, cycle, surface, film, airTemp, units)',
           'At that cycle, after many shots.',
         ),
-        verdict(
+        either(
           'What rules the cycle',
           'wait > cool',
           'heat of the mold',
           'wall of the part',
           'Heat of the mold: a fan, a heavier mold or a pause. Wall: a thinner one.',
-          'either',
         ),
       ],
     },

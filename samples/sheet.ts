@@ -15,11 +15,12 @@ import type {
   WorkbookDescription,
 } from '../src/package/description';
 import { columnLetters } from '../src/cells/address';
-import type { Design, Entry, Layout, Result, Row, Says, Section, Verdict } from './description';
+import type { Design, Either, Entry, Layout, Result, Row, Says, Section, Verdict } from './description';
 import { linesOf, placed, print } from './layout';
 import { placeList, putList } from './list';
 import type { Pen } from './pen';
-import { convertedStyle, FONT, formatOf, GOOD, INFO, numberStyle, STYLES, typedStyle, WARN } from './style';
+import { SCALE, verdictFormula } from './scale';
+import { convertedStyle, FONT, formatOf, INFO, numberStyle, STYLES, typedStyle } from './style';
 import { WHAT_IF, whatIfSheet } from './whatIf';
 
 // A: name, B: entered, C: its unit, D: value in the units of the sheet, E: their symbol, F: note, G: formula.
@@ -166,6 +167,7 @@ export class SheetMaker implements Pen {
       if (one.type === 'entry') this.entry(one, row, rows.slice(0, i), rows.slice(i));
       else if (one.type === 'result') this.result(one, row);
       else if (one.type === 'verdict') this.verdict(one, row);
+      else if (one.type === 'either') this.either(one, row);
       else this.says(one, row);
       row += keysOf(one).length;
     });
@@ -231,33 +233,19 @@ export class SheetMaker implements Pen {
     });
   }
 
-  private verdict(
-    { when, yes, no, tone, ...one }: Verdict,
-    row: number,
-    condition = placed(when, (key) => this.place(key)),
-  ): void {
-    this.named(one, row);
-    this.blanks(row);
-    const words = { yes: tone === 'either' ? yes : `✓ ${yes}`, no: tone === 'warn' ? `✗ ${no}` : no };
-    const formula = `IF(${condition}, "${words.yes}", "${words.no}")`;
-    this.put(`D${row}`, { formula, style: 'words' });
-    this.put(`E${row}`, { style: 'words' });
-    this.merges.push(`D${row}:E${row}`);
-    this.formulaText(row);
-    const cells = `D${row}:E${row}`;
-    this.conditions.push(
-      { cells, when: `$D$${row}="${words.yes}"`, style: tone === 'either' ? INFO : GOOD },
-      { cells, when: `$D$${row}="${words.no}"`, style: tone === 'warn' ? WARN : INFO },
-    );
-    this.grow(row, linesOf(yes.length > no.length ? words.yes : words.no, this.width('D', 'E')), 14);
+  private verdict({ judged, ...one }: Pick<Verdict, 'label' | 'note' | 'judged'>, row: number): void {
+    this.words(one, row, verdictFormula(judged), SCALE);
   }
 
-  private says({ label, formula, when, yes, no }: Says, row: number): void {
-    this.verdict(
-      { type: 'verdict', label, when, yes, no, note: '', tone: 'warn' },
-      row,
-      placed(when, (key) => (key === 'words' ? `F${row}` : this.place(key))),
-    );
+  private either({ when, yes, no, ...one }: Either, row: number): void {
+    this.words(one, row, `IF(${when}, "${yes}", "${no}")`, [
+      [yes, INFO],
+      [no, INFO],
+    ]);
+  }
+
+  private says({ label, formula, verdict }: Says, row: number): void {
+    this.words({ label, note: '' }, row, verdict, SCALE);
     this.put(`F${row}`, { formula: placed(formula, (key) => this.place(key)), style: 'note' });
     this.put(`${this.layout.formula[0]}${row}`, { formula: `FORMULATEXT(F${row})`, style: 'formula' });
     this.grow(
@@ -265,6 +253,28 @@ export class SheetMaker implements Pen {
       Math.max(2, linesOf(this.cells[`F${row}`]?.formula ?? '', this.width(...this.layout.formula))),
       12.5,
     );
+  }
+
+  /** A row that answers in one of a few words, each with its look. */
+  private words(
+    one: { readonly label: string; readonly note: string },
+    row: number,
+    formula: string,
+    looks: readonly (readonly [word: string, style: ConditionDescription['style']])[],
+  ): void {
+    this.named(one, row);
+    this.blanks(row);
+    this.put(`D${row}`, {
+      formula: placed(formula, (key) => (key === 'words' ? `F${row}` : this.place(key))),
+      style: 'words',
+    });
+    this.put(`E${row}`, { style: 'words' });
+    this.merges.push(`D${row}:E${row}`);
+    this.formulaText(row);
+    const cells = `D${row}:E${row}`;
+    for (const [word, style] of looks) this.conditions.push({ cells, when: `$D$${row}="${word}"`, style });
+    const longest = Math.max(...looks.map(([word]) => linesOf(word, this.width('D', 'E'))));
+    this.grow(row, longest, 14);
   }
 
   named({ label, note }: { readonly label: string; readonly note: string }, row: number): void {
@@ -344,8 +354,11 @@ const keysOf = (row: Row): readonly string[] =>
       ? row.lines.map(({ key }) => key)
       : [`${row.type} ${row.label}`];
 
+/** Kinds share units: in/s is a speed, though a cutting speed may be given in it too. */
 function kindOfUnit(unit: string): Kind {
-  const [kind] = kindsWithUnit(unit);
+  const kinds = kindsWithUnit(unit);
+  const kind =
+    kinds.find((one) => SYSTEMS.some((system) => systemUnit(one, system).symbol === unit)) ?? kinds[0];
   if (kind === undefined) throw new Error(`${unit} is no unit`);
   return kind;
 }

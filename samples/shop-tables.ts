@@ -1,4 +1,4 @@
-import { entry, even, result, typed, verdict, type Design } from './description';
+import { entry, even, result, typed, holds, type Design } from './description';
 
 /** A value of the shop's own table in the row of the name that was chosen. */
 const own = (column: string, names: string, chosen: string): string =>
@@ -182,12 +182,10 @@ export const shopTables: Design = {
           'MOLD.TAP.PERCENT(thread, mine, , units)',
           'Of full thread.',
         ),
-        verdict(
-          'Good enough?',
+        holds(
+          'Drill for the thread',
           'AND(left>=55, left<=80)',
-          'This drill will do',
-          'Get the right drill',
-          'Between 55 and 80 % of thread.',
+          'Between 55 and 80 % of thread. Does not hold: get the right drill.',
         ),
       ],
     },

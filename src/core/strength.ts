@@ -10,7 +10,7 @@ export interface Yielding {
 export type Verdict = 'holds' | 'little to spare' | 'does not hold' | 'not known';
 
 /** From here up a metal that is not quite as its table says still holds (common practice for a static load that is well known). */
-const SPARE = 1.2;
+export const SPARE = 1.2;
 
 /** The governing stress of one calculation against the yield of the metal that bears it. */
 export interface Margin {

@@ -1,0 +1,28 @@
+import { SPARE } from '../src/core/strength';
+import { GOOD, INFO, WARN } from './style';
+
+/** What a row is judged by: whether something is so, or how often over it is there; 1 is just enough. */
+export type Judged = { readonly when: string } | { readonly margin: string };
+
+/** The words of every verdict on every design sheet, as SHOW.CHECK and SHOW.MARGIN mean them. */
+export const HOLDS = '✓ holds';
+export const LITTLE = '! little to spare';
+export const FAILS = '✗ does not hold';
+export const UNKNOWN = '? not known';
+
+/** Each word with its look. */
+export const SCALE = [
+  [HOLDS, GOOD],
+  [LITTLE, INFO],
+  [FAILS, WARN],
+  [UNKNOWN, INFO],
+] as const;
+
+/** The word for a margin, or for what is so or not; what cannot be worked out is not known. */
+export function verdictFormula(judged: Judged): string {
+  const word =
+    'when' in judged
+      ? `IF(${judged.when}, "${HOLDS}", "${FAILS}")`
+      : `LOOKUP(${judged.margin}, {-1E+99,1,${SPARE}}, {"${FAILS}","${LITTLE}","${HOLDS}"})`;
+  return `IFERROR(${word}, "${UNKNOWN}")`;
+}
