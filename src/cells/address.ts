@@ -60,3 +60,6 @@ export function parseArea(address: string): Area | undefined {
 export function areaContains(area: Area, row: number, column: number): boolean {
   return row >= area.top && row <= area.bottom && column >= area.left && column <= area.right;
 }
+
+export const areasOverlap = (a: Area, b: Area): boolean =>
+  a.top <= b.bottom && b.top <= a.bottom && a.left <= b.right && b.left <= a.right;

@@ -8,7 +8,14 @@ import type {
   ValidationDescription,
 } from './description';
 import type { Area } from '../cells/address';
-import { areaAddress, cellAddress, columnLetters, parseArea, parseCell } from '../cells/address';
+import {
+  areasOverlap,
+  areaAddress,
+  cellAddress,
+  columnLetters,
+  parseArea,
+  parseCell,
+} from '../cells/address';
 import { cellXml } from './cellXml';
 import { needsArrayMark, toFileSpelling } from './spelling';
 import { escapeXml } from './xml';
@@ -48,16 +55,13 @@ export function placedCells(sheet: SheetDescription): PlacedCell[] {
   }
   const merges = (sheet.merges ?? []).map((merge) => areaOf(sheet, merge));
   for (const [at, merge] of merges.entries()) {
-    if (merges.slice(0, at).some((other) => overlap(other, merge))) {
+    if (merges.slice(0, at).some((other) => areasOverlap(other, merge))) {
       throw new Error(`The sheet "${sheet.name}" merges cells of ${areaAddress(merge)} twice.`);
     }
     spreadStyle(cells, merge);
   }
   return [...cells.values()].sort((a, b) => a.row - b.row || a.column - b.column);
 }
-
-const overlap = (a: Area, b: Area) =>
-  a.top <= b.bottom && b.top <= a.bottom && a.left <= b.right && b.left <= a.right;
 
 /** Borders of a merged area are drawn by each of its cells. */
 function spreadStyle(cells: Map<string, PlacedCell>, area: Area): void {

@@ -48,7 +48,12 @@ export class Book {
   constructor(content: BookContent, functions: readonly WorksheetFunction[]) {
     this.sheetNames = content.sheets.map(({ name }) => name);
     this.calculation = new Calculation(
-      { date1904: content.date1904, iterates: content.iterates ?? false, sheetNames: this.sheetNames },
+      {
+        date1904: content.date1904,
+        iterates: content.iterates ?? false,
+        sheetNames: this.sheetNames,
+        merges: content.sheets.map(({ merges }) => merges ?? []),
+      },
       this.view(content),
     );
     this.shapes = new Shapes(directoryOf(content, functionsWith(functions)));

@@ -28,6 +28,8 @@ export interface BookSheet {
   readonly cells: readonly BookCell[];
   readonly tables: readonly BookTable[];
   readonly rows: readonly { readonly row: number; readonly hidden: boolean }[];
+  /** Cells joined into one: no result spills into them. */
+  readonly merges?: readonly Area[];
   /** Areas in which hidden rows are hidden by a filter. */
   readonly filters?: readonly Area[];
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { parseArea, parseCell } from '../../src/cells/address';
+import { type Area, parseArea, parseCell } from '../../src/cells/address';
 import { CellError, type CellValue } from '../../src/cells/value';
 import { Book } from '../../src/sheet/book';
 import type { BookCell, BookContent, BookSheet } from '../../src/sheet/content';
@@ -134,6 +134,18 @@ describe('an array', () => {
     expect(shown(made, 'A2 A3')).toEqual([7, null]);
   });
 
+  it('is refused where it would fill merged cells, a single value is not', () => {
+    const merges = ['B2:C2', 'E1:F1'].map((text) => parseArea(text) as Area);
+    const made = book([
+      sheet('Main', { A1: '=SEQUENCE(2,2)', E1: '=SEQUENCE(1)', H1: '=SEQUENCE(2)' }, {}, { merges }),
+    ]);
+    expect(shown(made, 'A1 E1 H2')).toEqual([
+      '#SPILL! The result would fill merged cells: take the merge of B2:C2 apart.',
+      1,
+      2,
+    ]);
+  });
+
   it('that is too large to show is refused in its own cell', () => {
     const made = book([sheet('Main', { A1: '=SEQUENCE(1048576)', D1: '=ROWS(SEQUENCE(1048576))' })]);
     expect(shown(made, 'A1')[0]).toMatch(/^#SPILL! A result may fill 262144 cells/);
@@ -157,6 +169,24 @@ describe('an array', () => {
       4,
       expect.stringMatching(/^#N\/A/),
     ]);
+  });
+
+  it('goes into functions of the former add-in, several cells of a range do not', () => {
+    const cells: Typed = { A1: 1, A2: 2 };
+    expect(
+      ['SUM(--ISEVEN(+A1:A2))', 'SUM(EDATE({40000,40010},1))', 'QUOTIENT(A2,A1)'].map((f) =>
+        gives(`=${f}`, cells),
+      ),
+    ).toEqual([1, 80072, 2]);
+    for (const formula of [
+      'ISODD(A1:A2)',
+      'SUM(--ISEVEN(A1:A2))',
+      'COMPLEX(A1:A2,1)',
+      'EDATE(A1:A2,1)',
+      'BESSELJ(TRUE,1)',
+    ]) {
+      expect(gives(`=${formula}`, cells), formula).toBe('#VALUE!');
+    }
   });
 
   it('lifts what takes single values, also a whole column', () => {

@@ -30,9 +30,6 @@ export const withExtent = (area: Area, axis: Axis, { from, to }: Extent): Area =
 export const inside = (inner: Extent, outer: Extent): boolean =>
   inner.from >= outer.from && inner.to <= outer.to;
 
-export const overlaps = (a: Area, b: Area): boolean =>
-  a.top <= b.bottom && a.bottom >= b.top && a.left <= b.right && a.right >= b.left;
-
 /** An area that takes the axis in whole, such as `A:A`, stays what it is. */
 const whole = (one: Extent, axis: Axis): boolean => one.from === 0 && one.to === sizeOf(axis) - 1;
 

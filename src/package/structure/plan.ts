@@ -1,4 +1,4 @@
-import { MAX_COLUMNS, MAX_ROWS, type Area } from '../../cells/address';
+import { areasOverlap, MAX_COLUMNS, MAX_ROWS, type Area } from '../../cells/address';
 import { CannotChange, type StructureAct } from './acts';
 import {
   across,
@@ -8,7 +8,6 @@ import {
   extent,
   inserted,
   lines,
-  overlaps,
   reordered,
   sizeOf,
   withExtent,
@@ -74,7 +73,7 @@ export function planOf(act: MovingAct): Plan {
             from,
             to: sizeOf(act.shift) - 1,
           });
-          return overlaps(area, strip) ? pieces(area, withExtent(area, across(act.shift), band)) : [area];
+          return areasOverlap(area, strip) ? pieces(area, withExtent(area, across(act.shift), band)) : [area];
         },
       };
     }
@@ -141,7 +140,7 @@ function checkLines(axis: Axis, at: number, count: number): void {
 
 /** The parts of an area within and outside of another. */
 function pieces(area: Area, other: Area): Area[] {
-  if (!overlaps(area, other)) return [area];
+  if (!areasOverlap(area, other)) return [area];
   const top = Math.max(area.top, other.top);
   const bottom = Math.min(area.bottom, other.bottom);
   const left = Math.max(area.left, other.left);

@@ -1,5 +1,6 @@
 /** What a sheet's part holds besides cells, after an act. */
 import {
+  areasOverlap,
   areaAddress,
   cellAddress,
   MAX_COLUMNS,
@@ -22,7 +23,7 @@ import {
 import { CannotChange } from './acts';
 import { anchorEdits } from './anchors';
 import { rewriteFormula, type Rewriting } from './formula';
-import { overlaps, type Axis } from './mapping';
+import type { Axis } from './mapping';
 import type { Plan } from './plan';
 import { areasAfter, readAreas, ruleAfter, writeAreas } from './rules';
 import { formulaEdits, writeRows, type MovedCell } from './sheetData';
@@ -483,7 +484,7 @@ function extensionEdits(xml: string, extensions: XmlElement, plan: Plan, how: Re
 /** Whether anything that only its own sheet can carry lies in an area; its name for a person. */
 export function boundToSheet({ root }: SheetXml, area: Area): string | undefined {
   const within = (text: string | undefined): boolean =>
-    readAreas(text ?? '').some((one) => overlaps(one, area));
+    readAreas(text ?? '').some((one) => areasOverlap(one, area));
   const kinds = [
     ['mergeCell', 'ref', 'merged cells'],
     ['conditionalFormatting', 'sqref', 'colors by rule'],

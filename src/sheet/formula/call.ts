@@ -2,7 +2,7 @@
 import { CellError } from '../../cells/value';
 import { toLogical, toNumber, toText } from '../coerce';
 import type { Letter, SheetFunction } from '../functions/spec';
-import { ArrayValue, ERRORS, Keep, Raised, raise, type Scalar, type Value } from '../values';
+import { ArrayValue, ERRORS, Keep, Raised, raise, Reference, type Scalar, type Value } from '../values';
 import type { Code, Compiler } from './code';
 import { compile, general } from './compile';
 import type { Frame } from './frame';
@@ -19,6 +19,7 @@ const SCALARS: Partial<Record<Letter, Reader>> = {
   b: toLogical,
   s: (value) => (value instanceof CellError ? raise(value) : value),
   v: (value) => value,
+  f: (value) => (value instanceof CellError ? raise(value) : value),
 };
 
 interface Argument {
@@ -64,19 +65,31 @@ function letterAt({ parameters: { letters, repeated } }: SheetFunction, at: numb
   return letters[at] ?? repeated[(at - letters.length) % repeated.length] ?? 'r';
 }
 
-function argument({ code, letter, read }: Argument, frame: Frame): unknown {
+function argument(one: Argument, frame: Frame): unknown {
+  const { code, letter, read } = one;
+  if (read && letter === 'f') return read(topLeft(frame, cells(one, frame)), frame.book.date1904);
   if (read) return read(code ? code.scalar(frame) : null, frame.book.date1904);
   if (letter === 'l') return () => code?.value(frame) ?? null;
   const value = code ? code.value(frame) : null;
   return letter === 'a' ? frame.array(value) : value;
 }
 
+/** What takes scalars is given: one, or an array to go over. */
+function cells({ code, letter }: Argument, frame: Frame): Scalar | ArrayValue {
+  const value = code ? code.value(frame) : null;
+  return letter === 'f' && isSeveralCells(value) ? ERRORS['#VALUE!'] : frame.plain(value);
+}
+
+const isSeveralCells = (value: Value): boolean =>
+  value instanceof Reference &&
+  value.areas.some(({ top, left, bottom, right }) => bottom > top || right > left);
+
 function overArrays(spec: SheetFunction, args: readonly Argument[], frame: Frame): Value {
   return guarded(spec, () => {
     const lifted: (Scalar | ArrayValue)[] = [];
     const given = args.map((one): unknown => {
       if (!one.read) return argument(one, frame);
-      lifted.push(one.code ? frame.plain(one.code.value(frame)) : null);
+      lifted.push(cells(one, frame));
       return undefined;
     });
     const scalars = args.flatMap(({ read }, at) => (read ? [{ at, read }] : []));

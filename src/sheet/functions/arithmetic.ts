@@ -107,19 +107,19 @@ export const arithmetic = [
   plain('ABS', 'n', Math.abs),
   plain('SIGN', 'n', Math.sign),
   plain('SQRT', 'n', Math.sqrt),
-  plain('SQRTPI', 's', (value) => Math.sqrt(strictNumber(value) * Math.PI)),
+  plain('SQRTPI', 'f', (value) => Math.sqrt(strictNumber(value) * Math.PI)),
   plain('EXP', 'n', Math.exp),
   plain('LN', 'n', (value) => logarithm(value, Math.E)),
   plain('LOG10', 'n', (value) => logarithm(value, 10)),
   plain('LOG', 'nn?', (value, base = 10) => logarithm(value, base)),
   plain('POWER', 'nn', power),
   plain('MOD', 'nn', modulo),
-  plain('QUOTIENT', 'ss', (value, divisor) => {
+  plain('QUOTIENT', 'ff', (value, divisor) => {
     const by = strictNumber(divisor);
     return by === 0 ? raise('#DIV/0!') : Math.trunc(strictNumber(value) / by);
   }),
   plain('FACT', 'n', (value) => factorial(value < 0 ? value : Math.trunc(value))),
-  plain('FACTDOUBLE', 's', (value) => {
+  plain('FACTDOUBLE', 'f', (value) => {
     const number = Math.trunc(strictNumber(value));
     return number < -1 ? raise('#NUM!') : descending(number, 2);
   }),
@@ -157,8 +157,8 @@ export const arithmetic = [
   sumOfPairs('SUMXMY2', (x, y) => (x - y) ** 2),
   sumOfPairs('SUMX2MY2', (x, y) => x ** 2 - y ** 2),
   sumOfPairs('SUMX2PY2', (x, y) => x ** 2 + y ** 2),
-  plain('DELTA', 'ss?', (a, b = 0) => (compareNumbers(strictNumber(a), strictNumber(b)) === 0 ? 1 : 0)),
-  plain('GESTEP', 'ss?', (value, step = 0) => (strictNumber(value) >= strictNumber(step) ? 1 : 0)),
+  plain('DELTA', 'ff?', (a, b = 0) => (compareNumbers(strictNumber(a), strictNumber(b)) === 0 ? 1 : 0)),
+  plain('GESTEP', 'ff?', (value, step = 0) => (strictNumber(value) >= strictNumber(step) ? 1 : 0)),
   volatile(inContext('RAND', '', (context) => context.random())),
   volatile(
     inContext('RANDBETWEEN', 'nn', (context, bottom, top) => {

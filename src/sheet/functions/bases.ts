@@ -41,10 +41,10 @@ function write(number: number, { radix }: Base, places: Cell | undefined): strin
 }
 
 const between = (from: Base, to: Base) =>
-  plain(`${from.name}2${to.name}`, 'ss?', (value, places) => write(read(value, from), to, places));
-const toDecimal = (from: Base) => plain(`${from.name}2DEC`, 's', (value) => read(value, from));
+  plain(`${from.name}2${to.name}`, 'ff?', (value, places) => write(read(value, from), to, places));
+const toDecimal = (from: Base) => plain(`${from.name}2DEC`, 'f', (value) => read(value, from));
 const fromDecimal = (to: Base) =>
-  plain(`DEC2${to.name}`, 'ss?', (value, places) => write(Math.trunc(strictNumber(value)), to, places));
+  plain(`DEC2${to.name}`, 'ff?', (value, places) => write(Math.trunc(strictNumber(value)), to, places));
 
 function inBase(value: number, radix: number, least: number): string {
   const [number, base, width] = [Math.trunc(value), Math.trunc(radix), Math.trunc(least)];

@@ -1,6 +1,7 @@
 /** Bessel functions of whole order, by integrals and series that converge to a double's precision (NIST Handbook, 10). */
 import { besselJ } from '../../core/bessel';
 import { Keep, raise } from '../values';
+import { strictNumber } from './numbersIn';
 import { plain } from './spec';
 
 /** Beyond this the integrals take too long. */
@@ -51,8 +52,8 @@ function besselY(order: number, x: number): number {
 }
 
 const kind = (name: string, of: (order: number, x: number) => number, isAbove0: boolean) =>
-  plain(name, 'nn', (x, n) => {
-    const order = Math.trunc(n);
+  plain(name, 'ff', (argument, n) => {
+    const [x, order] = [strictNumber(argument), Math.trunc(strictNumber(n))];
     if (order < 0 || order > 1000 || Math.abs(x) > LARGEST || (isAbove0 && x <= 0)) return raise('#NUM!');
     return of(order, x);
   });

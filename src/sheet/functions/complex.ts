@@ -84,8 +84,8 @@ const logarithm = (z: Complex): Complex =>
 const scaled = (z: Complex, factor: number) => over([z.re * factor, z.im * factor], z);
 
 const map = (name: string, of: (z: Complex) => Complex) =>
-  plain(name, 's', (value) => write(of(read(value))));
-const measure = (name: string, of: (z: Complex) => number) => plain(name, 's', (value) => of(read(value)));
+  plain(name, 'f', (value) => write(of(read(value))));
+const measure = (name: string, of: (z: Complex) => number) => plain(name, 'f', (value) => of(read(value)));
 
 /** All arguments, of cells those that are not blank. */
 const folded = (name: string, join: (a: Complex, b: Complex) => Complex): SheetFunction =>
@@ -105,7 +105,7 @@ const isSeveral = (context: Context, value: Value): value is Reference | ArrayVa
   (value instanceof Reference || value instanceof ArrayValue) && context.array(value).size > 1;
 
 export const complex: readonly SheetFunction[] = [
-  plain('COMPLEX', 'sst?', (re, im, unit = 'i') =>
+  plain('COMPLEX', 'fft?', (re, im, unit = 'i') =>
     unit === 'i' || unit === 'j' || unit === ''
       ? write({ re: strictNumber(re), im: strictNumber(im), unit: unit === 'j' ? 'j' : 'i' })
       : raise('#VALUE!'),
@@ -117,9 +117,9 @@ export const complex: readonly SheetFunction[] = [
   map('IMCONJUGATE', (z) => over([z.re, -z.im], z)),
   folded('IMSUM', (a, b) => plus(a, b)),
   folded('IMPRODUCT', times),
-  plain('IMSUB', 'ss', (a, b) => write(plus(read(a), read(b), -1))),
-  plain('IMDIV', 'ss', (a, b) => write(divided(read(a), read(b)))),
-  plain('IMPOWER', 'ss', (z, exponent) => write(power(read(z), strictNumber(exponent)))),
+  plain('IMSUB', 'ff', (a, b) => write(plus(read(a), read(b), -1))),
+  plain('IMDIV', 'ff', (a, b) => write(divided(read(a), read(b)))),
+  plain('IMPOWER', 'ff', (z, exponent) => write(power(read(z), strictNumber(exponent)))),
   map('IMSQRT', (z) => (magnitude(z) === 0 ? z : power(z, 0.5))),
   map('IMEXP', (z) => over([Math.exp(z.re) * Math.cos(z.im), Math.exp(z.re) * Math.sin(z.im)], z)),
   map('IMLN', logarithm),

@@ -255,7 +255,7 @@ function unitsOf(code: string): Unit[] {
   return found;
 }
 
-export const CONVERT = plain('CONVERT', 'stt', (given, from, to) => {
+export const CONVERT = plain('CONVERT', 'ftt', (given, from, to) => {
   const value = strictNumber(given);
   const targets = unitsOf(to);
   for (const source of unitsOf(from)) {

@@ -12,7 +12,7 @@ import {
   serialOf,
   weekdayOf,
 } from './calendar';
-import { single, strictNumber } from './numbersIn';
+import { strictNumber } from './numbersIn';
 import { type Context, inContext, volatile } from './spec';
 
 /** A day from a number or a text that is a date. */
@@ -214,12 +214,8 @@ const timeInText = (text: string, date1904: boolean): number =>
     : (numberInText(text, date1904) ?? raise('#VALUE!'));
 
 const shifted = (name: string, shift: (from: number, months: number, date1904: boolean) => number) =>
-  inContext(name, 'rr', (context, from, months) =>
-    shift(
-      serial(context, single(context, from)),
-      Math.trunc(strictNumber(single(context, months), context.date1904)),
-      context.date1904,
-    ),
+  inContext(name, 'ff', (context, from, months) =>
+    shift(serial(context, from), Math.trunc(strictNumber(months, context.date1904)), context.date1904),
   );
 
 export const dates = [
@@ -239,12 +235,8 @@ export const dates = [
   inContext('WEEKDAY', 'nn?', (context, value, type = 1) =>
     weekday(value, Math.trunc(type), context.date1904),
   ),
-  inContext('WEEKNUM', 'rr?', (context, value, type = 1) =>
-    weekNumber(
-      serial(context, single(context, value)),
-      Math.trunc(strictNumber(single(context, type))),
-      context.date1904,
-    ),
+  inContext('WEEKNUM', 'ff?', (context, value, type = 1) =>
+    weekNumber(serial(context, value), Math.trunc(strictNumber(type)), context.date1904),
   ),
   inContext('ISOWEEKNUM', 'n', (context, value) =>
     isoWeek(checkedSerial(value, context.date1904), context.date1904),
@@ -265,21 +257,16 @@ export const dates = [
   inContext('DATEDIF', 'nnt', (context, from, to, unit) =>
     dateDifference(Math.floor(from), Math.floor(to), unit, context.date1904),
   ),
-  inContext('YEARFRAC', 'rrr?', (context, from, to, basis = 0) =>
-    yearFraction(
-      serial(context, single(context, from)),
-      serial(context, single(context, to)),
-      strictNumber(single(context, basis)),
-      context.date1904,
-    ),
+  inContext('YEARFRAC', 'fff?', (context, from, to, basis = 0) =>
+    yearFraction(serial(context, from), serial(context, to), strictNumber(basis), context.date1904),
   ),
-  inContext('NETWORKDAYS', 'ssr?', (context, from, to, holidays) =>
+  inContext('NETWORKDAYS', 'ffr?', (context, from, to, holidays) =>
     workdays(context, serial(context, from), serial(context, to), weekOf(context, 1, holidays)),
   ),
   inContext('NETWORKDAYS.INTL', 'sss?r?', (context, from, to, weekend, holidays) =>
     workdays(context, serial(context, from), serial(context, to), weekOf(context, weekend, holidays)),
   ),
-  inContext('WORKDAY', 'ssr?', (context, from, count, holidays) =>
+  inContext('WORKDAY', 'ffr?', (context, from, count, holidays) =>
     workday(context, serial(context, from), Math.trunc(strictNumber(count)), weekOf(context, 1, holidays)),
   ),
   inContext('WORKDAY.INTL', 'sss?r?', (context, from, count, weekend, holidays) =>

@@ -264,12 +264,12 @@ export const distributions: readonly SheetFunction[] = [
   ...named(['NORM.S.INV', 'NORMSINV'], (name) => plain(name, 'n', (p) => normalAt(p, 0, 1))),
   plain('PHI', 'n', normalDensity),
   plain('GAUSS', 'n', (z) => (Math.sign(z) * gammaParts(0.5, (z * z) / 2).below) / 2),
-  plain('ERF', 'ss?', (from, to) => {
+  plain('ERF', 'ff?', (from, to) => {
     const a = strictNumber(from);
     return to === undefined ? erf(a) : erf(strictNumber(to)) - erf(a);
   }),
-  plain('ERF.PRECISE', 's', (x) => erf(strictNumber(x))),
-  ...named(['ERFC', 'ERFC.PRECISE'], (name) => plain(name, 's', (x) => erfc(strictNumber(x)))),
+  plain('ERF.PRECISE', 'f', (x) => erf(strictNumber(x))),
+  ...named(['ERFC', 'ERFC.PRECISE'], (name) => plain(name, 'f', (x) => erfc(strictNumber(x)))),
   plain('LOGNORM.DIST', 'nnnb', logNormal),
   plain('LOGNORMDIST', 'nnn', (x, mean, spread) => logNormal(x, mean, spread, true)),
   ...named(['LOGNORM.INV', 'LOGINV'], (name) => plain(name, 'nnn', logNormalAt)),

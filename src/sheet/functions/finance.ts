@@ -1,7 +1,7 @@
 /** Money over time: annuities, rates of return, depreciation. */
 import { CellError } from '../../cells/value';
 import { toNumber } from '../coerce';
-import { type ArrayValue, raise, Reference, type Value } from '../values';
+import { type ArrayValue, raise, Reference, type Scalar, type Value } from '../values';
 import { addMonths, checkedSerial } from './calendar';
 import { numbersIn, strictNumber } from './numbersIn';
 import { roundTo } from './rounding';
@@ -73,14 +73,12 @@ function repayment(
 }
 
 function cumulated(
-  rate: number,
-  periods: number,
-  present: number,
-  from: number,
-  to: number,
-  type: number,
+  loan: readonly Exclude<Scalar, CellError>[],
   part: (paid: number, interestOf: number) => number,
 ): number {
+  const [rate = 0, periods = 0, present = 0, from = 0, to = 0, type = 0] = loan.map((one) =>
+    strictNumber(one),
+  );
   const [first, last] = [Math.ceil(from), Math.trunc(to)];
   if (rate <= 0 || periods <= 0 || present <= 0 || from < 1 || to < from || to > periods)
     return raise('#NUM!');
@@ -264,7 +262,7 @@ const fractional = (
   name: string,
   convert: (whole: number, part: number, denominator: number, width: number) => number,
 ) =>
-  plain(name, 'ss', (value, fraction) => {
+  plain(name, 'ff', (value, fraction) => {
     const number = strictNumber(value);
     const denominator = Math.trunc(strictNumber(fraction));
     if (denominator < 0) return raise('#NUM!');
@@ -311,12 +309,8 @@ export const finance = [
     if (period < 1 || period >= periods + 1) return raise('#NUM!');
     return repayment(rate, period, periods, present, future, isStart(type));
   }),
-  plain('CUMIPMT', 'nnnnnn', (rate, periods, present, from, to, type) =>
-    cumulated(rate, periods, present, from, to, type, (_, part) => part),
-  ),
-  plain('CUMPRINC', 'nnnnnn', (rate, periods, present, from, to, type) =>
-    cumulated(rate, periods, present, from, to, type, (paid, part) => paid - part),
-  ),
+  plain('CUMIPMT', 'ffffff', (...loan) => cumulated(loan, (_, part) => part)),
+  plain('CUMPRINC', 'ffffff', (...loan) => cumulated(loan, (paid, part) => paid - part)),
   plain('ISPMT', 'nnnn', (rate, period, periods, present) =>
     periods === 0 ? raise('#DIV/0!') : -present * rate * (1 - period / periods),
   ),
@@ -335,7 +329,8 @@ export const finance = [
   inContext('MIRR', 'Ann', (context, values, borrowing, lending) =>
     modifiedRate(flows(context, values), borrowing, lending),
   ),
-  inContext('XNPV', 'naa', (context, rate, amounts, days) => {
+  inContext('XNPV', 'faa', (context, yearly, amounts, days) => {
+    const rate = strictNumber(yearly);
     const dated = flowsOf(context, amounts, days);
     if (rate <= 0 || dated.some(({ day }) => day < (dated[0]?.day ?? 0))) return raise('#NUM!');
     return datedWorth(dated, rate);
@@ -363,11 +358,11 @@ export const finance = [
   inContext('VDB', 'nnnnnn?b?', (context, cost, salvage, life, from, to, factor = 2, stays = false) =>
     variableDeclining(context, cost, salvage, life, from, to, factor, stays),
   ),
-  plain('EFFECT', 'ss', (nominal, periods) => {
+  plain('EFFECT', 'ff', (nominal, periods) => {
     const [rate, n] = [strictNumber(nominal), Math.trunc(strictNumber(periods))];
     return rate <= 0 || n < 1 ? raise('#NUM!') : (1 + rate / n) ** n - 1;
   }),
-  plain('NOMINAL', 'ss', (effective, periods) => {
+  plain('NOMINAL', 'ff', (effective, periods) => {
     const [rate, n] = [strictNumber(effective), Math.trunc(strictNumber(periods))];
     return rate <= 0 || n < 1 ? raise('#NUM!') : ((1 + rate) ** (1 / n) - 1) * n;
   }),
@@ -387,15 +382,15 @@ export const finance = [
   ),
   fractional('DOLLARDE', (whole, part, denominator, width) => whole + (part * width) / denominator),
   fractional('DOLLARFR', (whole, part, denominator, width) => whole + (part * denominator) / width),
-  inContext('TBILLPRICE', 'sss', (context, from, to, discount) => {
+  inContext('TBILLPRICE', 'fff', (context, from, to, discount) => {
     const price = 100 * (1 - (positive(toNumber(discount)) * daysOfBill(context, from, to)) / 360);
     return price < 0 ? raise('#NUM!') : price;
   }),
-  inContext('TBILLYIELD', 'sss', (context, from, to, price) => {
+  inContext('TBILLYIELD', 'fff', (context, from, to, price) => {
     const paid = positive(toNumber(price));
     return ((100 - paid) / paid) * (360 / daysOfBill(context, from, to));
   }),
-  inContext('TBILLEQ', 'sss', (context, from, to, discount) => {
+  inContext('TBILLEQ', 'fff', (context, from, to, discount) => {
     const rate = positive(toNumber(discount));
     const days = daysOfBill(context, from, to);
     if (days <= 182) return (365 * rate) / (360 - rate * days);

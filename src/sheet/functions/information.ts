@@ -28,8 +28,8 @@ export const information = [
   is('ISERROR', (value) => value instanceof CellError),
   is('ISERR', (value) => value instanceof CellError && value.code !== '#N/A'),
   is('ISNA', (value) => value instanceof CellError && value.code === '#N/A'),
-  plain('ISEVEN', 's', (value) => !isOdd(strictNumber(value))),
-  plain('ISODD', 's', (value) => isOdd(strictNumber(value))),
+  plain('ISEVEN', 'f', (value) => !isOdd(strictNumber(value))),
+  plain('ISODD', 'f', (value) => isOdd(strictNumber(value))),
   plain('NA', '', () => raise('#N/A')),
   plain('ERROR.TYPE', 'v', (value) =>
     value instanceof CellError ? (NUMBERS[value.code] ?? raise('#N/A')) : raise('#N/A'),

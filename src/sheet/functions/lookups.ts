@@ -1,5 +1,6 @@
 import { CellError } from '../../cells/value';
 import { columnLetters, MAX_COLUMNS, MAX_ROWS } from '../../cells/address';
+import { toNumber } from '../coerce';
 import { compare, compareTexts } from '../compare';
 import { ArrayValue, ERRORS, Keep, raise, Reference, type Scalar, type Value } from '../values';
 import { type Context, inContext, plain } from './spec';
@@ -133,6 +134,16 @@ interface Search {
   readonly direction: number;
 }
 
+function searchOf(context: Context, mode: Value | undefined, direction: Value | undefined): Search {
+  const option = (value: Value | undefined, otherwise: number): number => {
+    if (value === undefined) return otherwise;
+    const cells = context.array(value);
+    if (cells.size > 1) throw new Keep('a look-up with several ways to look at once is not calculated here');
+    return toNumber(cells.at(0, 0), context.date1904);
+  };
+  return { mode: option(mode, 0), direction: option(direction, 1) };
+}
+
 function searched(wanted: Exclude<Scalar, CellError>, line: Line, { mode, direction }: Search): number {
   if (![0, -1, 1, 2, 3].includes(mode) || ![1, -1, 2, -2].includes(direction)) return raise('#VALUE!');
   if (mode === 3) throw new Keep('a look-up by regular expression is not calculated here');
@@ -258,28 +269,26 @@ export const lookups = [
   inContext('MATCH', 'sAn?', (context, value, from, type = 1) =>
     indexOrError(match(present(value), lineOf(context, from, context.array(from)), type)),
   ),
-  inContext('XMATCH', 'sAn?n?', (context, value, from, mode = 0, direction = 1) =>
-    indexOrError(searched(value, lineOf(context, from, context.array(from)), { mode, direction })),
+  inContext('XMATCH', 'sAr?r?', (context, value, from, mode, direction) =>
+    indexOrError(
+      searched(value, lineOf(context, from, context.array(from)), searchOf(context, mode, direction)),
+    ),
   ),
   inTable('VLOOKUP', true),
   inTable('HLOOKUP', false),
   inContext('LOOKUP', 'sAA?', (context, value, from, results) =>
     lookup(context, present(value), from, results),
   ),
-  inContext(
-    'XLOOKUP',
-    'sAAr?n?n?',
-    (context, value, from, results, otherwise, mode = 0, direction = 1): Value => {
-      const cells = context.array(from);
-      const line = lineOf(context, from, cells);
-      const answers = context.array(results);
-      const isColumn = cells.columns === 1 && (cells.rows > 1 || answers.rows === 1);
-      if ((isColumn ? answers.rows : answers.columns) !== line.length) return raise('#VALUE!');
-      const found = searched(value, line, { mode, direction });
-      if (found >= 0) return part(context, results, isColumn, found);
-      return otherwise === undefined || otherwise === null ? ERRORS['#N/A'] : otherwise;
-    },
-  ),
+  inContext('XLOOKUP', 'sAAr?r?r?', (context, value, from, results, otherwise, mode, direction): Value => {
+    const cells = context.array(from);
+    const line = lineOf(context, from, cells);
+    const answers = context.array(results);
+    const isColumn = cells.columns === 1 && (cells.rows > 1 || answers.rows === 1);
+    if ((isColumn ? answers.rows : answers.columns) !== line.length) return raise('#VALUE!');
+    const found = searched(value, line, searchOf(context, mode, direction));
+    if (found >= 0) return part(context, results, isColumn, found);
+    return otherwise === undefined || otherwise === null ? ERRORS['#N/A'] : otherwise;
+  }),
   plain('ADDRESS', 'nnn?b?t?', (row, column, fixing, isA1 = true, sheet) =>
     address(row, column, fixing, isA1, sheet),
   ),

@@ -67,7 +67,7 @@ export const rounding = [
   precise('CEILING.PRECISE', upward),
   precise('ISO.CEILING', upward),
   precise('FLOOR.PRECISE', downward),
-  plain('MROUND', 'ss', (number, multiple) => {
+  plain('MROUND', 'ff', (number, multiple) => {
     const value = strictNumber(number);
     const step = strictNumber(multiple);
     if (value * step < 0) return raise('#NUM!');

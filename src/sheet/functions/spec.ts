@@ -9,6 +9,7 @@
  * | `n` `t` `b` | a number, text or truth value, read as a spreadsheet reads it | calls once a cell ("lifting"); an error in a cell is its answer |
  * | `s` | any scalar but an error | the same |
  * | `v` | any scalar, errors too | the same |
+ * | `f` | as `s`, for the functions that once came as an add-in | an array as under `s`; several cells of a range are `#VALUE!` |
  * | `r` | what was written: reference, array, scalar, function | as it is |
  * | `p` | as `r`, but only where its cells are counts: they are not calculated for it (ROW, COLUMNS, OFFSET) | as it is |
  * | `a` | an array; its expression is calculated as in an array formula | as it is |
@@ -31,6 +32,7 @@ export interface Given {
   b: boolean;
   s: Exclude<Scalar, CellError>;
   v: Scalar;
+  f: Exclude<Scalar, CellError>;
   r: Value;
   p: Value;
   a: ArrayValue;

@@ -34,6 +34,8 @@ export interface Settings {
   /** The workbook says that circles are calculated round and round: they are kept. */
   readonly iterates: boolean;
   readonly sheetNames: readonly string[];
+  /** Of each sheet. */
+  readonly merges: readonly (readonly Area[])[];
 }
 
 export class Calculation implements Reader {
@@ -58,7 +60,7 @@ export class Calculation implements Reader {
     this.date1904 = settings.date1904;
     this.sheets = settings.sheetNames.map(() => new SheetCells());
     this.dependents = new Dependents(this.sheets);
-    this.spills = new Spills(this.dependents, settings.sheetNames);
+    this.spills = new Spills(this.dependents, settings.sheetNames, settings.merges);
   }
 
   // What formulas ask.

@@ -1,5 +1,13 @@
 /** Puts what a formula answers into its cell and, where it is an array, into the ones beside and below. */
-import { areaContains, cellAddress, MAX_COLUMNS, MAX_ROWS, type Area } from '../../cells/address';
+import {
+  areaAddress,
+  areaContains,
+  areasOverlap,
+  cellAddress,
+  MAX_COLUMNS,
+  MAX_ROWS,
+  type Area,
+} from '../../cells/address';
 import { CellError } from '../../cells/value';
 import { ArrayValue, ERRORS, type Scalar } from '../values';
 import { DIRTY } from './cells';
@@ -14,6 +22,7 @@ export class Spills {
   constructor(
     private readonly dependents: Dependents,
     private readonly sheetNames: readonly string[],
+    private readonly merges: readonly (readonly Area[])[],
   ) {}
 
   put(formula: Formula, value: Scalar | ArrayValue): void {
@@ -25,7 +34,7 @@ export class Spills {
     }
     const obstacle = wanted && !formula.fixed ? this.obstacle(formula, wanted) : undefined;
     if (wanted && obstacle) {
-      this.fill(formula, undefined, blocked(obstacle));
+      this.fill(formula, undefined, new CellError('#SPILL!', obstacle));
       this.dependents.block(formula, wanted);
     } else this.fill(formula, wanted, value);
   }
@@ -92,15 +101,19 @@ export class Spills {
     return value === null ? 0 : begun(value, this.sheetNames[sheet], row, column);
   }
 
-  /** The first cell in the way, by its address. */
+  /** What is in the way, and what to do about it. */
   private obstacle(formula: Formula, area: Area): string | undefined {
+    const isOneCell = area.top === area.bottom && area.left === area.right;
+    const merged = isOneCell ? undefined : this.merges[formula.sheet]?.find((one) => areasOverlap(one, area));
+    if (merged) return `The result would fill merged cells: take the merge of ${areaAddress(merged)} apart.`;
     const cells = this.dependents.sheets[formula.sheet];
     for (let row = area.top; row <= area.bottom; row++) {
       for (let column = area.left; column <= area.right; column++) {
         if (isAnchor(formula, row, column)) continue;
         const owner = cells?.formula(row, column);
         const isTaken = owner ? owner !== formula : cells?.get(row, column) !== null;
-        if (isTaken) return cellAddress(row, column);
+        if (!isTaken) continue;
+        return `The result needs more cells than are free: clear ${cellAddress(row, column)}.`;
       }
     }
     return undefined;
@@ -109,9 +122,6 @@ export class Spills {
 
 const isAnchor = (formula: Formula, row: number, column: number): boolean =>
   formula.row === row && formula.column === column;
-
-const blocked = (address: string): CellError =>
-  new CellError('#SPILL!', `The result needs more cells than are free: clear ${address}.`);
 
 /** Undefined for the formula's own cell alone. */
 function areaOf(formula: Formula, value: Scalar | ArrayValue): Area | CellError | undefined {
