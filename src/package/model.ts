@@ -220,8 +220,15 @@ export interface Workbook {
   readonly parts: ReadonlyMap<string, Uint8Array>;
 }
 
-/** A finder of cells by place; make it once for many look-ups. */
+const byPlaceOf = new WeakMap<Sheet, ReadonlyMap<number, Cell>>();
+
+/** A finder of cells by place. The index behind it is made once a sheet. */
 export function cellFinder(sheet: Sheet): (row: number, column: number) => Cell | undefined {
-  const byPlace = new Map(sheet.cells.map((cell) => [cell.row * MAX_COLUMNS + cell.column, cell]));
-  return (row, column) => byPlace.get(row * MAX_COLUMNS + column);
+  let byPlace = byPlaceOf.get(sheet);
+  if (!byPlace) {
+    byPlace = new Map(sheet.cells.map((cell) => [cell.row * MAX_COLUMNS + cell.column, cell]));
+    byPlaceOf.set(sheet, byPlace);
+  }
+  const index = byPlace;
+  return (row, column) => index.get(row * MAX_COLUMNS + column);
 }

@@ -1,9 +1,10 @@
 /**
- * XML in and out. Reading goes through saxes and knows where in the text each element stands, so that saving
+ * XML in and out. Reading goes through saxes wherever the text is not of the plainest kind, and knows where in the text each element stands, so that saving
  * can replace single elements and leave every other character alone. Names are without namespace prefix:
  * programs differ in the prefixes they choose.
  */
 import { SaxesParser } from 'saxes';
+import { scanPlainXml } from './plainXml';
 import { UnreadableWorkbook } from './unreadable';
 
 export type Attributes = Readonly<Record<string, string>>;
@@ -60,7 +61,14 @@ const asUtf8 = (xml: string): string =>
 export const encodePart = (text: string): Uint8Array => new TextEncoder().encode(text);
 
 export function scanXml(xml: string, part: string, handler: XmlHandler): void {
+  const tags = scanPlainXml(xml, MAX_DEPTH, handler);
+  if (tags !== undefined) parseFrom(tags, xml, part, handler);
+}
+
+/** Reads the whole text, but hands over only what follows the first so many tags. */
+function parseFrom(first: number, xml: string, part: string, handler: XmlHandler): void {
   const parser = new SaxesParser();
+  let tags = 0;
   let depth = 0;
   parser.on('doctype', () => {
     throw new UnreadableWorkbook(
@@ -73,6 +81,7 @@ export function scanXml(xml: string, part: string, handler: XmlHandler): void {
   parser.on('opentag', (tag) => {
     if (++depth > MAX_DEPTH)
       throw new UnreadableWorkbook(`The part "${part}" is nested too deep to be a workbook's.`);
+    if (++tags <= first) return;
     const end = parser.position;
     const colon = tag.name.indexOf(':') + 1;
     handler.open({
@@ -86,13 +95,14 @@ export function scanXml(xml: string, part: string, handler: XmlHandler): void {
     });
   });
   parser.on('text', (text) => {
-    handler.text(text);
+    if (tags >= first) handler.text(text);
   });
   parser.on('cdata', (text) => {
-    handler.text(text);
+    if (tags >= first) handler.text(text);
   });
   parser.on('closetag', (tag) => {
     depth--;
+    if (++tags <= first) return;
     const end = parser.position;
     handler.close(
       tag.name.slice(tag.name.indexOf(':') + 1),
