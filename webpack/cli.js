@@ -1,4 +1,5 @@
 const path = require('node:path');
+const MinimizerPlugin = require('minimizer-webpack-plugin');
 const webpack = require('webpack');
 const { root, dist, resolve, typescript } = require('./shared');
 const { version } = require('../package.json');
@@ -17,7 +18,10 @@ module.exports = (_env, argv = {}) => ({
     // One file: modules that are imported late stay in it and are run when first needed.
     parser: { javascript: { dynamicImportMode: 'eager' } },
   },
-  optimization: { minimize: false },
+  // Small, since every start reads it as a whole.
+  optimization: {
+    minimizer: [new MinimizerPlugin({ minify: MinimizerPlugin.esbuildMinify, extractComments: false })],
+  },
   plugins: [
     new webpack.DefinePlugin({ MOLDSHEET_VERSION: JSON.stringify(version) }),
     new webpack.BannerPlugin({ banner: '#!/usr/bin/env node', raw: true }),

@@ -17,11 +17,11 @@ export function worksheetFunctionsOf(definition: Definition): WorksheetFunction[
 
 /** A definition as the worksheet sees it. */
 export function worksheetFunction(definition: Definition): WorksheetFunction {
-  return {
-    ...wordsOf(definition),
+  // Not spread, which would make all words at once.
+  return Object.assign(wordsOf(definition), {
     changes: changesOf(definition),
-    call: (args) => callDefinition(definition, args),
-  };
+    call: (args: readonly Argument[]) => callDefinition(definition, args),
+  });
 }
 
 /** Answers for every place of the arguments' common shape; a refusal stands in the place that it concerns. */

@@ -61,13 +61,18 @@ export function signature({ id, parameters }: Pick<FunctionWords, 'id' | 'parame
 
 export const familyOf = (id: string): string => id.slice(0, id.indexOf('.'));
 
-/** A definition's function in words. */
-export const wordsOf = (definition: Definition): FunctionWords => ({
-  id: definition.name,
-  family: familyOf(definition.name),
-  summary: definition.summary,
-  parameters: [...inputsOf(definition).map(parameterWords), UNITS_PARAMETER],
-});
+/** A definition's function in words; those of its parameters are made when first read, and a calculation reads none. */
+export function wordsOf(definition: Definition): FunctionWords {
+  let parameters: readonly ParameterWords[] | undefined;
+  return {
+    id: definition.name,
+    family: familyOf(definition.name),
+    summary: definition.summary,
+    get parameters() {
+      return (parameters ??= [...inputsOf(definition).map(parameterWords), UNITS_PARAMETER]);
+    },
+  };
+}
 
 function parameterWords(input: AnyInput): ParameterWords {
   const limits = limitsText(input);
