@@ -512,6 +512,22 @@ describe('our functions', () => {
   });
 });
 
+describe('a workbook that counts its days from 1904', () => {
+  it.each([
+    ['=DATE(1904,1,1)', 0],
+    ['=DATE(2026,1,1)', 46023 - 1462],
+    ['=YEAR(A1)', 1904],
+    ['=MONTH("1904-02-01")', 2],
+    ['="1904-01-02"+0', 1],
+    ['=TEXT(A1,"yyyy-mm-dd")', '1904-01-01'],
+    ['=EDATE(A1,1)', 31],
+    ['=WEEKDAY(A1)', 6],
+  ])('%s is %s', (formula, expected) => {
+    const made = book([sheet('Main', { A1: 0, Z9: formula })], { date1904: true });
+    expect(shown(made, 'Z9')).toEqual([expected]);
+  });
+});
+
 describe('hidden rows', () => {
   it('count for SUBTOTAL and AGGREGATE as they should', () => {
     const rows = [
