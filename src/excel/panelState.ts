@@ -1,3 +1,5 @@
+import { Store } from '../panel/store';
+
 /** What the panel shows in Excel, set by the ribbon as well: in the shared runtime both live in one page. */
 export interface PanelState {
   /** The id of a page of the panel. */
@@ -10,20 +12,21 @@ export interface Notice {
   readonly text: string;
 }
 
-let state: PanelState = { page: 'functions', notice: undefined };
-const listeners = new Set<() => void>();
+class Panel extends Store<PanelState> {
+  override set(change: Partial<PanelState>): void {
+    super.set(change);
+  }
+}
 
-export const readPanelState = (): PanelState => state;
+const panel = new Panel({ page: 'functions', notice: undefined });
+
+export const readPanelState = (): PanelState => panel.state;
 
 export const setPanelState = (change: Partial<PanelState>): void => {
-  state = { ...state, ...change };
-  for (const listener of listeners) listener();
+  panel.set(change);
 };
 
-export const subscribe = (listener: () => void): (() => void) => {
-  listeners.add(listener);
-  return () => listeners.delete(listener);
-};
+export const { subscribe } = panel;
 
 /** What an error says to the person. */
 export const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));

@@ -1,6 +1,7 @@
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { checkDeskOf } from '../panel/share/checkDesk';
 import type { WorkbookFiles } from '../panel/share/files';
+import { Store } from '../panel/store';
 import type { Workbook } from '../package/model';
 import type { KeptCell } from '../sheet/book';
 import { newWorkbook, readWorkbook, UnreadableWorkbook } from '../package';
@@ -51,16 +52,7 @@ const NEW_FILE = 'design-sheet.xlsx';
 const QUIET_MS = 400;
 
 /** The workbook on the desk: opened, changed, kept in the browser and saved to a file. */
-export class Session {
-  state: SessionState = {
-    fileName: NEW_FILE,
-    unsaved: false,
-    busy: true,
-    notice: null,
-    leftBehind: [],
-    calculating: false,
-    kept: [],
-  };
+export class Session extends Store<SessionState> {
   /** For copies of the workbook. */
   readonly files: WorkbookFiles = {
     name: () => this.state.fileName,
@@ -72,7 +64,6 @@ export class Session {
   };
   private opened = newWorkbook();
   private readonly drafts = new DraftKeeper();
-  private readonly listeners = new Set<() => void>();
   private readonly ids: readonly string[];
   /** What is kept in the browser is behind what the grid shows. */
   private stale = false;
@@ -83,6 +74,15 @@ export class Session {
     private readonly grid: Grid,
     private readonly functions: readonly WorksheetFunction[],
   ) {
+    super({
+      fileName: NEW_FILE,
+      unsaved: false,
+      busy: true,
+      notice: null,
+      leftBehind: [],
+      calculating: false,
+      kept: [],
+    });
     this.ids = functions.map(({ id }) => id);
     grid.refuses = (command) => {
       if (this.state.busy) return false;
@@ -107,11 +107,6 @@ export class Session {
       if (document.visibilityState === 'hidden') void this.keep();
     });
   }
-
-  subscribe = (listener: () => void): (() => void) => {
-    this.listeners.add(listener);
-    return () => this.listeners.delete(listener);
-  };
 
   /** Goes on where this tab or a closed one was, else with a sample, else with an empty workbook. */
   async start(sample: string | undefined): Promise<void> {
@@ -310,17 +305,6 @@ export class Session {
 
   private notify(kind: Notice['kind'], text: string): void {
     this.set({ notice: { kind, text } });
-  }
-
-  private set(change: Partial<SessionState>): void {
-    this.state = { ...this.state, ...change };
-    this.tell();
-  }
-
-  private tell(): void {
-    this.listeners.forEach((heard) => {
-      heard();
-    });
   }
 }
 

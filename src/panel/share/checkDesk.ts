@@ -1,6 +1,7 @@
 import { worksheetFunctions } from '../../call/functions';
 import type { CheckReport } from '../../workbook/check';
 import type { Workbook } from '../../package/model';
+import { Store } from '../store';
 import type { WorkbookFiles } from './files';
 
 export interface CheckState {
@@ -13,20 +14,21 @@ export interface CheckState {
   readonly dismissed: boolean;
 }
 
-const NOTHING: CheckState = { busy: false, fileName: '', dismissed: false };
+const NOTHING: CheckState = {
+  busy: false,
+  fileName: '',
+  report: undefined,
+  problem: undefined,
+  dismissed: false,
+};
 
 /** Whether a workbook's numbers still hold under the present functions. */
-export class CheckDesk {
-  state = NOTHING;
-  private readonly listeners = new Set<() => void>();
+export class CheckDesk extends Store<CheckState> {
   private turn = 0;
 
-  constructor(private readonly files: WorkbookFiles) {}
-
-  subscribe = (listener: () => void): (() => void) => {
-    this.listeners.add(listener);
-    return () => this.listeners.delete(listener);
-  };
+  constructor(private readonly files: WorkbookFiles) {
+    super(NOTHING);
+  }
 
   /** Looks at a workbook with the results that its file holds; without one, at the open workbook as it stands. */
   async look(stored?: Workbook): Promise<void> {
@@ -34,11 +36,11 @@ export class CheckDesk {
     this.set({ ...NOTHING, busy: true, fileName: this.files.name() });
     const found = await this.report(stored);
     // Another file was opened meanwhile.
-    if (turn === this.turn) this.set({ ...this.state, ...found, busy: false });
+    if (turn === this.turn) this.set({ ...found, busy: false });
   }
 
   dismiss(): void {
-    this.set({ ...this.state, dismissed: true });
+    this.set({ dismissed: true });
   }
 
   private async report(stored?: Workbook): Promise<Pick<CheckState, 'report' | 'problem'>> {
@@ -51,11 +53,6 @@ export class CheckDesk {
     } catch (error) {
       return { problem: error instanceof Error ? error.message : String(error) };
     }
-  }
-
-  private set(state: CheckState): void {
-    this.state = state;
-    for (const heard of this.listeners) heard();
   }
 }
 

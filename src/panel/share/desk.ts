@@ -1,5 +1,6 @@
 import { worksheetFunctions } from '../../call/functions';
 import type { RestoreReport, ShareOptions, SharedCell, ShareResult } from '../../share';
+import { Store } from '../store';
 import { renamed, type WorkbookFiles } from './files';
 
 /** How a copy is to be made. */
@@ -28,16 +29,10 @@ const WORD: Readonly<Record<ShareOptions['as'], string>> = {
 };
 
 /** Copies of one workbook for people without the functions: it lasts while the panel shows other pages. */
-export class ShareDesk {
-  state: ShareState = { choice: { as: 'native', basis: true, let: false } };
-  private readonly listeners = new Set<() => void>();
-
-  constructor(private readonly files: WorkbookFiles) {}
-
-  subscribe = (listener: () => void): (() => void) => {
-    this.listeners.add(listener);
-    return () => this.listeners.delete(listener);
-  };
+export class ShareDesk extends Store<ShareState> {
+  constructor(private readonly files: WorkbookFiles) {
+    super({ choice: { as: 'native', basis: true, let: false } });
+  }
 
   /** What was shared before no longer answers the choice. */
   choose(change: Partial<ShareChoice>): void {
@@ -95,11 +90,6 @@ export class ShareDesk {
     } finally {
       this.set({ busy: undefined });
     }
-  }
-
-  private set(change: Partial<ShareState>): void {
-    this.state = { ...this.state, ...change };
-    for (const heard of this.listeners) heard();
   }
 }
 

@@ -14,6 +14,7 @@ import { solveSheet } from '../../whatif/solve';
 import { clipboardOf, numberFormats, sheetOf, tableOf } from '../../whatif/table';
 import { readBracket, readValues } from '../../whatif/values';
 import type { Host, Range } from '../host';
+import { Store } from '../store';
 import { journalOf, type KeptJournal } from './journal';
 
 export type Mode = 'table' | 'solve';
@@ -55,30 +56,24 @@ const QUIET = 250;
 const TELL = 60;
 
 /** The what-if of one workbook: it lasts while the panel shows other pages, and a run goes on meanwhile. */
-export class WhatIfDesk {
-  state: DeskState = {
-    mode: 'table',
-    inputs: [EMPTY],
-    overFormulas: false,
-    read: '',
-    results: [],
-    target: '',
-    torn: undefined,
-  };
+export class WhatIfDesk extends Store<DeskState> {
   private readonly journal: KeptJournal;
-  private readonly listeners = new Set<() => void>();
   private stop: AbortController | undefined;
   private looking: ReturnType<typeof setTimeout> | undefined;
 
   constructor(private readonly host: Host) {
-    this.journal = journalOf(host.address ?? '');
-    this.state = { ...this.state, torn: this.journal.tornOff() };
+    const journal = journalOf(host.address ?? '');
+    super({
+      mode: 'table',
+      inputs: [EMPTY],
+      overFormulas: false,
+      read: '',
+      results: [],
+      target: '',
+      torn: journal.tornOff(),
+    });
+    this.journal = journal;
   }
-
-  subscribe = (listener: () => void): (() => void) => {
-    this.listeners.add(listener);
-    return () => this.listeners.delete(listener);
-  };
 
   setMode(mode: Mode): void {
     this.set({ mode, problem: undefined, notice: undefined });
@@ -335,13 +330,6 @@ export class WhatIfDesk {
     this.set({
       inputs: this.state.inputs.map((one, other) => (other === index ? input : one)),
       problem: undefined,
-    });
-  }
-
-  private set(change: Partial<DeskState>): void {
-    this.state = { ...this.state, ...change };
-    this.listeners.forEach((heard) => {
-      heard();
     });
   }
 }
