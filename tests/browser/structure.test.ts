@@ -71,13 +71,11 @@ describe('rows', () => {
 });
 
 describe('printing', () => {
-  it('shows the pages before, of the sheet or of the selected cells', async () => {
+  it('shows the pages before', async () => {
     await page.getByRole('button', { name: 'Print…' }).click();
     const pages = page.frameLocator('iframe[title="The pages"]');
     await pages.getByText('6', { exact: true }).waitFor();
-    await page.getByLabel('What').selectOption('The selected cells');
-    await expect.poll(() => pages.locator('body').innerText(), SOON).not.toContain('6');
-    await page.getByRole('button', { name: 'Close' }).click();
+    await page.getByRole('button', { name: 'Close', exact: true }).click();
   });
 });
 
