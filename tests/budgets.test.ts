@@ -9,9 +9,9 @@ import { describe, expect, it } from 'vitest';
 const BUDGETS: readonly { readonly file: string; readonly kB: number; readonly because: string }[] = [
   {
     file: 'dist/excel/functions.js',
-    kB: 175,
+    kB: 195,
     because:
-      'Excel shows #VALUE! for functions that come late. It holds the whole catalogue of some 180 functions with its texts, but not their checks and search words, and the parser of the equations. It was 162 before the last functions of basis 2 came',
+      'Excel shows #VALUE! for functions that come late. It holds the whole catalogue of some 180 functions with its texts, but not their checks and search words, and the parser of the equations. It was 162 before the functions, materials, sources and reasons of basis 2 came',
   },
   {
     file: 'dist/excel/taskpane.js',
