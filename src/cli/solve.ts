@@ -27,7 +27,7 @@ export const solve: Command = {
     'over-formulas': OVER_FORMULAS,
     json: {
       type: 'boolean',
-      says: 'Print {"cell":…,"value":…,"unit":…,"result":…,"runs":…} with all digits.',
+      says: 'Print {"cell":…,"value":…,"unit":…,"result":…,"runs":…,"stretch":…} with all digits.',
     },
   },
   takes: [1, 1],
@@ -48,14 +48,15 @@ export const solve: Command = {
       return solveSheet(copy, { vary, ...readBracket(ends), result, target: Number(target), overFormulas });
     });
     if (!solution) return 2;
-    const { input: found, value, result, met, runs, atEnd } = solution;
+    const { input: found, value, result, met, runs, atEnd, stretch } = solution;
     output.out(
       args.flag('json')
-        ? JSON.stringify({ cell: cellText(found.cell), value, unit: found.unit, result: met, runs })
+        ? JSON.stringify({ cell: cellText(found.cell), value, unit: found.unit, result: met, runs, stretch })
         : [
             line(found, value),
             line(result, met),
             ...(atEnd ? ['That is an end of the range: nearer values may meet the target as well.'] : []),
+            ...(stretch ? ['The target holds beside it too, on a stretch: this is one value of many.'] : []),
             `Found in ${runs} calculations of the workbook.`,
           ].join('\n'),
     );

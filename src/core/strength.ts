@@ -3,6 +3,8 @@ import { numberText } from './format';
 
 /** What the value of a named input says of its strength: Pa, at room temperature. */
 export interface Yielding {
+  /** As the table calls it. */
+  readonly name?: string | undefined;
   readonly yield?: number | undefined;
 }
 
@@ -18,6 +20,8 @@ export interface Margin {
   readonly stress: string;
   /** Name of the input that is the metal. */
   readonly metal: string;
+  /** Name of the metal itself; absent where it was given as a number. */
+  readonly called?: string | undefined;
   /** Pa; absent where the metal was given as a number. */
   readonly yield?: number;
   /** Yield over stress; infinite without stress. */
@@ -44,7 +48,9 @@ export function marginOf(
     if (typeof at !== 'number' || metal === undefined) return [];
     if (metal.yield === undefined) return [{ stress, metal: of, verdict: 'not known' }];
     const margin = at > 0 ? metal.yield / at : Infinity;
-    return [{ stress, metal: of, yield: metal.yield, margin, verdict: verdictOf(margin) }];
+    return [
+      { stress, metal: of, called: metal.name, yield: metal.yield, margin, verdict: verdictOf(margin) },
+    ];
   });
   const [first, ...others] = margins;
   if (first?.margin === undefined) return first;
@@ -63,10 +69,11 @@ export const marginText = (margin: number): string => {
 };
 
 /** What a person must know where there is too little between the stress and the yield. */
-export function marginCaution({ margin, metal, verdict }: Margin): string | undefined {
+export function marginCaution({ margin, metal, called, verdict }: Margin): string | undefined {
   if (margin === undefined || verdict === 'holds') return undefined;
   const what = marginText(margin);
+  const which = called === undefined ? metal : `${called} (${metal})`;
   return verdict === 'does not hold'
-    ? `Does not hold: ${metal} yields. ${what}, by its typical yield at 20 °C.`
-    : `Little to spare: ${metal} is close to yield. ${what}, by its typical yield at 20 °C; it is less above 100 °C.`;
+    ? `Does not hold: ${which} yields. ${what}, by its typical yield at 20 °C.`
+    : `Little to spare: ${which} is close to yield. ${what}, by its typical yield at 20 °C; it is less above 100 °C.`;
 }

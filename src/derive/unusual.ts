@@ -3,11 +3,18 @@ import { inputsOf, type AnyInput, type Definition } from '../core/define';
 import { quantityText } from '../core/format';
 import { fromSI, SYSTEMS, systemUnit, toSI, type System } from '../core/quantity';
 
-/**
- * Says of a value outside of the range that is usual in this trade what is usual, and whether the number would be usual
- * in the other system of units. The value is in SI.
- */
-export function unusualText({ reading }: AnyInput, value: unknown, system: System): string | undefined {
+/** What is to be said of a value outside of the range that is usual in this trade. */
+export interface Unusual {
+  readonly says: string;
+  /** The number would be usual in the other system of units. */
+  readonly fitsOther: boolean;
+}
+
+export const unusualText = (input: AnyInput, value: unknown, system: System): string | undefined =>
+  unusual(input, value, system)?.says;
+
+/** The value is in SI. */
+export function unusual({ reading }: AnyInput, value: unknown, system: System): Unusual | undefined {
   if (reading.as !== 'quantity' || !reading.usual || typeof value !== 'number') return undefined;
   const { kind } = reading;
   const bounds = boundsOf({ min: reading.usual[0], max: reading.usual[1] }, kind);
@@ -18,8 +25,11 @@ export function unusualText({ reading }: AnyInput, value: unknown, system: Syste
   const [unit, otherUnit] = [systemUnit(kind, system), systemUnit(kind, other)];
   const fits = unit !== otherUnit && inBounds(toSI(fromSI(value, unit), otherUnit), bounds);
   return fits
-    ? `${usually}; the number would be usual in ${otherUnit.symbol}: is the unit as meant?`
-    : usually;
+    ? {
+        says: `${usually}; the number would be usual in ${otherUnit.symbol}: is the unit as meant?`,
+        fitsOther: true,
+      }
+    : { says: usually, fitsOther: false };
 }
 
 /** Every input of a calculation that lies outside of what is usual: `friction 0: usually 0.05 to 0.6.` */

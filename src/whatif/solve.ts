@@ -29,12 +29,18 @@ export interface Solution {
   readonly runs: number;
   /** The value is an end of the range, so the target may be met beyond it too, or all the way to it. */
   readonly atEnd: boolean;
+  /** The target holds beside the value too, and not at this point alone. */
+  readonly stretch: boolean;
 }
 
 /** Of the bracket: closer than any shop can set, and few calculations of the workbook. */
 const TOLERANCE = 1e-12;
 /** Of the results at the ends. Near a jump a bracket closes without the result meeting the target. */
 const MET = 1e-6;
+/** Of the same: what rounding leaves where the target holds on a stretch. */
+const SAME = 1e-12;
+/** Of the width looked at: how far beside the value a stretch is looked for. */
+const BESIDE = 1e-3;
 
 /** Finds the value of one input, between two ends, at which a result cell shows the target; then puts the input back. */
 export async function solveSheet(
@@ -57,6 +63,22 @@ export async function solveSheet(
     options.onProgress?.(seen.size, NaN);
     return y;
   };
+  const offAt = (x: number): number => Math.abs((seen.get(x) ?? target) - target);
+  const holdsBeside = async (x: number): Promise<boolean> => {
+    const same = SAME * Math.max(offAt(low), offAt(high), Math.abs(target));
+    if (!(offAt(x) <= same)) return false;
+    for (const beside of [x - BESIDE * (high - low), x + BESIDE * (high - low)]) {
+      if (beside < low || beside > high) continue;
+      try {
+        if (Math.abs((await measure(beside)) - target) <= same) return true;
+      } catch (error) {
+        // No number there: the target does not hold on.
+        if (!(error instanceof Refusal)) throw error;
+      }
+    }
+    return false;
+  };
+  let stretch = false;
   const value = await puttingBack(cells, held, options.journal, async () => {
     const steps = rootSteps(low, high, { tolerance: TOLERANCE * Math.max(Math.abs(low), Math.abs(high)) });
     try {
@@ -65,7 +87,9 @@ export async function solveSheet(
         if (options.signal?.aborted) return undefined;
         step = steps.next((await measure(step.value)) - target);
       }
-      return step.value;
+      const found = step.value;
+      stretch = await holdsBeside(found);
+      return found;
     } catch (error) {
       if (!(error instanceof NotBracketed)) throw error;
       throw new Refusal(
@@ -81,7 +105,15 @@ export async function solveSheet(
       `${cellText(result)} jumps over ${target}, at ${cellText(vary)} = ${value}: there it is ${numberText(met)}.`,
     );
   }
-  return { input, result: heading, value, met, runs: seen.size, atEnd: value === low || value === high };
+  return {
+    input,
+    result: heading,
+    value,
+    met,
+    runs: seen.size,
+    atEnd: value === low || value === high,
+    stretch,
+  };
 }
 
 function numberIn(value: CellValue, cell: CellRef, when: string): number {

@@ -5,12 +5,12 @@ import { findDefinition } from '../call/findDefinition';
 import { NAMESPACE } from '../cells/namespace';
 import { readCall, type ReadCall } from '../call/readCall';
 import type { WorksheetFunction } from '../call/worksheetFunction';
-import { amountSI } from '../core/amount';
-import { inputsOf, type AnyInput, type Definition } from '../core/define';
+import { inputsOf, type Definition } from '../core/define';
 import { evaluate } from '../core/evaluate';
 import { quantityText } from '../core/format';
 import { systemUnit, toSI, type System } from '../core/quantity';
 import { isListed } from '../derive/words';
+import { unusual, type Unusual } from '../derive/unusual';
 import { nearestNames } from '../tables/names';
 import { cellAddress } from '../cells/address';
 import type { Limits } from '../sheet/budget';
@@ -45,7 +45,7 @@ export interface CheckReport {
   readonly unknown: readonly Finding[];
   /** Plain numbers that would be usual in the other system of units. */
   readonly otherUnits: readonly Finding[];
-  /** Values for which the equation was not made. */
+  /** Values for which the equation was not made, or that are not usual in this trade. */
   readonly outside: readonly Finding[];
   readonly cautions: readonly Finding[];
   /** Formulas that are not calculated here: the value stored in the file stands, with the reason. */
@@ -170,7 +170,8 @@ function look(call: CellCall): { readonly [K in keyof Told]: readonly string[] }
     const { rows, columns } = read.shape;
     for (let n = 0; n < Math.min(rows * columns, MOST_PLACES); n++) {
       const [row, column] = [Math.floor(n / columns), n % columns];
-      for (const says of unusual(definition, call, read, row, column)) otherUnits.add(says);
+      for (const { says, fitsOther } of unusualInputs(definition, call, read, row, column))
+        (fitsOther ? otherUnits : outside).add(says);
       try {
         const { values, system } = read.at(row, column);
         const found = evaluate(definition, values, system);
@@ -184,13 +185,14 @@ function look(call: CellCall): { readonly [K in keyof Told]: readonly string[] }
   return { otherUnits: [...otherUnits], outside: [...outside], cautions: [...cautions] };
 }
 
-function unusual(
+/** Of the inputs of one place, what SHOW.CHECK would say of each. */
+function unusualInputs(
   definition: Definition,
   { args, argTexts, id }: CellCall,
   read: ReadCall,
   row: number,
   column: number,
-): string[] {
+): Unusual[] {
   let system: System;
   try {
     system = read.systemAt(row, column);
@@ -198,26 +200,15 @@ function unusual(
     return [];
   }
   return inputsOf(definition).flatMap((input, i) => {
+    const { reading } = input;
     const cell = args[i] ? cellAt(args[i], row, column) : undefined;
-    const says = typeof cell === 'number' ? looksLikeOther(input, cell, system) : undefined;
-    return says === undefined ? [] : [`${id}, ${input.name} (${argTexts[i] ?? ''}): ${says}`];
+    if (reading.as !== 'quantity' || typeof cell !== 'number') return [];
+    const si = toSI(cell, systemUnit(reading.kind, system));
+    const found = unusual(input, si, system);
+    if (!found) return [];
+    const given = quantityText(si, reading.kind, system);
+    return [{ ...found, says: `${id}, ${input.name} (${argTexts[i] ?? ''}) ${given}: ${found.says}` }];
   });
-}
-
-/** A number outside what is usual that would be usual in the other system. */
-function looksLikeOther({ reading }: AnyInput, value: number, system: System): string | undefined {
-  if (reading.as !== 'quantity' || reading.usual === undefined) return undefined;
-  const { kind, usual } = reading;
-  const other: System = system === 'in' ? 'mm' : 'in';
-  const [low, high] = usual.map((amount) => amountSI(amount, kind)) as [number, number];
-  const isUsual = (one: System): boolean => {
-    const si = toSI(value, systemUnit(kind, one));
-    return si >= low && si <= high;
-  };
-  if (systemUnit(kind, system) === systemUnit(kind, other) || isUsual(system) || !isUsual(other))
-    return undefined;
-  const [read, meant] = [system, other].map((one) => `${value} ${systemUnit(kind, one).symbol}`);
-  return `${read ?? ''} is unusual (${quantityText(low, kind, system)} to ${quantityText(high, kind, system)}); is ${meant ?? ''} meant?`;
 }
 
 function definitionIfAny(id: string): Definition | undefined {

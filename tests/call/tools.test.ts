@@ -449,7 +449,7 @@ describe('SHOW', () => {
     const pillars = ['PLATE.PILLAR', 200_000, 2, 10, 60, 'P20', 'mm'] as const;
     expect(one('SHOW.MARGIN', ...pillars)).toBeCloseTo(830 / (200_000 / (2 * 25 * Math.PI)), 9);
     expect(one('SHOW.CHECK', ...pillars)).toContain(
-      'Does not hold: metal yields. Yield is 0.65 × the stress',
+      'Does not hold: P20 prehard (metal) yields. Yield is 0.65 × the stress',
     );
     expect(refusal('SHOW.MARGIN', 'SEAT.FORCE', 2000, 5, 0.15).message).toContain('PLATE.PILLAR');
     expect(refusal('SHOW.MARGIN', 'PLATE.PILLAR', 200_000, 2, 10, 60, '205 GPa', 'mm')).toMatchObject({

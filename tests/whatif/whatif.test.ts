@@ -264,6 +264,20 @@ describe('a solution', () => {
     expect((await solveSheet(bench, { ...goal, target: 0 }))?.value).toBeCloseTo(Math.PI / 2, 10);
   });
 
+  it('tells a stretch on which the target holds from a single point', async () => {
+    const clamped = new Bench({ A1: 5 }, (value) => Math.max(0, 1 - number(value('A1'))));
+    expect(await solveSheet(clamped, { ...goal, target: 0 })).toMatchObject({ met: 0, stretch: true });
+    expect(clamped.contents.get('A1')).toBe(5);
+    const line = new Bench({ A1: 5 }, (value) => number(value('A1')) - 1.5);
+    expect(await solveSheet(line, { ...goal, target: 0 })).toMatchObject({ value: 1.5, stretch: false });
+    const endsThere = new Bench({ A1: 5 }, (value) =>
+      number(value('A1')) > 0 ? new CellError('#VALUE!', 'none') : 0,
+    );
+    await expect(solveSheet(endsThere, { ...goal, low: -1, high: 0, target: 0 })).resolves.toMatchObject({
+      stretch: true,
+    });
+  });
+
   it('is refused by what the ends give where the target is not between', async () => {
     await expect(solveSheet(square(), { ...goal, target: 10 })).rejects.toThrow(
       '10 is not between what the ends give: Insert!R1 is 0 at 0 and 9 at 3.',

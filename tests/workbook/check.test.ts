@@ -54,12 +54,20 @@ describe('the check of a workbook', () => {
 
   it('asks for the units of a wall of 2 in, which is usual in millimetres', async () => {
     const { otherUnits } = await check({ B1: 2, A1: { formula: 'MOLD.COOL.TIME(B1,"ABS",450,120,190)' } });
-    expect(otherUnits[0]?.says).toMatch(/wall \(B1\): 2 in is unusual .* is 2 mm meant\?/);
+    expect(otherUnits[0]?.says).toMatch(
+      /wall \(B1\) 2 in: usually .* would be usual in mm: is the unit as meant\?/,
+    );
     const { otherUnits: none } = await check({
       B1: 2,
       A1: { formula: 'MOLD.COOL.TIME(B1,"ABS",230,50,90,,"mm")' },
     });
     expect(none).toEqual([]);
+  });
+
+  it('tells a friction of 0 as SHOW.CHECK does', async () => {
+    const { outside, otherUnits } = await check({ A1: { formula: 'MOLD.SEAT.FORCE(2000,5,0)' } });
+    expect(outside.map(({ says }) => says)).toContain('SEAT.FORCE, friction (0) 0: usually 0.05 to 0.6');
+    expect(otherUnits).toEqual([]);
   });
 
   it('tells what lies outside an equation’s range, and what to watch for', async () => {

@@ -25,6 +25,7 @@ export const dowelShear = formula({
   },
   result: 'F',
   sources: [derived('Mean shear stress over the section')],
+  notes: ['A capacity: for a margin divide by your load.'],
   cautions: [
     {
       says: 'This is where it breaks: divide by a margin. A soft plate gives way at the hole’s edge before a hard pin shears.',

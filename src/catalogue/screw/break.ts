@@ -28,6 +28,7 @@ export const screwBreak = procedure({
   valid: [classOfItsSystem],
   sources: CLASS_SOURCES,
   notes: [
+    'A capacity: for a margin divide by your load.',
     'The standards’ load tables round the stress area to three digits and the loads with it, by up to 0.7 %.',
   ],
   cautions: [

@@ -42,6 +42,7 @@ export const screwClassLoad = procedure({
   valid: [classOfItsSystem],
   sources: [...CLASS_SOURCES, commonPractice('0.75 of the proof load for screws that are taken out again')],
   notes: [
+    'A capacity where the screw is loaded straight: for a margin divide by your load.',
     'The standards’ load tables round the stress area to three digits and the loads with it, by up to 0.7 %.',
   ],
   cautions: [

@@ -40,6 +40,7 @@ export const threadStrip = formula({
   sources: STRIPPING_SOURCES,
   notes: [
     FULL_THREAD_ONLY,
+    'A capacity: for a margin divide by your load.',
     'In aluminum under a hardened screw the hole strips first: that is the normal case of mold plates.',
   ],
   cautions: [

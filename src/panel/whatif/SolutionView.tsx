@@ -23,7 +23,7 @@ interface Props {
 /** The value found, and a button that types it into the workbook. */
 export function SolutionView({ desk, solution, messages }: Props) {
   const styles = useStyles();
-  const { input, result, value, met, atEnd, runs } = solution;
+  const { input, result, value, met, atEnd, stretch, runs } = solution;
   return (
     <section className={styles.solution} aria-label="Solution">
       <h2 className={styles.heading}>{input.label}</h2>
@@ -35,6 +35,11 @@ export function SolutionView({ desk, solution, messages }: Props) {
       {atEnd && (
         <Text className={styles.says}>
           That is an end of the range: nearer values may meet the target as well.
+        </Text>
+      )}
+      {stretch && (
+        <Text className={styles.says}>
+          The target holds beside it too, on a stretch: this is one value of many.
         </Text>
       )}
       <Button className={styles.enter} onClick={() => void desk.enter()}>
