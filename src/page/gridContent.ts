@@ -1,9 +1,10 @@
 /** The workbook as the grid holds it, for the calculation. */
 import { BooleanNumber } from '@univerjs/core';
 import type { IRowData, Nullable, Worksheet } from '@univerjs/core';
+import { isDateFormat } from 'numfmt';
 import { cellFinder, type Workbook } from '../package/model';
 import type { BookCell, BookContent, BookSheet } from '../sheet/content';
-import type { GridCells } from './gridCells';
+import type { GridCell, GridCells } from './gridCells';
 import { sheetId } from './gridData';
 
 export function gridContent(
@@ -23,6 +24,9 @@ export function gridContent(
   };
 }
 
+const formatOf = (opened: Workbook, style: GridCell['style']): string =>
+  (typeof style === 'number' ? opened.styles[style]?.numberFormat : style?.numberFormat) ?? 'General';
+
 function sheetContent(opened: Workbook, sheet: Worksheet, cells: GridCells): BookSheet {
   const original = opened.sheets.find((_, index) => sheetId(index) === sheet.getSheetId());
   const before = original && cellFinder(original);
@@ -31,6 +35,9 @@ function sheetContent(opened: Workbook, sheet: Worksheet, cells: GridCells): Boo
     name: sheet.getName(),
     tables: original?.tables ?? [],
     ...(original?.filters && { filters: original.filters }),
+    ...(opened.styles.some(({ numberFormat }) => isDateFormat(numberFormat)) && {
+      isDate: (row, column) => isDateFormat(formatOf(opened, cells.read(row, column).style)),
+    }),
     rows: rows.map(([row, data]) => ({ row: Number(row), hidden: data?.hd === BooleanNumber.TRUE })),
     cells: cells.places().flatMap(({ row, column }): BookCell[] => {
       const { value, formula } = cells.typed(row, column);

@@ -177,6 +177,9 @@ export class Book {
     return {
       sheetNames: this.sheetNames,
       isFromMacintosh,
+      ...(sheets.some(({ isDate }) => isDate) && {
+        isDate: (sheet, row, column) => sheets[sheet]?.isDate?.(row, column) ?? false,
+      }),
       formulaAt: (sheet, row, column) => {
         const formula = this.calculation.sheets[sheet]?.formula(row, column);
         return formula?.row === row && formula.column === column ? formula.text : undefined;

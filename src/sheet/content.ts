@@ -30,6 +30,8 @@ export interface BookSheet {
   readonly rows: readonly { readonly row: number; readonly hidden: boolean }[];
   /** Cells joined into one: no result spills into them. */
   readonly merges?: readonly Area[];
+  /** Whether a cell is in a date format: a thread or a fraction typed there may have become a date. */
+  readonly isDate?: (row: number, column: number) => boolean;
   /** Areas in which hidden rows are hidden by a filter. */
   readonly filters?: readonly Area[];
 }

@@ -1,7 +1,8 @@
+import { cellAddress } from '../../cells/address';
 import { NAMESPACE } from '../../cells/namespace';
 import { CellError, type Argument, type Matrix } from '../../cells/value';
 import type { WorksheetFunction } from '../../call/worksheetFunction';
-import { ArrayValue, type Value } from '../values';
+import { ArrayValue, Reference, type Value } from '../values';
 import { inContext, type Context, type SheetFunction } from './spec';
 
 /** One of our functions as any other; it lifts, reads text and refuses by itself. */
@@ -27,7 +28,29 @@ export function ourFunction(one: WorksheetFunction): SheetFunction {
 function argumentOf(context: Context, value: Value): Argument {
   if (value === null) return null;
   if (typeof value !== 'object' || value instanceof CellError) return [[value]];
-  return rowsOf(context.array(value));
+  const rows = rowsOf(context.array(value));
+  return value instanceof Reference ? withoutDates(context, value, rows) : rows;
+}
+
+/**
+ * A number in a date format is no size: what was typed there, a thread or a fraction, may have become a day. Only the
+ * cell itself tells.
+ */
+function withoutDates({ workbook }: Context, { areas }: Reference, rows: Matrix): Matrix {
+  const [area] = areas;
+  const { isDate } = workbook;
+  if (!isDate || !area || areas.length > 1) return rows;
+  return rows.map((cells, down) =>
+    cells.map((value, right) => {
+      const row = area.top + down;
+      const column = area.left + right;
+      if (typeof value !== 'number' || !isDate(area.sheet, row, column)) return value;
+      return new CellError(
+        '#VALUE!',
+        `${cellAddress(row, column)} is a date: was a thread or a fraction such as 10-24 or 5/8 typed? Give the cell a number format, or the text format for a thread, and type it again`,
+      );
+    }),
+  );
 }
 
 function rowsOf(array: ArrayValue): Matrix {

@@ -86,6 +86,8 @@ export interface WorkbookView {
   readonly sheetNames: readonly string[];
   /** The characters above 127 that CHAR and CODE count are not those of Windows. */
   readonly isFromMacintosh: boolean;
+  /** Whether a cell is in a date format; absent where no cell is. */
+  readonly isDate?: (sheet: number, row: number, column: number) => boolean;
   /** The text of a cell's formula without its `=`. */
   formulaAt(sheet: number, row: number, column: number): string | undefined;
   /** The cells that the formula of a cell fills; its own where it fills no other. */
