@@ -35,6 +35,8 @@ const BLOCK = 44;
 /** Smaller than this nobody reads it at the bench. */
 const LEAST_ZOOM = 0.35;
 const FEW_PAGES = 2;
+/** Of a page's height: a row that does not fit any more goes to the next page, and rows grow with the fonts at hand. */
+const FILLED = 0.88;
 
 interface Fit {
   readonly landscape: boolean;
@@ -51,10 +53,9 @@ export function fit(width: number, height: number, paper: Paper, asked = false):
     const [across, down] = landscape ? [size.height, size.width] : [size.width, size.height];
     const room = { width: across - 2 * MARGIN, height: down - 2 * (MARGIN + BLOCK) };
     const wide = Math.min(1, room.width / Math.max(1, width));
-    // A row that does not fit any more leaves the foot of a page empty.
-    const tall = (FEW_PAGES * room.height * 0.95) / Math.max(1, height);
+    const tall = (FEW_PAGES * room.height * FILLED) / Math.max(1, height);
     const zoom = Math.min(wide, Math.max(tall, LEAST_ZOOM));
-    return { landscape, zoom, pages: Math.ceil((height * zoom) / (room.height * 0.95)) };
+    return { landscape, zoom, pages: Math.ceil((height * zoom) / (room.height * FILLED)) };
   };
   const [wanted, other] = [choice(asked), choice(!asked)];
   const many = Math.max(wanted.pages, other.pages) > FEW_PAGES;

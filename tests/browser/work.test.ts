@@ -88,7 +88,7 @@ describe('the work of a cell', () => {
     expect(await work().innerText()).toContain('Holds with these values.');
     // What the formula gives stands in the cell; the view works it out anew from the inputs.
     await work()
-      .getByText(/0\.0014\d+ in/)
+      .getByText(/0\.00\d+ in/)
       .first()
       .waitFor();
   });

@@ -114,7 +114,7 @@ describe('the rules find', () => {
     ],
     ['resources out of order', swap('bt:Urls', 'bt:ShortStrings'), 'Resources: bt:Urls stands too late'],
     ['an id that is no GUID', ['df8a15d4-', ''], 'is not a GUID'],
-    ['a version with too many digits', ['<Version>1.', '<Version>123456.'], 'Version: "123456.0.0.0"'],
+    ['a version with too many digits', ['<Version>2.', '<Version>123456.'], 'Version: "123456.0.0.0"'],
     [
       'a display name that is too long',
       ['DisplayName DefaultValue="', `$&${'x'.repeat(125)}`],

@@ -18,5 +18,5 @@ export const edgeMiddle = formula({
     'Touch both sides with the tip turned the same way: its size drops out, its runout only then. In a round hole touch on a line through ' +
       'the middle: find the middle of the other axis first, then touch this one again.',
   ],
-  related: ['EDGE.CENTRE'],
+  related: ['EDGE.CENTER'],
 });

@@ -256,7 +256,9 @@ export class ArgumentTexts implements NativeInput {
 
   /** Some programs take TRUE for the number 1. */
   private refuseTruth(text: string): void {
-    this.guards.push({ when: `ISLOGICAL(${text})`, code: '#VALUE!', says: `${this.input.name}: a number` });
+    // Of an expression LibreOffice tells by the look of what came before it, not by its value.
+    if (!text.startsWith('('))
+      this.guards.push({ when: `ISLOGICAL(${text})`, code: '#VALUE!', says: `${this.input.name}: a number` });
   }
 
   /** A blank cell counts as left out: what stands in for it. A text of its own is never blank. */
