@@ -193,7 +193,7 @@ describe('what if, in the panel', () => {
     await whatIf().getByRole('tab', { name: 'Solve' }).click();
     await whatIf().getByLabel('Cell to vary').fill(`${sheetName}!${DRAFT}`);
     await whatIf().getByLabel('Between').fill('3..20');
-    await whatIf().getByLabel('Cell to bring to the target').fill(`${sheetName}!${PUSH}`);
+    await whatIf().getByLabel('Cell to bring to the target').fill(`${sheetName}!${SINK}`);
     await whatIf()
       .getByLabel(/^Target/)
       .fill('900000');
@@ -204,9 +204,9 @@ describe('what if, in the panel', () => {
     await picture('not-bracketed');
     await whatIf()
       .getByLabel(/^Target/)
-      .fill('100');
+      .fill('0.002');
     await whatIf().getByRole('button', { name: 'Solve' }).click();
-    await whatIf().getByRole('region', { name: 'Solution' }).getByText('is then 100 lbf').waitFor();
+    await whatIf().getByRole('region', { name: 'Solution' }).getByText('is then 0.002 in').waitFor();
     await picture('solution');
     await whatIf()
       .getByRole('button', { name: `Put it into ${sheetName}!${DRAFT}` })
@@ -214,7 +214,7 @@ describe('what if, in the panel', () => {
     await whatIf()
       .getByText(/ is .* now\.$/)
       .waitFor();
-    expect(cellOf(await tab.savedWorkbook(), sheetName, PUSH)?.value).toBeCloseTo(100, 6);
+    expect(cellOf(await tab.savedWorkbook(), sheetName, SINK)?.value).toBeCloseTo(0.002, 9);
   });
 
   it('refuses to vary a formula until told that values may stand in for it', async () => {
