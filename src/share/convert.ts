@@ -17,6 +17,7 @@ import {
   inlineText,
   letText,
   nativeCall,
+  oneCell,
   putParts,
   type DataTables,
   type NativeCall,
@@ -304,7 +305,7 @@ export class Converter {
     place: Place,
     far: boolean,
   ): string[] {
-    const { parts, results } = native;
+    const { parts, results } = oneCell(native);
     if (this.options.let) {
       const texts = results.map((result) => letText(parts, result));
       if (texts.every((text) => text.length <= CELL_LIMIT)) return texts;
@@ -312,7 +313,8 @@ export class Converter {
     if (results.every((result) => inlineLength(parts, result) <= READABLE))
       return results.map((result) => inlineText(parts, result));
     const away = far ? native : distant();
-    const put = this.helpers.placeParts(whereText(place), `${NAMESPACE}.${definition.name}`, away.parts);
+    const working = oneCell(away);
+    const put = this.helpers.placeParts(whereText(place), `${NAMESPACE}.${definition.name}`, working.parts);
     return results.map((result) => fitting(putParts(result, put)));
   }
 }

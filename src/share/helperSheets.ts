@@ -1,4 +1,4 @@
-import { putColumns, putParts, tablesIn, type DataTables, type NativePart } from '../derive/native';
+import { putColumns, putParts, tablesIn, type DataTables, type OneCell } from '../derive/native';
 import type { CellDescription, SheetDescription } from '../package/description';
 import { columnLetters } from '../cells/address';
 
@@ -17,7 +17,7 @@ export class HelperSheets {
   ) {}
 
   /** Places the parts of a call and gives the text that names one of them. */
-  placeParts(where: string, what: string, parts: readonly NativePart[]): (name: string) => string {
+  placeParts(where: string, what: string, parts: OneCell['parts']): (name: string) => string {
     const first = this.nextRow + 1;
     const at = new Map(parts.map(({ name }, i) => [name, `${this.names.steps}!$C$${first + i}`]));
     const local = new Map(parts.map(({ name }, i) => [name, `$C$${first + i}`]));

@@ -5,6 +5,8 @@ import { KINDS, systemUnit, toSI, type Kind, type System } from '../../core/quan
 import { percentFrom, readQuantity } from '../../core/readQuantity';
 import { Refusal } from '../../core/refusal';
 import type { Unit } from '../../core/units';
+import { isPart } from './marks';
+import type { PartMaker, PartWords } from './parts';
 import { keyOf, type DataTables, type TableCell } from './tables';
 
 /** What stands in a cell, errors and blanks apart. */
@@ -54,6 +56,9 @@ export const constantText = (value: Content): string => {
   return value === null ? '0' : String(value).toUpperCase();
 };
 
+/** An expression in brackets, or one that has a row of its own, is never blank. */
+export const isCell = (text: string): boolean => !text.startsWith('(') && !isPart(text);
+
 /** Cells of a list that are asked one by one. */
 const MOST_ASKED = 20;
 
@@ -64,7 +69,10 @@ export const valueError = (says: string): string => `VALUE(${textOf(says.slice(0
 
 /** Native texts of units: one factor, or a choice where a cell decides the system. */
 export class UnitTexts {
-  constructor(private readonly units: NativeUnits) {}
+  constructor(
+    private readonly units: NativeUnits,
+    private readonly part: PartMaker = (_, text) => text,
+  ) {}
 
   get system(): System {
     return this.units.system;
@@ -87,6 +95,20 @@ export class UnitTexts {
     return this.units.varies && systemUnit(kind, 'in') !== systemUnit(kind, 'mm');
   }
 
+  /** The unit of a plain number, or both that a cell chooses from. */
+  says(kind: Kind): string {
+    const [inch, metric] = [systemUnit(kind, 'in').symbol, systemUnit(kind, 'mm').symbol];
+    return this.decide(kind) ? `${inch} or ${metric}` : systemUnit(kind, this.system).symbol;
+  }
+
+  /** The same as worksheet text. */
+  symbolText(kind: Kind): string {
+    const symbol = (system: System): string => textOf(systemUnit(kind, system).symbol);
+    return this.decide(kind)
+      ? `IF(${this.units.text}="mm",${symbol('mm')},${symbol('in')})`
+      : symbol(this.system);
+  }
+
   guards(): Guard[] {
     if (!this.units.varies) return [];
     const { text } = this.units;
@@ -104,7 +126,12 @@ export class UnitTexts {
     const of = (part: 'factor' | 'offset'): string => {
       const value = (system: System): string => nativeNumber(systemUnit(kind, system)[part]);
       if (value('in') === value('mm') || !this.units.varies) return value(this.units.system);
-      return `IF(${this.units.text}="mm",${value('mm')},${value('in')})`;
+      return this.part('', `IF(${this.units.text}="mm",${value('mm')},${value('in')})`, {
+        role: 'unit',
+        says: part === 'factor' ? `one ${this.says(kind)}` : `zero of ${this.says(kind)}`,
+        equation: `chosen by ${this.units.text}`,
+        unit: siUnit(kind),
+      });
     };
     return { factor: of('factor'), offset: of('offset') };
   }
@@ -123,9 +150,28 @@ export class ArgumentTexts implements NativeInput {
     private readonly units: UnitTexts,
     private readonly tables: DataTables,
     /** Gives a text the name of a symbol, so that it is worked out once. */
-    private readonly part: (symbol: string, text: string) => string,
+    private readonly part: PartMaker,
     private readonly follows: ArgumentTexts | undefined,
   ) {}
+
+  /** A part that stands for what was given. */
+  private own(symbol: string, text: string, kind: Kind, says = this.input.says): string {
+    return this.part(symbol, text, { ...this.words(says), equation: this.told(kind), unit: siUnit(kind) });
+  }
+
+  private words(says: string): PartWords {
+    return { role: 'input', says, equation: '', unit: '' };
+  }
+
+  /** Where a number comes from, with the unit that it has there. */
+  private told(kind: Kind): string {
+    const { argument } = this;
+    if (!argument) return 'left out';
+    const unit = this.units.says(kind);
+    const number = isPart(argument.text) ? 'the line above' : argument.text.replace(/^\((.*)\)$/, '$1');
+    const isPlain = argument.varies || typeof argument.content === 'number';
+    return isPlain && unit !== '' ? `${number} in ${unit}` : number;
+  }
 
   get given(): boolean {
     return this.argument !== undefined || this.input.default !== undefined || this.follows !== undefined;
@@ -193,7 +239,17 @@ export class ArgumentTexts implements NativeInput {
     if (!this.argument && this.follows) return this.follows.bound(symbol);
     const known = this.boundTexts.get(symbol);
     if (known !== undefined) return known;
-    const text = this.part(symbol, this.readBound(symbol));
+    const { binds } = this.input.reading as Extract<Reading, { as: 'named' }>;
+    const bound = binds?.[symbol];
+    const text = this.part(symbol, this.readBound(symbol), {
+      ...this.words(bound?.says ?? this.input.says),
+      equation: this.argument
+        ? isPart(this.argument.text)
+          ? 'of the line above'
+          : `of ${this.argument.text}`
+        : 'left out',
+      unit: bound ? siUnit(bound.gives) : '',
+    });
     this.boundTexts.set(symbol, text);
     return text;
   };
@@ -206,7 +262,11 @@ export class ArgumentTexts implements NativeInput {
     switch (reading.as) {
       case 'quantity': {
         if (!argument)
-          return this.part(input.symbol, nativeNumber(amountSI(input.default ?? 0, reading.kind)));
+          return this.own(
+            input.symbol,
+            nativeNumber(amountSI(input.default ?? 0, reading.kind)),
+            reading.kind,
+          );
         return this.quantity(reading.kind, reading, input.symbol);
       }
       case 'list':
@@ -230,7 +290,7 @@ export class ArgumentTexts implements NativeInput {
     const { argument, input } = this;
     if (!argument) throw new CannotBeNative(`${input.name} is missing`);
     const { text, varies, content } = argument;
-    if (!varies) return this.part(symbol, this.constant(content as Content, kind));
+    if (!varies) return this.own(symbol, this.constant(content as Content, kind), kind);
     const isText = typeof content === 'string';
     const live = kind === 'percent' ? this.percent(text) : this.units.toSI(text, kind);
     const leftOut = this.whenBlank(kind);
@@ -247,7 +307,7 @@ export class ArgumentTexts implements NativeInput {
       this.guards.push({ when, code: '#VALUE!', says: `${input.name}: a number` });
     }
     if (leftOut !== undefined) si = `IF(ISBLANK(${text}),${leftOut},${si})`;
-    const mark = this.part(symbol, si);
+    const mark = this.own(symbol, si, kind);
     // Zero is zero in every unit, and the cell itself reads better.
     const raw = systemUnit(kind, 'in').offset === 0 && !isText && leftOut === undefined ? text : undefined;
     this.limitGuards(mark, raw, limits, kind);
@@ -264,7 +324,7 @@ export class ArgumentTexts implements NativeInput {
   /** A blank cell counts as left out: what stands in for it. A text of its own is never blank. */
   private whenBlank(kind: Kind): string | undefined {
     const { argument, input, follows } = this;
-    if (input.reading.as !== 'quantity' || argument?.text.startsWith('(')) return undefined;
+    if (input.reading.as !== 'quantity' || (argument && !isCell(argument.text))) return undefined;
     if (follows) return follows.text;
     return input.default === undefined ? undefined : nativeNumber(amountSI(input.default, kind));
   }
@@ -484,9 +544,18 @@ export class ArgumentTexts implements NativeInput {
       [...others, ...own],
     );
     const at = binds.findIndex(([name]) => name === symbol) + 1;
-    if (!argument.varies) return find(textOf(text ?? ''), at);
-    this.asksName(argument.text, reading.number !== undefined);
-    return find(nameKey(argument.text), at);
+    if (argument.varies) this.asksName(argument.text, reading.number !== undefined);
+    const key = argument.varies ? nameKey(argument.text) : textOf(text ?? '');
+    return find.cell(this.rowOf(find.row, key, shortWhat(reading.what)), at);
+  }
+
+  /** The row of a table that a name stands in, found once for all that is read from it. */
+  rowOf(row: (key: string) => string, key: string, what: string): string {
+    const name = this.part('', key, {
+      ...this.words(this.input.says),
+      equation: this.argument && !isPart(this.argument.text) ? this.argument.text : 'the line above',
+    });
+    return this.part('', row(name), { ...this.words(`Line of the table: ${what}`), equation: 'looked up' });
   }
 
   /** What is no name, and what a look-up would take for a pattern, is refused. */

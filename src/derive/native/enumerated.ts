@@ -5,12 +5,16 @@ import { Refusal } from '../../core/refusal';
 import {
   constantText,
   hasWildcard,
+  isCell,
   nameKey,
-  valueError,
+  UnitTexts,
   withoutDoubles,
+  type Guard,
   type NativeArgument,
 } from './arguments';
-import type { CallArguments, NativeCall } from './index';
+import type { CallArguments } from './index';
+import { partMark } from './marks';
+import { NO_CHOICE, type NativeCall, type NativePart } from './parts';
 import type { DataTables, TableCell } from './tables';
 
 /** Beyond this a table is no help to anybody. */
@@ -70,15 +74,30 @@ export function enumerated(
         : nameKey(text),
     )
     .join('&"|"&');
-  return {
-    parts: [],
-    results: Array.from({ length: count }, (_, i) =>
-      guarded(asked, call, byUnits, (shift) => find(key, 1 + (byUnits ? 2 * i + shift : i))),
-    ),
-    looksUp: true,
-    notes: [],
-  };
+  const words = { role: 'input', unit: '' } as const;
+  const asksFor = asked.map(({ input }) => input.name).join(', ');
+  const parts: NativePart[] = [
+    { name: 'key', symbol: '', text: key, words: { ...words, says: asksFor, equation: textsOf(asked) } },
+    {
+      name: 'row',
+      symbol: '',
+      text: find.row(partMark('key')),
+      words: { ...words, says: `Line of the table: ${definition.name}`, equation: 'looked up' },
+    },
+  ];
+  const units = new UnitTexts(call.units);
+  const cell = (i: number, system: System): string =>
+    find.cell(partMark('row'), 1 + (byUnits ? 2 * i + SYSTEMS.indexOf(system) : i));
+  const results = Array.from({ length: count }, (_, i) =>
+    byUnits && call.units.varies
+      ? `IF(${call.units.text}="mm",${cell(i, 'mm')},${cell(i, 'in')})`
+      : cell(i, units.system),
+  );
+  const form = { guards: [...units.guards(), ...guardsOf(asked)], gates: [], results };
+  return { parts, variants: [{ when: [], form }], looksUp: true, notes: [] };
 }
+
+const textsOf = (asked: readonly Discrete[]): string => asked.map(({ text }) => text).join(', ');
 
 /** Undefined for an argument that is settled, 'no' for one that no list of names has. */
 function discrete(input: AnyInput, at: number, call: CallArguments): Discrete | 'no' | undefined {
@@ -88,7 +107,7 @@ function discrete(input: AnyInput, at: number, call: CallArguments): Discrete | 
   if (reading.as === 'choice') {
     const text = arg ? (arg.varies ? arg.text : undefined) : blank?.text;
     if (text === undefined) return undefined;
-    const mayBeBlank = input.default !== undefined && !text.startsWith('(');
+    const mayBeBlank = input.default !== undefined && isCell(text);
     return { at, input, text, names: reading.words, mayBeBlank };
   }
   if (blank) return 'no';
@@ -153,28 +172,20 @@ function answersOf(
   return { table: withoutDoubles(table), count: found[0]?.inch.length ?? 0, byUnits };
 }
 
-function guarded(
-  asked: readonly Discrete[],
-  { units }: CallArguments,
-  byUnits: boolean,
-  find: (shift: number) => string,
-): string {
-  const shift = SYSTEMS.indexOf(units.system);
-  const result =
-    byUnits && units.varies
-      ? `IF(${units.text}="mm",${find(SYSTEMS.indexOf('mm'))},${find(SYSTEMS.indexOf('in'))})`
-      : find(byUnits ? shift : 0);
-  const wild = asked.flatMap(({ input, text }) =>
-    input.reading.as === 'named' ? [hasWildcard(text), `NOT(ISTEXT(${text}))`] : [],
-  );
-  const names = wild.length === 0 ? result : `IF(OR(${wild.join(',')}),NA(),${result})`;
-  const choice = asked.flatMap(({ input, text }) =>
-    input.reading.as === 'choice' ? [hasWildcard(text)] : [],
-  );
-  const words =
-    choice.length === 0
-      ? names
-      : `IF(OR(${choice.join(',')}),${valueError('a word that is no choice here')},${names})`;
-  if (!units.varies) return words;
-  return `IF(AND(${units.text}<>"in",${units.text}<>"mm"),${valueError('units: in or mm')},${words})`;
-}
+/** What a look-up would take for a pattern is refused, and so is what is no name. */
+const guardsOf = (asked: readonly Discrete[]): Guard[] => [
+  ...asked.flatMap(({ input, text }): Guard[] =>
+    input.reading.as === 'choice'
+      ? [{ when: hasWildcard(text), code: '#VALUE!', says: `${input.name}: ${NO_CHOICE}` }]
+      : [],
+  ),
+  ...asked.flatMap(({ input, text }): Guard[] =>
+    input.reading.as === 'named'
+      ? [hasWildcard(text), `NOT(ISTEXT(${text}))`].map((when) => ({
+          when,
+          code: '#N/A',
+          says: `${input.name}: a name`,
+        }))
+      : [],
+  ),
+];

@@ -9,6 +9,7 @@ import {
 } from '../../core/define';
 import { answer, givesOf } from '../../core/evaluate';
 import { nativeNumber, toNative } from '../../core/expr/native';
+import { toText } from '../../core/expr/text';
 import { programFor } from '../../core/program';
 import type { Kind } from '../../core/quantity';
 import { Refusal } from '../../core/refusal';
@@ -17,33 +18,32 @@ import {
   CannotBeNative,
   constantText,
   nameKey,
+  siUnit,
   UnitTexts,
-  valueError,
   type Guard,
   type NativeArgument,
   type NativeUnits,
 } from './arguments';
-import type { NativePart } from './forms';
-import { partMark } from './marks';
 import { enumerated } from './enumerated';
+import { partMark, putColumns, putParts } from './marks';
+import type {
+  NativeCall,
+  NativeForm,
+  NativeGate,
+  NativePart,
+  NativeVariant,
+  PartMaker,
+  PartWords,
+} from './parts';
 import type { DataTables } from './tables';
-import { chosenAmong, variantsOf } from './variants';
+import { variantsOf } from './variants';
 
 export type { Content, NativeArgument, NativeUnits } from './arguments';
-export { arrayColumns, inlineLength, inlineText, letText, type NativePart } from './forms';
+export { arrayColumns, inlineLength, inlineText, letText, oneCell, type OneCell } from './forms';
 export { entryText } from './arguments';
+export type { NativeCall, NativePart } from './parts';
 export { putColumns, putParts, tablesIn } from './marks';
 export { DataTables } from './tables';
-
-/** A call in a worksheet's own functions. */
-export interface NativeCall {
-  readonly parts: readonly NativePart[];
-  /** One text, or one for each cell of a row; with marks of parts and of tables. */
-  readonly results: readonly string[];
-  readonly looksUp: boolean;
-  /** Sentences on what was settled when the call was written. */
-  readonly notes: readonly string[];
-}
 
 /** Why a call has no native form. */
 export interface Frozen {
@@ -75,12 +75,36 @@ export function nativeCall(
       new CallWriter(definition, variant, tables, parts).write();
     const [only, ...more] = variants;
     if (only && more.length === 0) return write(only.call);
-    const written = variants.map(({ when, call: own }) => ({ when, native: refusedOr(() => write(own)) }));
-    return chosenAmong(written, parts);
+    return together(
+      parts,
+      variants.map(({ when, call: own }) => ({ when, native: refusedOr(() => write(own)) })),
+    );
   } catch (error) {
     if (error instanceof CannotBeNative) return { frozen: error.message };
     throw error;
   }
+}
+
+/** The variants as one call. */
+function together(
+  parts: readonly NativePart[],
+  written: readonly { readonly when: NativeVariant['when']; readonly native: NativeCall | string }[],
+): NativeCall {
+  const calls = written.flatMap(({ native }) => (typeof native === 'string' ? [] : [native]));
+  if (calls.length === 0) {
+    const [why = ''] = written.flatMap(({ native }) => (typeof native === 'string' ? [native] : []));
+    throw new CannotBeNative(why);
+  }
+  return {
+    parts,
+    variants: written.flatMap(({ when, native }): NativeVariant[] =>
+      typeof native === 'string'
+        ? [{ when, form: native }]
+        : native.variants.map(({ form }) => ({ when, form })),
+    ),
+    looksUp: calls.some(({ looksUp }) => looksUp),
+    notes: [...new Set(calls.flatMap(({ notes }) => notes))],
+  };
 }
 
 /** Other words may be refused, or have no native form, where the present ones have: the copy then says so. */
@@ -109,8 +133,8 @@ class CallWriter {
     private readonly parts: NativePart[],
   ) {
     this.inputs = inputsOf(definition);
-    this.units = new UnitTexts(call.units);
-    const part = (symbol: string, text: string): string => this.part(symbol, text);
+    const part: PartMaker = (symbol, text, words) => this.part(symbol, text, words);
+    this.units = new UnitTexts(call.units, part);
     const make = (input: AnyInput, i: number): ArgumentTexts => {
       const present = this.texts[i];
       if (present) return present;
@@ -125,7 +149,7 @@ class CallWriter {
   }
 
   write(): NativeCall {
-    const results = this.results();
+    const { results, gates } = this.results();
     for (const text of this.texts) text.check();
     const guards = [
       ...this.units.guards(),
@@ -139,31 +163,30 @@ class CallWriter {
     ];
     return {
       parts: this.parts,
-      results: results.map((text) => guarded(guards, text)),
+      variants: [{ when: [], form: { guards, gates, results } }],
       looksUp: this.looksUp || this.texts.some(({ looksUp }) => looksUp),
       notes: this.texts.flatMap(({ notes }) => notes),
     };
   }
 
-  private results(): string[] {
+  private results(): Pick<NativeForm, 'results' | 'gates'> {
     const { definition } = this;
     switch (definition.type) {
       case 'formula':
-        return [this.formula(definition as Formula)];
+        return this.formula(definition as Formula);
       case 'lookup':
-        return [this.lookup(definition as Lookup)];
+        return { results: [this.lookup(definition as Lookup)], gates: [] };
       case 'procedure':
-        return this.procedure(definition as Procedure);
+        return { results: this.procedure(definition as Procedure), gates: [] };
     }
   }
 
-  private part(symbol: string, text: string): string {
-    if (/^(?:\(-)?[\w.]+\)?$/.test(text) || /^PI\(\)$/.test(text)) return text;
+  private part(symbol: string, text: string, words: PartWords): string {
     const same = this.parts.find((part) => part.symbol === symbol && part.text === text);
     if (same) return partMark(same.name);
     // Names in a LET do not tell capitals apart and must not look like cells.
     const name = `v${this.parts.length + 1}_${symbol.replace(/\W/g, '')}`;
-    this.parts.push({ name, symbol, text });
+    this.parts.push({ name, symbol, text, words });
     return partMark(name);
   }
 
@@ -177,7 +200,7 @@ class CallWriter {
     });
   }
 
-  private formula(formula: Formula): string {
+  private formula(formula: Formula): Pick<NativeForm, 'results' | 'gates'> {
     const program = programFor(formula, this.valuesNow());
     const known = new Map<string, string>();
     const symbols = new Map(program.symbols.map(({ symbol, input }) => [symbol, input]));
@@ -189,20 +212,25 @@ class CallWriter {
       if (!text) throw new Error(`${formula.name} has no ${symbol}`);
       return this.inputs[input]?.reading.as === 'quantity' ? text.text : text.bound(symbol);
     };
-    const asks = (gates: typeof program.start): [string, string][] =>
-      gates.map((gate) => [
-        toNative(gate.test, cell),
-        gate.type === 'words' ? constantText(gate.says) : valueError(refusalText(gate.argument, gate.says)),
-      ]);
-    const start = asks(program.start);
-    const late: [string, string][] = [];
-    for (const { symbol, expr, gates } of program.steps) {
-      known.set(symbol, this.part(symbol, toNative(expr, cell)));
-      late.push(...asks(gates));
+    const asks = (gates: typeof program.start): NativeGate[] =>
+      gates.map((gate) => ({
+        when: toNative(gate.test, cell),
+        says: gate.type === 'words' ? gate.says : refusalText(gate.argument, gate.says),
+        refuses: gate.type === 'refuse',
+      }));
+    const gates = asks(program.start);
+    for (const { symbol, step, written, expr, gates: late } of program.steps) {
+      const words: PartWords = {
+        role: 'step',
+        says: step.says,
+        equation: `${symbol} = ${toText(written)}`,
+        unit: siUnit(step.gives),
+      };
+      known.set(symbol, this.part(symbol, toNative(expr, cell), words));
+      gates.push(...asks(late));
     }
     const gives = (formula.steps[formula.result] as { gives: Kind }).gives;
-    const result = this.units.fromSI(cell(formula.result), gives);
-    return [...start, ...late].reduceRight((text, [when, then]) => `IF(${when},${then},${text})`, result);
+    return { results: [this.units.fromSI(cell(formula.result), gives)], gates };
   }
 
   private lookup(lookup: Lookup): string {
@@ -227,7 +255,7 @@ class CallWriter {
       [[arg.content.trim(), found]],
     );
     row.asksName(arg.text, false);
-    return present(find(nameKey(arg.text), 1));
+    return present(find.cell(row.rowOf(find.row, nameKey(arg.text), lookup.name), 1));
   }
 
   private procedure(procedure: Procedure): string[] {
@@ -251,9 +279,26 @@ class CallWriter {
     };
   }
 
+  /** What a step of a native form says: as the shown work does where it has the step, else as the form writes it. */
+  private stepWords(symbol: string, text: string): PartWords {
+    const shown = (this.definition as Procedure).steps?.[symbol];
+    const isFirst = !this.parts.some((part) => part.symbol === symbol);
+    return {
+      role: 'step',
+      says: shown?.says ?? 'Working',
+      equation: shown && isFirst ? shown.equation : `${symbol} = ${this.inSymbols(text)}`,
+      unit: shown && shown.gives !== 'text' ? siUnit(shown.gives) : '',
+    };
+  }
+
+  private inSymbols(text: string): string {
+    const symbols = putParts(text, (name) => this.parts.find((part) => part.name === name)?.symbol ?? '');
+    return putColumns(symbols, (id, at) => this.tables.tables.get(id)?.heads[at] ?? '');
+  }
+
   private writer(): NativeWriter {
     return {
-      step: (symbol, text) => this.part(symbol, `(${text})`),
+      step: (symbol, text) => this.part(symbol, `(${text})`, this.stepWords(symbol, text)),
       refuse: (when, says) => this.ownGuards.push({ when, code: '#VALUE!', says }),
       stepped: (title, heads, rows, at) => {
         this.looksUp = true;
@@ -291,32 +336,3 @@ class CallWriter {
 
 const refusalText = (argument: string, says: string): string =>
   `${argument} ${says.replace(/\{(\w+)\}/g, '$1')}`;
-
-/** Asks the guards in groups of one error kind, in their order. */
-function guarded(guards: readonly Guard[], result: string): string {
-  const groups: { code: Guard['code']; guards: Guard[] }[] = [];
-  for (const guard of guards) {
-    const last = groups.at(-1);
-    if (last?.code === guard.code) last.guards.push(guard);
-    else groups.push({ code: guard.code, guards: [guard] });
-  }
-  return groups.reduceRight((text, { code, guards: own }) => {
-    const [one, ...more] = [...new Set(own.map(({ when }) => when))];
-    const when = more.length > 0 ? anyOf([one ?? 'FALSE', ...more]) : one;
-    const says = [...new Set(own.map((guard) => guard.says))];
-    const error =
-      code === '#N/A'
-        ? 'NA()'
-        : valueError(says.length > 3 ? 'an argument is out of its limits' : says.join('; '));
-    return `IF(${when ?? 'FALSE'},${error},${text})`;
-  }, result);
-}
-
-/** Old programs take at most 30 arguments. */
-function anyOf(conditions: readonly string[]): string {
-  if (conditions.length < 30) return `OR(${conditions.join(',')})`;
-  const groups = Array.from({ length: Math.ceil(conditions.length / 29) }, (_, i) =>
-    anyOf(conditions.slice(29 * i, 29 * (i + 1))),
-  );
-  return anyOf(groups);
-}

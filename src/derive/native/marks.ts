@@ -21,3 +21,9 @@ export const putColumns = (text: string, column: (table: string, at: number) => 
 /** The tables whose columns a text reads. */
 export const tablesIn = (text: string): Set<string> =>
   new Set(Array.from(text.matchAll(COLUMN_MARK), (found) => found[1] ?? ''));
+
+/** The parts that a text names itself. */
+export const partsIn = (text: string): Set<string> =>
+  new Set(Array.from(text.matchAll(PART_MARK), (found) => found[1] ?? ''));
+
+export const isPart = (text: string): boolean => text.startsWith(PART.open);

@@ -17,14 +17,14 @@ export class DataTables {
 
   /**
    * Adds rows under their keys, the first of their cells, to the table of this title, or to another where it says
-   * otherwise of one of them. Gives the text that finds column `at` of the row that `key` (worksheet text) names; what
-   * the table does not have is #N/A, as a name that stands in no table is. The key itself is asked for wildcards by the
-   * caller.
+   * otherwise of one of them. Gives the text that finds the row which `key` (worksheet text) names, and the text of a
+   * column in it; what the table does not have is #N/A, as a name that stands in no table is. The key itself is asked
+   * for wildcards by the caller.
    */
   exact(
     table: Omit<DataTable, 'rows'>,
     rows: readonly (readonly TableCell[])[],
-  ): (key: string, at: number) => string {
+  ): { readonly row: (key: string) => string; readonly cell: (row: string, at: number) => string } {
     const id = this.place(table, rows);
     const known = this.byKey.get(id) ?? new Map<string, readonly TableCell[]>();
     for (const row of rows) {
@@ -32,7 +32,10 @@ export class DataTables {
       known.set(keyOf(row[0]), row);
       this.tables.get(id)?.rows.push([...row]);
     }
-    return (key, at) => `INDEX(${columnMark(id, at)},MATCH(${key},${columnMark(id, 0)},0))`;
+    return {
+      row: (key) => `MATCH(${key},${columnMark(id, 0)},0)`,
+      cell: (row, at) => `INDEX(${columnMark(id, at)},${row})`,
+    };
   }
 
   /** A whole table whose first column climbs; gives the text of column `at` in the last row not above `value`. */

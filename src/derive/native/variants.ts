@@ -1,12 +1,11 @@
 import { inputsOf, type AnyInput, type Definition } from '../../core/define';
-import { CannotBeNative, constantText, valueError, type NativeArgument } from './arguments';
-import type { NativePart } from './forms';
-import { partMark } from './marks';
-import type { CallArguments, NativeCall } from './index';
+import { constantText, isCell, type NativeArgument } from './arguments';
+import type { CallArguments } from './index';
+import type { Condition } from './parts';
 
-/** A call with its words settled, and when it is the one that counts: a worksheet condition on the cells. */
+/** A call with its words settled, and when it is the one that counts: worksheet conditions on the cells. */
 export interface Variant {
-  readonly when: readonly string[];
+  readonly when: readonly Condition[];
   readonly call: CallArguments;
 }
 
@@ -15,10 +14,9 @@ const MOST_VARIANTS = 12;
 
 /** One thing that a cell settles: which word, or whether there is anything. */
 interface Question {
-  readonly answers: readonly {
-    readonly when: string;
+  readonly answers: readonly (Condition & {
     readonly settle: (call: CallArguments) => CallArguments;
-  }[];
+  })[];
 }
 
 /** Equations differ by words and by what is left out. Every such form of a call whose cells may come to ask for it. */
@@ -27,8 +25,8 @@ export function variantsOf(definition: Definition, call: CallArguments): Variant
   for (const question of questions(definition, call)) {
     if (variants.length * question.answers.length > MOST_VARIANTS) continue;
     variants = variants.flatMap((variant) =>
-      question.answers.map(({ when, settle }) => ({
-        when: [...variant.when, when],
+      question.answers.map(({ when, says, settle }) => ({
+        when: [...variant.when, { when, says }],
         call: settle(variant.call),
       })),
     );
@@ -55,9 +53,6 @@ function questions(definition: Definition, call: CallArguments): Question[] {
   });
 }
 
-/** An expression is never blank. */
-const isCell = (text: string): boolean => !text.startsWith('(');
-
 const settled = (
   { args, leftOut = [], ...rest }: CallArguments,
   { name }: AnyInput,
@@ -76,6 +71,7 @@ function words(input: AnyInput, at: number, all: readonly string[], text: string
       const isDefault = input.default === word && isCell(text);
       return {
         when: isDefault ? `OR(ISBLANK(${text}),${same})` : same,
+        says: `${input.name} ${word}`,
         settle: (call) =>
           settled(call, input, at, { text: constantText(word), varies: false, content: word, value: word }),
       };
@@ -87,8 +83,16 @@ function givenOrNot(input: AnyInput, at: number, arg: NativeArgument): Question 
   const out = input.reading.as === 'list' ? `COUNTA(${arg.text})=0` : `ISBLANK(${arg.text})`;
   return {
     answers: [
-      { when: out, settle: (call) => settled(call, input, at, undefined) },
-      { when: `NOT(${out})`, settle: (call) => settled(call, input, at, arg) },
+      {
+        when: out,
+        says: `${input.name} left out`,
+        settle: (call) => settled(call, input, at, undefined),
+      },
+      {
+        when: `NOT(${out})`,
+        says: `${input.name} given`,
+        settle: (call) => settled(call, input, at, arg),
+      },
     ],
   };
 }
@@ -109,35 +113,4 @@ function dummy({ reading }: AnyInput, text: string): NativeArgument | undefined 
     default:
       return undefined;
   }
-}
-
-/** The variants one after another, each where its cells ask for it; of one that is refused, why. */
-export function chosenAmong(
-  variants: readonly { readonly when: readonly string[]; readonly native: NativeCall | string }[],
-  parts: NativePart[],
-): NativeCall {
-  const written = variants.flatMap(({ native }) => (typeof native === 'string' ? [] : [native]));
-  const [first] = written;
-  if (!first) {
-    const [why = ''] = variants.flatMap(({ native }) => (typeof native === 'string' ? [native] : []));
-    throw new CannotBeNative(why);
-  }
-  // A part of its own, so that long forms stand one under another and not within one cell.
-  const named = (text: string): string => {
-    const name = `v${parts.length + 1}_result`;
-    parts.push({ name, symbol: 'result', text });
-    return partMark(name);
-  };
-  const choose = (at: number): string =>
-    variants.reduceRight((rest, { when, native }) => {
-      const result = typeof native === 'string' ? valueError(native) : named(native.results[at] ?? '');
-      const all = when.length === 1 ? when[0] : `AND(${when.join(',')})`;
-      return `IF(${all ?? ''},${result},${rest})`;
-    }, valueError('a word that is no choice here'));
-  return {
-    parts,
-    results: first.results.map((_, at) => choose(at)),
-    looksUp: written.some(({ looksUp }) => looksUp),
-    notes: [...new Set(written.flatMap(({ notes }) => notes))],
-  };
 }
