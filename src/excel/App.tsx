@@ -6,15 +6,16 @@ import {
   MessageBarActions,
   MessageBarBody,
   tokens,
-  type Theme,
 } from '@fluentui/react-components';
-import { useSyncExternalStore } from 'react';
+import { useEffect, useSyncExternalStore } from 'react';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import type { Host } from '../panel/host';
 import { Panel } from '../panel/Panel';
 import { ShareTab } from '../panel/share/ShareTab';
+import { darkTheme, lightTheme } from '../panel/theme';
 import { DesignSheets } from './DesignSheets';
 import { excelFiles } from './files';
+import { isDark, onThemeLook } from './hostTheme';
 import { readPanelState, setPanelState, subscribe, type Notice } from './panelState';
 
 const useStyles = makeStyles({
@@ -39,19 +40,23 @@ const useStyles = makeStyles({
 interface Props {
   readonly host: Host;
   readonly functions: readonly WorksheetFunction[];
-  readonly theme: Theme;
 }
 
 /** The panel in Excel: the same as beside the workbook page, with the design sheets to insert. */
-export function App({ host, functions, theme }: Props) {
+export function App({ host, functions }: Props) {
+  const dark = useSyncExternalStore(onThemeLook, isDark);
+  useEffect(() => {
+    // Scroll bars and the controls of the browser follow Excel, not the system.
+    document.documentElement.style.colorScheme = dark ? 'dark' : 'light';
+  }, [dark]);
   return (
-    <FluentProvider theme={theme} style={{ height: '100%' }}>
+    <FluentProvider theme={dark ? darkTheme : lightTheme} style={{ height: '100%' }}>
       <Pages host={host} functions={functions} />
     </FluentProvider>
   );
 }
 
-function Pages({ host, functions }: Omit<Props, 'theme'>) {
+function Pages({ host, functions }: Props) {
   const styles = useStyles();
   const { page, notice } = useSyncExternalStore(subscribe, readPanelState);
   return (

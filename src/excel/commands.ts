@@ -1,6 +1,6 @@
 /// <reference types="office-js" />
 import { messageOf, setPanelState } from './panelState';
-import { reenterFormulas } from './reenter';
+import { reenterFormulas, type Reentered } from './reenter';
 
 /** The commands of the ribbon and the context menu, by the names that the manifest gives them. */
 export const commands = {
@@ -10,11 +10,8 @@ export const commands = {
   prepareForSharing: () => showPanel('share'),
 
   async reenterFormulas(): Promise<void> {
-    const { count, locked } = await reenterFormulas();
-    const entered = `${count} ${count === 1 ? 'formula' : 'formulas'} entered again.`;
-    if (locked.length > 0) {
-      await say('warning', `${entered} Unprotect ${locked.join(', ')} and try again for the rest.`);
-    } else if (count > 0) await say('success', entered);
+    const entered = await reenterFormulas();
+    if (entered.count + entered.locked.length > 0) await sayEntered(entered);
     else
       await say(
         'success',
@@ -22,11 +19,15 @@ export const commands = {
       );
   },
 
-  recalculateAll: () =>
-    Excel.run(async (context) => {
+  /** A full calculation leaves `#NAME?` as it is: what needs it is entered again first. */
+  async recalculateAll(): Promise<void> {
+    const entered = await reenterFormulas();
+    await Excel.run(async (context) => {
       context.workbook.application.calculate(Excel.CalculationType.full);
       await context.sync();
-    }),
+    });
+    if (entered.count + entered.locked.length > 0) await sayEntered(entered);
+  },
 } satisfies Record<string, () => Promise<void>>;
 
 /** Makes the commands known to Excel. Further clicks queue behind an event that is not completed. */
@@ -46,6 +47,13 @@ export const associateCommands = (): void => {
 const showPanel = async (page: string): Promise<void> => {
   setPanelState({ page, notice: undefined });
   await Office.addin.showAsTaskpane();
+};
+
+const sayEntered = ({ count, locked }: Reentered): Promise<void> => {
+  const entered = `${count} ${count === 1 ? 'formula' : 'formulas'} entered again.`;
+  return locked.length > 0
+    ? say('warning', `${entered} Unprotect ${locked.join(', ')} and try again for the rest.`)
+    : say('success', entered);
 };
 
 const say = async (intent: 'success' | 'warning' | 'error', text: string): Promise<void> => {

@@ -1,7 +1,6 @@
 /// <reference types="office-js" />
 import { createRoot } from 'react-dom/client';
 import { worksheetFunctions } from '../call/functions';
-import { darkTheme, lightTheme } from '../panel/theme';
 import { App } from './App';
 import { associateCommands } from './commands';
 import { ExcelHost } from './host';
@@ -19,14 +18,8 @@ const start = (): void => {
 const showPanel = (): void => {
   const place = document.getElementById('panel');
   if (!place) return;
-  const theme = prefersDark() ? darkTheme : lightTheme;
-  createRoot(place).render(<App host={new ExcelHost()} functions={worksheetFunctions} theme={theme} />);
+  createRoot(place).render(<App host={new ExcelHost()} functions={worksheetFunctions} />);
 };
-
-/** Excel's own theme where it tells, otherwise that of the system. */
-const prefersDark = (): boolean =>
-  (Office.context.officeTheme as Office.OfficeTheme | undefined)?.isDarkTheme ??
-  window.matchMedia('(prefers-color-scheme: dark)').matches;
 
 const say = (text: string): void => {
   const paragraph = document.createElement('p');

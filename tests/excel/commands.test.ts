@@ -1,4 +1,3 @@
-import { OfficeMockObject } from 'office-addin-mock';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { CellError, type CellValue } from '../../src/cells/value';
 import { associateCommands, commands } from '../../src/excel/commands';
@@ -7,7 +6,6 @@ import { installStandIn } from './standIn/install';
 import { StandInWorkbook } from './standIn/workbook';
 
 const showAsTaskpane = vi.fn(() => Promise.resolve());
-const calculate = vi.fn();
 const associated = new Map<string, (event: { completed: () => void }) => void>();
 
 /** Excel with one cell, by the project's stand-in. */
@@ -57,14 +55,22 @@ describe('the commands of the ribbon', () => {
   });
 
   it('recalculate everything', async () => {
-    // eslint-disable-next-line @typescript-eslint/no-unsafe-class-instance-assignment -- its class is but a shape
-    const excel = new OfficeMockObject({ context: { workbook: { application: { calculate } } } });
-    vi.stubGlobal('Excel', {
-      CalculationType: { full: 'Full' },
-      run: (body: (context: unknown) => unknown) => body(excel['context']),
-    });
+    const workbook = excelWith('MOLD.SEAT.FREEDRAFT(0.15)', 8.53);
     await click('recalculateAll');
-    expect(calculate).toHaveBeenCalledExactlyOnceWith('Full');
+    expect(workbook.fullCalculations).toBe(1);
+    expect(readPanelState().notice).toBeUndefined();
+  });
+
+  it('enter again what shows #NAME? when they recalculate everything, which alone would not heal it', async () => {
+    const workbook = excelWith('MOLD.SEAT.FREEDRAFT(0.15)', new CellError('#NAME?'));
+    const cell = () => workbook.sheet('Sheet1').getRangeByIndexes(0, 0, 1, 1).values[0]?.[0];
+    await workbook.execute([{ op: 'get', from: 0, to: 1, name: 'application' }]);
+    await workbook.execute([{ op: 'call', from: 1, to: 2, name: 'calculate', given: ['Full'] }]);
+    expect(cell()).toBe('#NAME?');
+    await click('recalculateAll');
+    // atan 0.15 by hand
+    expect(cell()).toBeCloseTo(8.5308, 3);
+    expect(readPanelState().notice?.text).toBe('1 formula entered again.');
   });
 
   it('enter formulas again and say how many', async () => {

@@ -73,21 +73,15 @@ describe('the generator', () => {
     ]);
   });
 
-  it('shares a pick list between parameters of one name and the same words, and only between those', () => {
-    const withChoices = (id: string, choices: string[]) =>
-      fake(id, [{ ...parameter, name: 'method', choices }]);
-    const { enums, functions } = functionsJson(
-      [withChoices('AAA', ['x', 'y']), withChoices('BBB', ['x', 'y']), withChoices('C.CC', ['x', 'z z'])],
+  it('leaves out pick lists, which Excel never shows for a parameter of type any, and keeps the words in the help', () => {
+    const says = 'How it adds up. One of: "worst", "rss"';
+    const file = functionsJson(
+      [fake('AAA', [{ ...parameter, name: 'method', says, choices: ['worst', 'rss'] }])],
       helpUrl,
     );
-    expect(functions.map(({ parameters }) => parameters[0]?.customEnumId)).toEqual([
-      'LIST_METHOD',
-      'LIST_METHOD',
-      'LIST_METHOD_C_CC',
-    ]);
-    expect(enums.map(({ id, values }) => [id, ...values.map(({ stringValue }) => stringValue)])).toEqual([
-      ['LIST_METHOD', 'x', 'y'],
-      ['LIST_METHOD_C_CC', 'x', 'z z'],
+    expect(Object.keys(file).sort()).toEqual(['allowErrorForDataTypeAny', 'functions']);
+    expect(file.functions[0]?.parameters).toEqual([
+      { name: 'method', description: says, type: 'any', dimensionality: 'matrix' },
     ]);
   });
 });
@@ -97,7 +91,7 @@ describe('the rules find', () => {
     [
       fake('GROUP.FN', [
         parameter,
-        { ...parameter, name: 'fit', optional: true, choices: ['loose'] },
+        { ...parameter, name: 'fit', optional: true },
         { ...parameter, name: 'loads', optional: true, repeating: true },
       ]),
     ],
@@ -105,11 +99,9 @@ describe('the rules find', () => {
   );
   const [fn] = right.functions as [ExcelFunction];
   const [width, fit, loads] = fn.parameters as [object, object, object];
-  const list = right.enums[0] as object;
   const withFn = (change: object) => ({ ...right, functions: [{ ...fn, ...change }] });
   const named = (name: string) => withFn({ id: name, name });
   const withParameters = (...parameters: object[]) => withFn({ parameters });
-  const withEnum = (change: object) => ({ ...right, enums: [{ ...list, ...change }] });
   const long = (length: number) => 'X'.repeat(length);
 
   it('nothing wrong in the file they start from', () => {
@@ -189,10 +181,11 @@ describe('the rules find', () => {
       withParameters({ ...width, type: 'number', cellValueType: 'cellvalue' }),
       'needs type any',
     ],
+    ['a pick list', { ...right, enums: [] }, 'Excel knows no enums'],
     [
-      'a pick list that is not there',
-      withParameters({ ...fit, customEnumId: 'NONE' }),
-      'there is no enum NONE',
+      'a parameter with a pick list',
+      withParameters({ ...width, customEnumId: 'ANY' }),
+      'Excel knows no customEnumId',
     ],
     [
       'a required parameter after an optional one',
@@ -219,25 +212,6 @@ describe('the rules find', () => {
         result: { type: 'any', dimensionality: 'scalar' },
       }),
       'needs a matrix result',
-    ],
-    ['an enum given twice', { ...right, enums: [list, list] }, 'enum LIST_FIT is there twice'],
-    ['an enum id that is too short', withEnum({ id: 'AB' }), 'enum "AB": 3 to 64'],
-    ['an enum of an unknown type', withEnum({ type: 'any' }), 'type must be one of string, number'],
-    [
-      'an enum value without a name',
-      withEnum({ values: [{ name: '', stringValue: 'a' }] }),
-      'name has 0 characters',
-    ],
-    ['an enum value without its value', withEnum({ values: [{ name: 'a' }] }), 'a has no stringValue'],
-    [
-      'an enum value of the other type',
-      withEnum({ type: 'number', values: [{ name: 'a', numberValue: '1' }] }),
-      'a has no numberValue',
-    ],
-    [
-      'a tooltip that is too long',
-      withEnum({ values: [{ name: 'a', stringValue: 'a', tooltip: long(257) }] }),
-      'tooltip has 257',
     ],
   ];
 

@@ -6,14 +6,9 @@
 export const functionsJsonFaults = (file: unknown, builtIn: ReadonlySet<string>): string[] => {
   const top = asObject(file);
   const functions = asList(top['functions']).map(asObject);
-  const enums = asList(top['enums'] ?? []).map(asObject);
   return [
-    ...unknownKeys('file', top, [
-      'functions',
-      'enums',
-      'allowErrorForDataTypeAny',
-      'allowCustomDataForDataTypeAny',
-    ]),
+    // Pick lists are refused here: Excel shows none for a parameter of type any, which all of ours are.
+    ...unknownKeys('file', top, ['functions', 'allowErrorForDataTypeAny', 'allowCustomDataForDataTypeAny']),
     ...(Array.isArray(top['functions']) ? [] : ['file: functions is missing']),
     ...(functions.length <= 20_000 ? [] : ['file: more than 20,000 functions']),
     ...(top['allowErrorForDataTypeAny'] === true
@@ -24,15 +19,13 @@ export const functionsJsonFaults = (file: unknown, builtIn: ReadonlySet<string>)
     ...repeated(functions.map((fn) => textOf(fn['id']).replaceAll('.', '_'))).map(
       (id) => `${id}: two ids differ only in dot against underscore, and are stored alike`,
     ),
-    ...functions.flatMap((fn) => functionFaults(fn, enums, builtIn)),
-    ...repeated(enums.map((list) => textOf(list['id']))).map((id) => `enum ${id} is there twice`),
-    ...enums.flatMap(enumFaults),
+    ...functions.flatMap((fn) => functionFaults(fn, builtIn)),
   ];
 };
 
 type Loose = Readonly<Record<string, unknown>>;
 
-const functionFaults = (fn: Loose, enums: readonly Loose[], builtIn: ReadonlySet<string>): string[] => {
+const functionFaults = (fn: Loose, builtIn: ReadonlySet<string>): string[] => {
   const id = textOf(fn['id']);
   const parameters = asList(fn['parameters']).map(asObject);
   return [
@@ -48,7 +41,7 @@ const functionFaults = (fn: Loose, enums: readonly Loose[], builtIn: ReadonlySet
     ...(parameters.length <= 128 ? [] : [`${id}: more than 128 parameters`]),
     ...(fn['result'] === undefined ? [`${id}: result is missing`] : []),
     ...typeFaults(`${id}: result`, asObject(fn['result'])),
-    ...parameters.flatMap((parameter) => parameterFaults(id, parameter, enums)),
+    ...parameters.flatMap((parameter) => parameterFaults(id, parameter)),
     ...orderFaults(id, parameters),
     ...optionFaults(id, asObject(fn['options']), asObject(fn['result'])),
   ];
@@ -74,21 +67,11 @@ const isCellReference = (name: string): boolean => {
   return inSheet || /^R[0-9]*C[0-9]*$/.test(name);
 };
 
-const parameterFaults = (id: string, parameter: Loose, enums: readonly Loose[]): string[] => {
+const parameterFaults = (id: string, parameter: Loose): string[] => {
   const called = `${id}(${textOf(parameter['name'])})`;
-  const list = parameter['customEnumId'];
   return [
     ...unknownKeys(called, parameter, [
-      ...[
-        'name',
-        'description',
-        'type',
-        'dimensionality',
-        'optional',
-        'repeating',
-        'cellValueType',
-        'customEnumId',
-      ],
+      ...['name', 'description', 'type', 'dimensionality', 'optional', 'repeating', 'cellValueType'],
     ]),
     ...sized(`${called}: name`, parameter['name'], 64),
     ...sized(`${called}: description`, parameter['description'], 512),
@@ -96,10 +79,6 @@ const parameterFaults = (id: string, parameter: Loose, enums: readonly Loose[]):
     ...(parameter['cellValueType'] === undefined || parameter['type'] === 'any'
       ? []
       : [`${called}: cellValueType needs type any`]),
-    ...(list === undefined ||
-    enums.some((one) => textOf(one['id']).toLowerCase() === textOf(list).toLowerCase())
-      ? []
-      : [`${called}: there is no enum ${textOf(list)}`]),
     ...(parameter['repeating'] !== true || parameter['dimensionality'] === 'matrix'
       ? []
       : [`${called}: a repeating parameter must be a matrix`]),
@@ -150,26 +129,6 @@ const optionFaults = (id: string, options: Loose, result: Loose): string[] => {
     ...(on('requiresParameterAddresses') && result['dimensionality'] !== 'matrix'
       ? [`${id}: requiresParameterAddresses needs a matrix result`]
       : []),
-  ];
-};
-
-const enumFaults = (list: Loose): string[] => {
-  const id = textOf(list['id']);
-  const kind = list['type'] === 'number' ? 'number' : 'string';
-  return [
-    ...unknownKeys(`enum ${id}`, list, ['id', 'type', 'values']),
-    ...(id.length >= 3 && id.length <= 64 ? [] : [`enum "${id}": 3 to 64 characters`]),
-    ...oneOf(`enum ${id}: type`, list['type'], ['string', 'number']),
-    ...asList(list['values'])
-      .map(asObject)
-      .flatMap((value) => [
-        ...unknownKeys(`enum ${id}`, value, ['name', `${kind}Value`, 'tooltip']),
-        ...sized(`enum ${id}: name`, value['name'], 256),
-        ...(typeof value[`${kind}Value`] === kind
-          ? []
-          : [`enum ${id}: ${textOf(value['name'])} has no ${kind}Value`]),
-        ...(value['tooltip'] === undefined ? [] : sized(`enum ${id}: tooltip`, value['tooltip'], 256)),
-      ]),
   ];
 };
 

@@ -12,6 +12,8 @@ export type Step =
     }
   | { readonly op: 'set'; readonly from: number; readonly name: string; readonly value: unknown }
   | { readonly op: 'load'; readonly from: number; readonly names: readonly string[] }
+  /** The steps of this batch belong to one undo step with others of the same number. */
+  | { readonly op: 'group'; readonly id: number }
   /** Asks for the file of the open workbook, in base 64. */
   | { readonly op: 'file' }
   /** Opens a file, in base 64, as a new workbook. */
@@ -28,6 +30,15 @@ export interface StandIn {
   readonly fire: (event: string) => void;
   /** Runs a command as a click on the ribbon does, until it says that it is completed. */
   readonly click: (command: string) => Promise<void>;
+  /** Office is set to another theme, which no event tells. */
+  readonly setTheme: (theme: {
+    readonly isDarkTheme?: boolean;
+    readonly bodyBackgroundColor?: string;
+  }) => void;
+  /** Settings of the document that were saved. */
+  readonly settings: Record<string, unknown>;
+  /** Requirement sets that this Excel has not: `ExcelApi 1.13`. */
+  readonly lacks: Set<string>;
 }
 
 /**
@@ -50,10 +61,15 @@ export const installStandIn = (
     'font',
   ];
   OBJECTS.push('charts', 'series', 'axes', 'title', 'tables', 'legend', 'categoryAxis', 'valueAxis');
+  OBJECTS.push('iterativeCalculation', 'dataValidation', 'names', 'borders');
   const METHODS =
-    /^(get[A-Z]|add$|insert|activate$|calculate$|delete$|clear$|merge$|select$|autofit|set[A-Z])/;
+    /^(get[A-Z]|add$|insert|activate$|calculate$|delete$|clear$|merge$|select$|autofit|set[A-Z]|unprotect$)/;
   const listeners: Record<string, Set<() => unknown>> = {};
+  const lacks = new Set<string>();
+  const settings: Record<string, unknown> = {};
+  const unsaved: Record<string, unknown> = {};
   let next = 1;
+  let groups = 0;
 
   class NotLoaded extends Error {
     readonly code = 'PropertyNotLoaded';
@@ -64,6 +80,8 @@ export const installStandIn = (
     readonly values = new Map<string, unknown>();
     readonly ids = new WeakMap<object, number>();
     readonly workbook = this.object(0);
+
+    constructor(private readonly group?: number) {}
 
     object(id: number): unknown {
       const object = new Proxy(
@@ -125,6 +143,7 @@ export const installStandIn = (
     async sync(): Promise<void> {
       const { steps } = this;
       this.steps = [];
+      if (this.group !== undefined) steps.unshift({ op: 'group', id: this.group });
       const { loaded, error } = await send(steps);
       for (const { from, name, value } of loaded) {
         const objects = name === 'items' ? (value as number[]).map((id) => this.object(id)) : value;
@@ -136,7 +155,7 @@ export const installStandIn = (
 
   const commands: Record<string, (event: { completed: () => void }) => void> = {};
   target['CustomFunctions'] = { associate: () => undefined, Error };
-  target['Office'] = {
+  const office = (target['Office'] = {
     HostType: { Excel: 'Excel' },
     onReady: (ready?: (info: unknown) => void) =>
       Promise.resolve({ host, platform: 'PC' }).then((info) => {
@@ -154,9 +173,20 @@ export const installStandIn = (
     FileType: { Compressed: 'compressed' },
     AsyncResultStatus: { Succeeded: 'succeeded' },
     context: {
-      requirements: { isSetSupported: () => true },
+      officeTheme: undefined as object | undefined,
+      requirements: { isSetSupported: (name: string, version: string) => !lacks.has(`${name} ${version}`) },
       document: {
         url: 'C:\\Sheets\\seat.xlsx',
+        settings: {
+          get: (name: string) => unsaved[name] ?? null,
+          set: (name: string, value: unknown) => {
+            unsaved[name] = value;
+          },
+          saveAsync: (done: (result: unknown) => void) => {
+            Object.assign(settings, unsaved);
+            done({ status: 'succeeded' });
+          },
+        },
         getFileAsync: (
           _type: string,
           { sliceSize }: { sliceSize: number },
@@ -181,11 +211,13 @@ export const installStandIn = (
         },
       },
     },
-  };
+  });
   target['Excel'] = {
     run: async (first: unknown, second?: (context: Context) => Promise<unknown>) => {
       const body = second ?? (first as (context: Context) => Promise<unknown>);
-      const context = new Context();
+      const isGrouped =
+        second !== undefined && (first as { mergeUndoGroup?: boolean }).mergeUndoGroup === true;
+      const context = new Context(isGrouped ? ++groups : undefined);
       const result = await body(context);
       if (context.steps.length > 0) await context.sync();
       return result;
@@ -201,6 +233,11 @@ export const installStandIn = (
   };
 
   return {
+    settings,
+    lacks,
+    setTheme: (theme) => {
+      office.context.officeTheme = theme;
+    },
     fire: (event) => {
       for (const listener of listeners[event] ?? []) listener();
     },
