@@ -86,10 +86,11 @@ async function restore(input: string, target: string, output: Output): Promise<n
   const report = await restoreWorkbook(workbook, worksheetFunctions);
   if (!report)
     throw new Failure(
-      `${input} carries no original formulas: it is no shared copy, or a program dropped them.`,
+      `${input} carries no original formulas: it is no shared copy, or its hidden sheet with them was taken away.`,
     );
   await writeBytes(target, report.bytes);
   output.out(changes(report));
+  for (const problem of report.problems) output.out(problem);
   output.out(`${report.restored} formulas put back, of ${report.basis}. Written to ${target}.`);
   return 0;
 }

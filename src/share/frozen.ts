@@ -15,6 +15,9 @@ import {
 import type { HelperSheets } from './helperSheets';
 import { readsOf, type Reads } from './reads';
 
+/** Nothing that a person fills in looks like it. */
+export const FROZEN_FILL = '#DDD9E6';
+
 export const OTHER_INPUTS = 'made for other inputs: ask for a new copy';
 
 /** Cells that a frozen formula may read one by one; of a larger range nobody could follow the questions. */

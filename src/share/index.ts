@@ -3,11 +3,11 @@ import { CellError } from '../cells/value';
 import { BASIS_TEXT } from '../call/version';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { DataTables } from '../derive/native';
-import { addSheets, withCustomXml, withoutCustomXml } from '../package/author';
+import { addSheets, withoutCustomXml } from '../package/author';
 import type { Limits } from '../sheet/budget';
 import { recalculate } from '../workbook/recalculate';
 import { tokenize } from '../cells/formulaTokens';
-import { cellAddress, type Area } from '../cells/address';
+import { areaAddress, cellAddress, type Area } from '../cells/address';
 import { cellFinder, type Sheet, type Workbook } from '../package/model';
 import { readWorkbook } from '../package';
 import type { CellChange } from '../package/changes';
@@ -17,9 +17,12 @@ import { basisSheet, SHARE_STYLES, type BasisLine } from './basisSheet';
 import { CalculatedWorkbook, type OurFormula } from '../workbook/calculated';
 import { Converter } from './convert';
 import { describeCall, withItsUnit } from './describe';
-import { FrozenWatch } from './frozen';
+import { FROZEN_FILL, FrozenWatch } from './frozen';
 import { HelperSheets } from './helperSheets';
-import { cellsAsShared, ORIGINAL_NAMESPACE, originalXml } from './original';
+import { EARLIER_NAMESPACE } from './earlierOriginal';
+import { contentText, type Original, type OriginalCell } from './original';
+import { RECORD_NAME, recordSheet } from './recordSheet';
+import { NO_FILL } from './restore';
 import { agrees } from '../workbook/agrees';
 import { placeKey, References } from '../workbook/references';
 import { Unconvertible } from './unconvertible';
@@ -60,9 +63,6 @@ export interface ShareResult {
 }
 
 const FORMULA_TEXT = /^\s*FORMULATEXT\(([^()]+)\)\s*$/i;
-
-/** Nothing that a person fills in looks like it. */
-const FROZEN_FILL = '#DDD9E6';
 
 /** A copy of the workbook for somebody who has nothing installed. */
 export async function shareWorkbook(
@@ -155,10 +155,12 @@ class Sharing {
     );
     const original = this.original(
       filled,
-      placed,
-      others,
+      noted,
       added.map(({ name }) => name),
     );
+    const carrying = addSheets(withoutCustomXml(filled, EARLIER_NAMESPACE), {
+      sheets: [recordSheet(this.freeName(RECORD_NAME), original)],
+    });
     const cells = rewritten.map(({ report }) => ({
       ...report,
       ...(watch.unwatched.includes(`${report.sheet}!${report.cell}`) && {
@@ -166,10 +168,7 @@ class Sharing {
       }),
     }));
     return {
-      bytes: saveWorkbook(
-        withCustomXml(withoutCustomXml(filled, ORIGINAL_NAMESPACE), ORIGINAL_NAMESPACE, original),
-        [],
-      ),
+      bytes: saveWorkbook(carrying, []),
       cells,
       left: this.left(),
     };
@@ -253,6 +252,12 @@ class Sharing {
   private joined(sheet: Sheet, row: number, column: number, note: string): string {
     const present = sheet.notes.find((one) => one.row === row && one.column === column)?.text;
     return present === undefined ? note : `${present}\n\n${note}`;
+  }
+
+  /** Of a note, what `joined` put behind the present one. */
+  private withoutPresent(sheet: Sheet, row: number, column: number, note: string): string {
+    const present = sheet.notes.find((one) => one.row === row && one.column === column)?.text;
+    return present === undefined ? note : note.slice(present.length).trim();
   }
 
   /** Formulas without our functions: to values in a copy of values; else only where they read a spill of ours. */
@@ -384,41 +389,41 @@ class Sharing {
     });
   }
 
-  private original(
-    copy: Workbook,
-    rewritten: readonly Rewritten[],
-    others: readonly CellChange[],
-    added: readonly string[],
-  ): string {
-    const mine = new Map<string, Map<string, { was: string; spill?: string }>>();
-    for (const { at } of rewritten) {
-      const area = this.calculated.spill(at.sheet, at.row, at.column);
-      const ofSheet = mine.get(at.sheet.name) ?? new Map<string, { was: string; spill?: string }>();
-      ofSheet.set(cellAddress(at.row, at.column), {
-        was: at.formula,
-        ...(area && { spill: `${cellAddress(area.top, area.left)}:${cellAddress(area.bottom, area.right)}` }),
+  /** What the copy holds, and what stood there before. */
+  private original(copy: Workbook, changes: readonly CellChange[], added: readonly string[]): Original {
+    const changed = new Map(changes.map((one) => [placeKey(one.sheet, one.row, one.column), one]));
+    const cells = copy.sheets.flatMap((sheet) => {
+      const before = this.workbook.sheets.find(({ name }) => name === sheet.name);
+      if (!before || added.includes(sheet.name)) return [];
+      const find = cellFinder(before);
+      const present = cellFinder(sheet);
+      const emptied = changes
+        .filter((one) => one.sheet === sheet.name && !present(one.row, one.column))
+        .map(({ row, column }) => ({ row, column, value: null, formula: undefined }));
+      return [...sheet.cells, ...emptied].flatMap((cell): OriginalCell[] => {
+        const { row, column, value, formula } = cell;
+        const change = changed.get(placeKey(sheet.name, row, column));
+        if (formula === undefined && value === null && !change) return [];
+        const own = find(row, column);
+        const area = own?.formula === undefined ? undefined : this.calculated.spill(before, row, column);
+        const note = change?.note ?? undefined;
+        return [
+          {
+            sheet: sheet.name,
+            row,
+            column,
+            is: contentText(present(row, column)),
+            ...(change && own?.formula !== undefined && { was: own.formula }),
+            ...(change && area && { spill: areaAddress(area) }),
+            ...(change?.style !== undefined && {
+              fill: this.workbook.styles[own?.style ?? 0]?.fill ?? NO_FILL,
+            }),
+            ...(note !== undefined && { note: this.withoutPresent(before, row, column, note) }),
+          },
+        ];
       });
-      mine.set(at.sheet.name, ofSheet);
-    }
-    for (const { sheet, row, column } of others) {
-      const cell = this.workbook.sheets
-        .find(({ name }) => name === sheet)
-        ?.cells.find((one) => one.row === row && one.column === column);
-      if (cell?.formula === undefined) continue;
-      const ofSheet = mine.get(sheet) ?? new Map<string, { was: string; spill?: string }>();
-      ofSheet.set(cellAddress(row, column), { was: cell.formula });
-      mine.set(sheet, ofSheet);
-    }
-    return originalXml({
-      basis: BASIS_TEXT,
-      added,
-      sheets: copy.sheets
-        .filter(({ name }) => !added.includes(name))
-        .map((sheet) => ({
-          name: sheet.name,
-          cells: cellsAsShared(sheet, mine.get(sheet.name) ?? new Map()),
-        })),
     });
+    return { basis: BASIS_TEXT, added, cells };
   }
 
   private left(): string[] {

@@ -13,7 +13,7 @@ const useStyles = makeStyles({
 
 /** What the colleague changed; the changes stay, the formulas come back around them. */
 export function ReturnedReport({
-  returned: { fileName, restored, changed, basis },
+  returned: { fileName, restored, changed, problems, basis },
   children,
 }: {
   readonly returned: Returned;
@@ -27,6 +27,11 @@ export function ReturnedReport({
         {restored} MOLD {restored === 1 ? 'formula is' : 'formulas are'} back. Shared with {basis}.{' '}
         {changed.length === 0 ? 'Nothing was changed.' : `${counted(changed.length)} changed since:`}
       </p>
+      {problems.map((problem) => (
+        <p key={problem} className={styles.says}>
+          {problem}
+        </p>
+      ))}
       {children}
       <CellList
         lines={changed.map(({ sheet, cell, before, now, kept }) => ({
