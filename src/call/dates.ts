@@ -1,4 +1,9 @@
 /** Names of threads and drills, such as 10-24 or 1/4, that a worksheet makes dates of as they are typed. */
+import type { Reading } from '../core/define';
+
+/** Whether what an argument names may look like a date to a worksheet: no name of a stiffness or an expansion does. */
+export const mayBeDate = (reading: Reading): boolean =>
+  (reading.as === 'named' || reading.as === 'set') && (!reading.number || reading.number.kind === 'length');
 
 /** Days as a worksheet counts them, from 1930 to 2099: what two figures typed with a hyphen or a slash can become. */
 const EARLIEST = 10_959;
@@ -18,8 +23,8 @@ function likelyTyped(serial: number): string[] {
   return seconds.flatMap((second) => [`${month}-${second}`, `${month}/${second}`]);
 }
 
-/** Why a date is refused, with the name that was typed most likely: the first that `find` does not refuse. */
-export function dateRefusal(serial: number, find: (name: string) => unknown): string {
+/** The name that was typed most likely where a worksheet made a date of it: the first that `find` does not refuse. */
+export function typedForDate(serial: number, find: (name: string) => unknown): string {
   const names = likelyTyped(serial);
   const isName = (name: string): boolean => {
     try {
@@ -29,6 +34,11 @@ export function dateRefusal(serial: number, find: (name: string) => unknown): st
       return false;
     }
   };
-  const typed = names.find(isName) ?? names[0] ?? '';
+  return names.find(isName) ?? names[0] ?? '';
+}
+
+/** Why a date is refused, and how to type what was meant. */
+export function dateRefusal(serial: number, find: (name: string) => unknown): string {
+  const typed = typedForDate(serial, find);
   return `is ${serial}, a date; was ${typed} typed? Type '${typed}`;
 }

@@ -6,7 +6,7 @@ import { KINDS, systemUnit, toSI, type Kind, type System } from '../core/quantit
 import { kindsWithUnit, percentFrom, readQuantity } from '../core/readQuantity';
 import { Refusal } from '../core/refusal';
 import { CellError, type CellValue } from '../cells/value';
-import { dateRefusal, isLikelyDate } from './dates';
+import { dateRefusal, isLikelyDate, mayBeDate } from './dates';
 import { systemNamed } from './places';
 
 /** An error in an argument's cell: it passes through to the result as a worksheet's own functions let it. */
@@ -133,12 +133,12 @@ function cellText(cell: CellValue): string {
 /** Names that one column is likely to repeat. */
 const MOST_NAMES = 500;
 
-function namedReader({ what, read, number }: Extract<Reading, { as: 'named' }>): CellReader {
+function namedReader(reading: Extract<Reading, { as: 'named' }>): CellReader {
+  const { what, read, number } = reading;
   const asNumber = number ? quantityReader(number.kind, number) : undefined;
   const asQuantity = (cell: CellValue, system: System): unknown =>
     number && asNumber ? number.means(asNumber(cell, system) as number) : undefined;
-  // Where a name may look like a date to a worksheet: none of a stiffness or an expansion does.
-  const mayBeDate = !number || number.kind === 'length';
+  const isDated = mayBeDate(reading);
   // The tables never change, and to find a designation as people write it takes its time.
   const known = { in: new Map<string, unknown>(), mm: new Map<string, unknown>() };
   const find = (text: string, system: System): unknown => {
@@ -150,7 +150,7 @@ function namedReader({ what, read, number }: Extract<Reading, { as: 'named' }>):
     return value;
   };
   return (cell, system) => {
-    if (mayBeDate && typeof cell === 'number' && isLikelyDate(cell))
+    if (isDated && typeof cell === 'number' && isLikelyDate(cell))
       throw new Refusal(dateRefusal(cell, (name) => find(name, system)));
     if (number && (typeof cell === 'number' || isNumberText(cell, number.kind)))
       return asQuantity(cell, system);

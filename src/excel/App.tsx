@@ -7,7 +7,7 @@ import {
   MessageBarBody,
   tokens,
 } from '@fluentui/react-components';
-import { useEffect, useSyncExternalStore } from 'react';
+import { lazy, useEffect, useSyncExternalStore } from 'react';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import type { Host } from '../panel/host';
 import { Panel } from '../panel/Panel';
@@ -17,6 +17,8 @@ import { DesignSheets } from './DesignSheets';
 import { excelFiles } from './files';
 import { isDark, onThemeLook } from './hostTheme';
 import { readPanelState, setPanelState, subscribe, type Notice } from './panelState';
+
+const CheckTab = lazy(async () => ({ default: (await import('./check/CheckTab')).CheckTab }));
 
 const useStyles = makeStyles({
   app: {
@@ -71,7 +73,8 @@ function Pages({ host, functions }: Props) {
         }}
         notice={notice && <NoticeBar {...notice} />}
         more={[
-          { id: 'share', title: 'Share', body: <ShareTab files={excelFiles} /> },
+          { id: 'share', title: 'Share', body: <ShareTab files={excelFiles} checks={false} /> },
+          { id: 'check', title: 'Check', body: <CheckTab /> },
           { id: 'sheets', title: 'Sheets', body: <DesignSheets /> },
         ]}
       />

@@ -1,11 +1,10 @@
 /// <reference types="office-js" />
-import type { CellValue, ErrorCode } from '../cells/value';
-import { CellError } from '../cells/value';
 import { worksheetFunctions } from '../call/functions';
 import { NAMESPACE } from '../cells/namespace';
 import type { CellInput, CellView, Host, Range, WorkbookTrial, WrittenTable } from '../panel/host';
 import type { CellRef } from '../whatif/plan';
 import { callLog } from './callLog';
+import { cellValue } from './cellValue';
 import { dressTable } from './dressTable';
 import { typedFormula } from './formulas';
 import { messageOf, setPanelState } from './panelState';
@@ -202,30 +201,6 @@ const blankSpilled = async (
     spilled.add(`${down} ${across}`);
   }
   return (down, across) => spilled.has(`${down} ${across}`);
-};
-
-const ERROR_CODES: ReadonlySet<string> = new Set<ErrorCode>([
-  '#VALUE!',
-  '#N/A',
-  '#NUM!',
-  '#DIV/0!',
-  '#REF!',
-  '#NAME?',
-  '#NULL!',
-  '#SPILL!',
-  '#CALC!',
-]);
-
-const cellValue = (value: unknown, type: string | undefined): CellValue => {
-  if (type === 'Empty') return null;
-  if (type === 'Error') {
-    const code = String(value);
-    return ERROR_CODES.has(code)
-      ? new CellError(code as ErrorCode)
-      : new CellError('#N/A', `Excel shows ${code}`);
-  }
-  if (typeof value === 'number' || typeof value === 'string' || typeof value === 'boolean') return value;
-  return null;
 };
 
 /** Excel reads what is written as if it were typed: `12 a` would become a time, `1/2` a date. */

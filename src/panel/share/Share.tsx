@@ -10,7 +10,7 @@ import {
   Spinner,
   tokens,
 } from '@fluentui/react-components';
-import { useState, useSyncExternalStore } from 'react';
+import { useState, useSyncExternalStore, type ReactNode } from 'react';
 import { CheckPart } from './CheckPart';
 import { deskOf, type ShareChoice, type ShareDesk, type ShareState } from './desk';
 import { chooseFile, download, type WorkbookFiles } from './files';
@@ -39,8 +39,16 @@ const KINDS: readonly { readonly as: ShareChoice['as']; readonly label: string }
   { as: 'values', label: 'Values only, each formula told in a note' },
 ];
 
+export interface ShareProps {
+  readonly files: WorkbookFiles;
+  /** What is said first: how the program that the panel stands in shares workbooks. */
+  readonly before?: ReactNode;
+  /** False where the check of the numbers has a place of its own. */
+  readonly checks?: boolean;
+}
+
 /** Copies for colleagues who have no MOLD functions, and their way back. */
-export function Share({ files }: { readonly files: WorkbookFiles }) {
+export function Share({ files, before, checks = true }: ShareProps) {
   const styles = useStyles();
   const desk = deskOf(files);
   const state = useSyncExternalStore(desk.subscribe, () => desk.state);
@@ -61,8 +69,13 @@ export function Share({ files }: { readonly files: WorkbookFiles }) {
   );
   return (
     <section className={styles.view} aria-label="Share" tabIndex={0}>
-      <CheckPart files={files} />
-      <hr className={styles.divide} />
+      {checks && (
+        <>
+          <CheckPart files={files} />
+          <hr className={styles.divide} />
+        </>
+      )}
+      {before}
       <MakeCopy desk={desk} state={state} />
       <div aria-live="polite">
         {problem !== undefined && (

@@ -113,6 +113,14 @@ function referenceAt(tokens: readonly Token[], at: number): Reference | undefine
   return { area, end, ...(hasSheet ? { sheet: unquoted(tokens[at] as Token) } : {}) };
 }
 
+/** The cells that an argument is, where it is nothing else. */
+export function cellsOf(
+  argument: readonly Token[],
+): { readonly area: Area; readonly sheet?: string } | undefined {
+  const found = referenceAt(argument, 0);
+  return found?.end === argument.length - 1 ? found : undefined;
+}
+
 const unquoted = ({ kind, text }: Token): string =>
   kind === 'quoted' ? text.slice(1, -1).replaceAll("''", "'") : text;
 

@@ -1,0 +1,229 @@
+import { CellError, type Argument, type CellValue } from '../../cells/value';
+import { isLikelyDate, mayBeDate, typedForDate } from '../../call/dates';
+import type { WorksheetFunction } from '../../call/worksheetFunction';
+import { inputsOf } from '../../core/define';
+import type { CellRef } from '../../whatif/plan';
+import { cellText } from '../../whatif/plan';
+import { callsIn, type Call } from '../../panel/work/calls';
+import { cellsOf, readGiven, type Surroundings } from '../../panel/work/givenArguments';
+import { definitionOf } from '../../panel/work/workOfCell';
+import { isOurs } from '../formulas';
+import { readFrom, type Facts, type FormulaCell, type SheetFacts } from './facts';
+
+/** What a button of a finding does. */
+export type Cure =
+  | { readonly does: 'go'; readonly to: CellRef }
+  | { readonly does: 'enter text'; readonly into: CellRef; readonly text: string }
+  | { readonly does: 're-enter' }
+  | { readonly does: 'fetch the list' }
+  | { readonly does: 'calculate automatically' }
+  | { readonly does: 'stop iterating' }
+  | { readonly does: 'unprotect'; readonly sheet: string };
+
+export const GROUPS = ['mode', 'protected', 'lost', 'oldList', 'blank', 'errors', 'tables'] as const;
+
+export interface Finding {
+  readonly group: (typeof GROUPS)[number];
+  /** Absent for what is true of the whole workbook. */
+  readonly at?: CellRef;
+  readonly says: string;
+  readonly cures: readonly Cure[];
+}
+
+/**
+ * What keeps the open workbook from being right. `entered` are the cells that were entered again before: where they
+ * still show `#NAME?`, Excel does not know their function.
+ */
+export async function examine(
+  facts: Facts,
+  functions: readonly WorksheetFunction[],
+  entered: ReadonlySet<string>,
+): Promise<Finding[]> {
+  const found: Finding[] = modeFindings(facts);
+  for (const sheet of facts.sheets) {
+    const around: Surroundings = { sheet: sheet.name, read: readFrom(facts), functions };
+    const ours = sheet.formulas.filter(({ formula }) => isOurs(formula));
+    if (sheet.isProtected && ours.length > 0) found.push(protectedFinding(sheet));
+    for (const cell of sheet.formulas) {
+      if (cell.formula.toUpperCase().startsWith('=TABLE(')) found.push(tableFinding(sheet, cell));
+      else if (ours.includes(cell)) found.push(...(await ourFindings(cell, around, entered)));
+      else if (cell.value instanceof CellError)
+        found.push(errorFinding(sheet.name, cell, shownError(cell.value)));
+    }
+  }
+  return found;
+}
+
+function modeFindings({ mode, iterates }: Facts): Finding[] {
+  const found: Finding[] = [];
+  if (mode === 'Manual') {
+    found.push({
+      group: 'mode',
+      says: 'Excel calculates only when told to (F9): what the cells show may be older than their inputs.',
+      cures: [{ does: 'calculate automatically' }],
+    });
+  }
+  if (iterates) {
+    found.push({
+      group: 'mode',
+      says: 'Iterative calculation is on: a MOLD function in a circle of cells gives #CALC!, and a circle made by mistake is not reported.',
+      cures: [{ does: 'stop iterating' }],
+    });
+  }
+  return found;
+}
+
+const protectedFinding = ({ name }: SheetFacts): Finding => ({
+  group: 'protected',
+  says: `${name} is protected: its formulas cannot be entered again there, nor a list or a text format be set. Protect it again afterwards (Review, Protect Sheet).`,
+  cures: [{ does: 'unprotect', sheet: name }],
+});
+
+function tableFinding({ name }: SheetFacts, { row, column }: FormulaCell): Finding {
+  const at = { sheet: name, row, column };
+  return {
+    group: 'tables',
+    at,
+    says: 'is part of a data table (What-If Analysis), which stays empty or in error over MOLD functions, as Goal Seek gives wrong numbers. The What if tab, TRY.TABLE and TRY.SOLVE do the same rightly.',
+    cures: [{ does: 'go', to: at }],
+  };
+}
+
+const shownError = ({ code, message }: CellError): string => (message === '' ? code : `${code} ${message}`);
+
+const errorFinding = (
+  sheet: string,
+  { row, column }: FormulaCell,
+  says: string,
+  cures: readonly Cure[] = [],
+): Finding => {
+  const at = { sheet, row, column };
+  return { group: 'errors', at, says, cures: [...cures, { does: 'go', to: at }] };
+};
+
+async function ourFindings(
+  cell: FormulaCell,
+  around: Surroundings,
+  entered: ReadonlySet<string>,
+): Promise<Finding[]> {
+  const { sheet } = around;
+  const at = { sheet, row: cell.row, column: cell.column };
+  const calls = callsIn(cell.formula);
+  if (cell.value instanceof CellError && cell.value.code === '#NAME?') {
+    const unknown = calls.find(({ id }) => !around.functions.some((fn) => fn.id === id));
+    if (unknown)
+      return [errorFinding(sheet, cell, `#NAME? There is no function ${unknown.id} in this version.`)];
+    const isOld = entered.has(cellText(at));
+    return [
+      isOld
+        ? {
+            group: 'oldList',
+            at,
+            says: `still shows #NAME?: Excel goes by an older list of functions, without ${calls[0]?.id ?? 'this one'}. It keeps a list up to a day.`,
+            cures: [{ does: 'fetch the list' }],
+          }
+        : {
+            group: 'lost',
+            at,
+            says: 'shows #NAME?: it was calculated while the add-in was missing. Only entering it again heals it.',
+            cures: [{ does: 're-enter' }],
+          },
+    ];
+  }
+  const blanks = (await Promise.all(calls.map((call) => blankFindings(call, at, around)))).flat();
+  if (!(cell.value instanceof CellError)) return blanks;
+  const { message, cures } = await whyInError(calls, around);
+  const says = message === '' ? shownError(cell.value) : `${cell.value.code} ${message}`;
+  return [...blanks, errorFinding(sheet, cell, says, cures)];
+}
+
+/** Inputs whose cell is blank: Excel hands over 0 for it, where the function would say or take something else. */
+async function blankFindings(call: Call, at: CellRef, around: Surroundings): Promise<Finding[]> {
+  const fn = around.functions.find(({ id }) => id === call.id);
+  if (!fn) return [];
+  const found: Finding[] = [];
+  for (const [place, argument] of call.args.entries()) {
+    const parameter = fn.parameters[place];
+    const cells = cellsOf(argument);
+    if (!parameter || !cells) continue;
+    const given = await readGiven(argument, around);
+    if (!isOneBlank(given.value)) continue;
+    const blank = { sheet: cells.sheet ?? around.sheet, row: cells.area.top, column: cells.area.left };
+    const cures: Cure[] = [{ does: 'go', to: blank }];
+    const reader = `${fn.id} in ${cellText(at)}`;
+    if (!parameter.optional) {
+      found.push({ group: 'blank', at: blank, says: `is blank: ${reader} needs ${parameter.name}.`, cures });
+    } else if (await zeroCounts(call, place, fn, around)) {
+      found.push({
+        group: 'blank',
+        at: blank,
+        says: `is blank: Excel may hand it to ${reader} as 0, not as left out. Type ${parameter.name}, or take the cell out of the formula.`,
+        cures,
+      });
+    }
+  }
+  return found;
+}
+
+/** The value of an argument that is one cell; undefined for ranges and what was left out. */
+const onlyCell = (value: Argument): CellValue | undefined =>
+  value?.length === 1 && value[0]?.length === 1 ? value[0][0] : undefined;
+
+const isOneBlank = (value: Argument): boolean => onlyCell(value) === null;
+
+/** Whether a call answers with something else than a refusal for 0 in a place, and other than without it. */
+async function zeroCounts(
+  call: Call,
+  place: number,
+  fn: WorksheetFunction,
+  around: Surroundings,
+): Promise<boolean> {
+  const given = (await Promise.all(call.args.map((one) => readGiven(one, around)))).map(({ value }) => value);
+  const withZero = fn.call(given.map((value, at) => (at === place ? [[0]] : value)));
+  const [first = null] = withZero[0] ?? [];
+  return !(first instanceof CellError) && JSON.stringify(withZero) !== JSON.stringify(fn.call(given));
+}
+
+/** What the first function in error says; Excel shows it beside the cell but does not hand it over. */
+async function whyInError(
+  calls: readonly Call[],
+  around: Surroundings,
+): Promise<{ message: string; cures: readonly Cure[] }> {
+  for (const call of calls) {
+    const fn = around.functions.find(({ id }) => id === call.id);
+    if (!fn) continue;
+    const given = await Promise.all(call.args.map((argument) => readGiven(argument, around)));
+    const error = fn
+      .call(given.map(({ value }) => value))
+      .flat()
+      .find((one) => one instanceof CellError);
+    if (error && error.message !== '')
+      return { message: error.message, cures: dateCures(call, given, around) };
+  }
+  return { message: '', cures: [] };
+}
+
+/** A thread or a fraction that became a date is entered again as the text that it was. */
+function dateCures(
+  call: Call,
+  given: readonly Awaited<ReturnType<typeof readGiven>>[],
+  { sheet }: Surroundings,
+): Cure[] {
+  const definition = definitionOf(call);
+  if (!definition) return [];
+  return inputsOf(definition).flatMap(({ reading }, place): Cure[] => {
+    const { value, origin } = given[place] ?? {};
+    const only = onlyCell(value);
+    if (!mayBeDate(reading) || origin?.from !== 'cells') return [];
+    if (typeof only !== 'number' || !isLikelyDate(only) || !('read' in reading)) return [];
+    const text = typedForDate(only, (name) => reading.read(name, 'in', 'text'));
+    const { area } = origin;
+    return [
+      {
+        does: 'enter text',
+        into: { sheet: origin.sheet ?? sheet, row: area.top, column: area.left },
+        text,
+      },
+    ];
+  });
+}
