@@ -57,7 +57,7 @@ interface Props {
 
 export function AppBar({ session, state, samples, panelOpen, onPanel }: Props) {
   const styles = useStyles();
-  const { fileName, unsaved, busy, leftBehind } = state;
+  const { fileName, unsaved, inBrowser, busy, leftBehind } = state;
   const [printing, setPrinting] = useState(false);
   return (
     <header className={styles.bar}>
@@ -124,7 +124,11 @@ export function AppBar({ session, state, samples, panelOpen, onPanel }: Props) {
         </MenuPopover>
       </Menu>
       {leftBehind.length > 0 && <LeftBehind session={session} state={state} />}
-      <div className={styles.file} role="status">
+      <div
+        className={styles.file}
+        role="status"
+        title={inBrowser ? 'Kept in this browser' : 'Being kept in this browser'}
+      >
         <Text weight="semibold">{fileName}</Text>
         <Text className={styles.state}>{unsaved ? ' – not saved to a file' : ''}</Text>
       </div>

@@ -112,6 +112,8 @@ export class GridCalculation {
       const places = this.slice(time);
       if (places) {
         this.hears.calculated({ places, stopped: false });
+        // Showing results may itself lead to edits.
+        if (this.edits.length > 0) continue;
         break;
       }
       this.hears.busy(true);

@@ -1,4 +1,5 @@
 import { createStore, del, entries, get, set } from 'idb-keyval';
+import { Journal, type TypedCell } from './journal';
 
 /** A workbook as it was last seen in a tab, kept in the browser so that a closed tab loses nothing. */
 export interface Draft {
@@ -10,10 +11,17 @@ export interface Draft {
   readonly unsaved: boolean;
   /** An .xlsx file. */
   readonly bytes: Uint8Array;
+  /** What was typed after the file was made. */
+  readonly typed: readonly TypedCell[];
 }
 
-/** How long a tab that is reloaded waits for its former self to let go. */
-const HANDOVER_MS = 500;
+/** A draft as it is stored: what the journal says after its number comes on top. */
+interface StoredDraft extends Omit<Draft, 'typed'> {
+  readonly notes: number;
+}
+
+/** How long a tab waits for its former self to let go: one that was reloaded has surely gone, one duplicated stays. */
+const HANDOVER_MS = { reload: 10_000, other: 500 };
 const CURRENT = 'moldsheet.draft';
 
 const store = createStore('moldsheet', 'drafts');
@@ -21,26 +29,31 @@ const store = createStore('moldsheet', 'drafts');
 /** The draft of this tab. One tab holds one draft at a time, by a lock that ends with the tab. */
 export class DraftKeeper {
   private id = '';
+  /** The number of the last note in the journal. */
+  private notes = 0;
+  private readonly journal = new Journal(localStorage);
   private release: () => void = () => undefined;
 
   /** The workbook to go on with: that of this tab before a reload, else the last unsaved one of a closed tab. */
   async resume(): Promise<Draft | undefined> {
     const own = sessionStorage.getItem(CURRENT);
-    if (own !== null && (await this.hold(own, HANDOVER_MS))) {
-      const draft = await get<Draft>(own, store);
+    if (own !== null && (await this.hold(own, HANDOVER_MS[wasReloaded() ? 'reload' : 'other']))) {
+      const draft = await this.read(own);
       if (draft) return draft;
     }
-    for (const draft of await allDrafts()) {
-      if (draft.id === this.id || !(await this.hold(draft.id))) continue;
-      if (draft.unsaved) return draft;
-      await del(draft.id, store);
+    for (const { id } of await this.all()) {
+      if (id === this.id || !(await this.hold(id))) continue;
+      // The tab that had it may have kept more meanwhile.
+      const draft = await this.read(id);
+      if (draft?.unsaved) return draft;
+      await this.discard(id);
     }
     return undefined;
   }
 
   /** Goes on with a draft that another tab left behind; undefined where it is open elsewhere or gone. */
   async take(id: string): Promise<Draft | undefined> {
-    return (await this.hold(id)) ? get<Draft>(id, store) : undefined;
+    return (await this.hold(id)) ? this.read(id) : undefined;
   }
 
   /** Starts a draft of another workbook; the present one stays behind. */
@@ -48,19 +61,47 @@ export class DraftKeeper {
     await this.hold(`${Date.now().toString(36)}-${Math.random().toString(36).slice(2)}`);
   }
 
-  async keep(content: Omit<Draft, 'id' | 'keptAt'>): Promise<void> {
+  async keep(content: Omit<Draft, 'id' | 'keptAt' | 'typed'>): Promise<void> {
+    const { notes } = this;
     if (this.id === '') await this.start();
-    await set(this.id, { ...content, id: this.id, keptAt: Date.now() } satisfies Draft, store);
+    const { id } = this;
+    await set(id, { ...content, id, keptAt: Date.now(), notes } satisfies StoredDraft, store);
+    this.journal.forget(id, notes);
+  }
+
+  /** Notes at once what was typed, until it is kept; false where there is no room for it. */
+  typed(cells: readonly TypedCell[]): boolean {
+    return this.journal.add(this.id, ++this.notes, { typed: cells });
+  }
+
+  /** Notes at once that a file has all of it. */
+  savedToFile(): void {
+    this.journal.add(this.id, ++this.notes, { savedToFile: true });
   }
 
   /** Unsaved work that no open tab has, the latest first. */
   async leftBehind(): Promise<Draft[]> {
     const open = await heldIds();
-    return (await allDrafts()).filter(({ id, unsaved }) => unsaved && id !== this.id && !open.has(id));
+    return (await this.all()).filter(({ id, unsaved }) => unsaved && id !== this.id && !open.has(id));
   }
 
   async discard(id: string): Promise<void> {
     await del(id, store);
+    this.journal.forget(id);
+  }
+
+  private async read(id: string): Promise<Draft | undefined> {
+    const stored = await get<StoredDraft>(id, store);
+    return stored && this.withNotes(stored);
+  }
+
+  private async all(): Promise<Draft[]> {
+    const all = await entries<string, StoredDraft>(store);
+    return all.map(([, stored]) => this.withNotes(stored)).sort((a, b) => b.keptAt - a.keptAt);
+  }
+
+  private withNotes({ notes, ...draft }: StoredDraft): Draft {
+    return { ...draft, ...this.journal.since(draft.id, notes) };
   }
 
   private async hold(id: string, wait = 0): Promise<boolean> {
@@ -68,15 +109,17 @@ export class DraftKeeper {
     if (!release) return false;
     this.release();
     this.release = release;
+    const stored = await get<StoredDraft>(id, store).catch(() => undefined);
     this.id = id;
+    this.notes = Math.max(this.journal.newest(id), stored?.notes ?? 0);
     sessionStorage.setItem(CURRENT, id);
     return true;
   }
 }
 
-async function allDrafts(): Promise<Draft[]> {
-  const all = await entries<string, Draft>(store);
-  return all.map(([, draft]) => draft).sort((a, b) => b.keptAt - a.keptAt);
+function wasReloaded(): boolean {
+  const [entry] = performance.getEntriesByType('navigation') as PerformanceNavigationTiming[];
+  return entry?.type === 'reload';
 }
 
 const lockName = (id: string) => `moldsheet draft ${id}`;

@@ -47,6 +47,7 @@ import { gridContent } from './gridContent';
 import { gridData, gridSheet, sheetId } from './gridData';
 import { changedLayout } from './gridLayout';
 import { everyFormula, putSpills, putValues, type Place, type Target } from './gridResults';
+import type { TypedCell } from './journal';
 import type { GridCommand } from './limits';
 import { fitNumbers } from './numbersFit';
 import { drawRuleColors, RuleColors } from './ruleColors';
@@ -93,6 +94,8 @@ export class Grid {
   private isRebuildDue = false;
   /** Asked before every command on sheets; true stops it. */
   refuses: ((command: GridCommand) => boolean) | undefined;
+  /** Hears at once what was typed into cells. */
+  heardTyping: ((cells: readonly TypedCell[]) => void) | undefined;
   private readonly editListeners = new Set<() => void>();
   private readonly lookListeners = new Set<() => void>();
 
@@ -334,19 +337,20 @@ export class Grid {
 
   /** Gives what was changed to the calculation. */
   private takeEdits(): void {
-    const edits = [...this.edited.values()];
+    const edits = [...this.edited.values()].flatMap(({ sheetId: id, row, column }) => {
+      const sheet = this.workbook.getSheetBySheetId(id)?.getSheet();
+      if (!sheet) return [];
+      const cell = { row, column, ...this.cellsOf(sheet).typed(row, column) };
+      return [{ sheet: this.calculatedSheets.indexOf(id), name: sheet.getName(), cell }];
+    });
     this.edited.clear();
+    if (edits.length > 0) this.heardTyping?.(edits.map(({ name, cell }) => ({ sheet: name, ...cell })));
     if (this.isRebuildDue) {
       this.isRebuildDue = false;
       this.rebuild();
       return;
     }
-    for (const { sheetId: id, row, column } of edits) {
-      const sheet = this.workbook.getSheetBySheetId(id)?.getSheet();
-      if (!sheet) continue;
-      const typed = this.cellsOf(sheet).typed(row, column);
-      this.calculation.edit({ sheet: this.calculatedSheets.indexOf(id), row, column, ...typed });
-    }
+    for (const { sheet, cell } of edits) this.calculation.edit({ sheet, ...cell });
   }
 
   /** Calculates the workbook as the grid holds it. */

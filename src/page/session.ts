@@ -8,6 +8,7 @@ import { newWorkbook, readWorkbook, UnreadableWorkbook } from '../package';
 import { addSheets } from '../package/author';
 import { knownFunctions } from '../package/spelling';
 import { CannotChange, changeStructure } from '../package/structure';
+import { saveCalculated } from '../workbook/basis';
 import { DraftKeeper, type Draft } from './drafts';
 import { fileOf } from './fileOf';
 import { download } from './files';
@@ -29,6 +30,8 @@ export interface SessionState {
   readonly fileName: string;
   /** Holds changes that no file has. */
   readonly unsaved: boolean;
+  /** The browser has all of it: a closed tab loses nothing. */
+  readonly inBrowser: boolean;
   readonly busy: boolean;
   readonly notice: Notice | null;
   /** Unsaved workbooks that closed tabs left behind. */
@@ -77,6 +80,7 @@ export class Session extends Store<SessionState> {
     super({
       fileName: NEW_FILE,
       unsaved: false,
+      inBrowser: false,
       busy: true,
       notice: null,
       leftBehind: [],
@@ -99,10 +103,13 @@ export class Session extends Store<SessionState> {
     grid.onEdit(() => {
       if (this.state.busy) return;
       this.stale = true;
-      if (!this.state.unsaved) this.set({ unsaved: true });
+      if (!this.state.unsaved || this.state.inBrowser) this.set({ unsaved: true, inBrowser: false });
       clearTimeout(this.timer);
       this.timer = setTimeout(() => void this.keep(), QUIET_MS);
     });
+    grid.heardTyping = (cells) => {
+      if (!this.state.busy && !this.drafts.typed(cells)) void this.keep();
+    };
     document.addEventListener('visibilitychange', () => {
       if (document.visibilityState === 'hidden') void this.keep();
     });
@@ -153,8 +160,10 @@ export class Session extends Store<SessionState> {
   async save(): Promise<void> {
     await this.grid.finishEditing();
     await this.grid.calculated();
-    download(this.state.fileName, fileOf(this.opened, this.grid, this.ids));
-    this.set({ unsaved: false });
+    const bytes = fileOf(this.opened, this.grid, this.ids);
+    this.drafts.savedToFile();
+    download(this.state.fileName, bytes);
+    this.set({ unsaved: false, inBrowser: false });
     this.stale = true;
     await this.keep();
   }
@@ -226,7 +235,7 @@ export class Session extends Store<SessionState> {
   private async showChanged({ workbook, sheet, row, column }: Snapshot): Promise<void> {
     const { fileName } = this.state;
     await this.put(workbook);
-    this.set({ busy: false, fileName, unsaved: true });
+    this.set({ busy: false, fileName, unsaved: true, inBrowser: false });
     if (workbook.sheets.some(({ name, state }) => name === sheet && state === 'visible'))
       this.grid.select(sheet, row, column);
     this.history.offer(this.grid.injector, this.grid.unitId);
@@ -258,10 +267,13 @@ export class Session extends Store<SessionState> {
     if (left !== undefined) this.notify('info', `The unsaved changes of ${left} are kept: see Unsaved work.`);
   }
 
-  private async showDraft({ bytes, fileName, unsaved }: Draft): Promise<boolean> {
+  private async showDraft({ bytes, fileName, unsaved, typed }: Draft): Promise<boolean> {
     let workbook: Workbook;
     try {
       workbook = readWorkbook(bytes, this.ids);
+      const known = new Set(workbook.sheets.map(({ name }) => name));
+      const onTop = typed.filter(({ sheet }) => known.has(sheet));
+      if (onTop.length > 0) workbook = readWorkbook(saveCalculated(workbook, onTop), this.ids);
     } catch {
       return false;
     }
@@ -275,7 +287,7 @@ export class Session extends Store<SessionState> {
     this.history.clear();
     await this.put(workbook);
     const leftBehind = await this.drafts.leftBehind().catch(() => []);
-    this.set({ notice: null, busy: false, fileName, unsaved, leftBehind });
+    this.set({ notice: null, busy: false, fileName, unsaved, inBrowser: false, leftBehind });
     void checkDeskOf(this.files).look(workbook);
   }
 
@@ -294,6 +306,7 @@ export class Session extends Store<SessionState> {
     this.stale = false;
     try {
       await this.drafts.keep({ fileName, unsaved, bytes: fileOf(this.opened, this.grid, this.ids) });
+      this.set({ inBrowser: !this.changedMeanwhile() });
     } catch {
       this.stale = true;
       this.notify(
@@ -301,6 +314,11 @@ export class Session extends Store<SessionState> {
         'The browser could not keep this work: save it to a file before you close the tab.',
       );
     }
+  }
+
+  /** May have come about while the draft was written. */
+  private changedMeanwhile(): boolean {
+    return this.stale;
   }
 
   private notify(kind: Notice['kind'], text: string): void {

@@ -99,6 +99,20 @@ export class Tab {
     await this.page.keyboard.press('Enter');
   }
 
+  /** Waits until the selection is there: after Enter it moves on once the entry is in. */
+  async isAt(address: string): Promise<void> {
+    await this.page.waitForFunction(
+      (wanted) =>
+        document.querySelector<HTMLInputElement>('[data-u-comp="defined-name"] input')?.value === wanted,
+      address,
+    );
+  }
+
+  /** Waits until the browser has all that was done. */
+  async kept(): Promise<void> {
+    await this.page.getByTitle('Kept in this browser').waitFor();
+  }
+
   async open(file: string | { name: string; mimeType: string; buffer: Buffer }): Promise<void> {
     const choosing = this.page.waitForEvent('filechooser');
     await this.page.getByRole('button', { name: 'Open…' }).click();
@@ -124,4 +138,11 @@ export function cellOf(workbook: Workbook, sheetName: string, address: string): 
   const sheet = workbook.sheets.find(({ name }) => name === sheetName);
   const place = parseCell(address);
   return sheet && place && cellFinder(sheet)(place.row, place.column);
+}
+
+/** Waits until nothing moves and no color changes any more. */
+export async function atRest(page: Page): Promise<void> {
+  await page.waitForFunction(
+    () => !document.getAnimations().some(({ playState }) => playState === 'running'),
+  );
 }

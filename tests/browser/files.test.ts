@@ -109,14 +109,13 @@ describe('unsaved work', () => {
     await first.page.getByText('seat.xlsx', { exact: true }).waitFor();
     await first.ready();
     await first.type('B2', '7');
-    await first.page.getByText('not saved to a file').waitFor();
-    await first.page.waitForTimeout(1500);
+    await first.isAt('B3');
     await first.page.close();
 
     const second = await desk.tab(person);
     await second.page.getByText('seat.xlsx is as you left it.').waitFor();
     await second.type('B1', '1000');
-    await second.page.waitForTimeout(1500);
+    await second.isAt('B2');
     await second.page.reload();
     await second.ready();
     await second.page.getByText('seat.xlsx is as you left it.').waitFor();
@@ -153,7 +152,7 @@ describe('unsaved work', () => {
     await one.page.getByRole('button', { name: 'New' }).click();
     await one.ready();
     await one.type('A1', '1');
-    await one.page.waitForTimeout(1500);
+    await one.kept();
     const two = await desk.tab(person);
     expect(await two.page.getByText('as you left it').count()).toBe(0);
     await person.close();

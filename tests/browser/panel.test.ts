@@ -1,7 +1,7 @@
 import axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { cellOf, Desk, type Tab } from './desk';
+import { atRest, cellOf, Desk, type Tab } from './desk';
 
 let desk: Desk;
 let tab: Tab;
@@ -91,7 +91,7 @@ describe('the panel', () => {
 describe('its controls', () => {
   it.each(['light', 'dark'] as const)('break no rule of accessibility in %s', async (colorScheme) => {
     await page.emulateMedia({ colorScheme });
-    await page.waitForTimeout(500);
+    await atRest(page);
     expect(await violations(page)).toEqual([]);
     await tab.type('C6', '=MOLD.SEAT.FREEDRAFT("wet")');
     await tab.select('C6');

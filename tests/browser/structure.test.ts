@@ -96,11 +96,13 @@ describe('what a person sets of a sheet', () => {
     await edge.down();
     await edge.move(180, 145, { steps: 5 });
     await edge.up();
-    await page.waitForTimeout(1500);
+    const width = async () =>
+      (await tab.savedWorkbook()).sheets[0]?.columns.find(({ first }) => first === 0)?.width;
+    await expect.poll(width, SOON).toBeGreaterThan(12);
+    await tab.kept();
     await page.reload();
     await tab.ready();
-    const saved = await tab.savedWorkbook();
-    expect(saved.sheets[0]?.columns.find(({ first }) => first === 0)?.width).toBeGreaterThan(12);
+    expect(await width()).toBeGreaterThan(12);
   });
 
   it('gives the browser nothing to complain of', () => {

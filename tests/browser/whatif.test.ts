@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { worksheetFunctions } from '../../src/call/functions';
 import { cellAddress } from '../../src/cells/address';
 import { readWorkbook } from '../../src/package';
-import { cellOf, Desk, type Tab } from './desk';
+import { atRest, cellOf, Desk, type Tab } from './desk';
 
 const SAMPLE = fileURLToPath(new URL('../../samples/push-out-insert.xlsx', import.meta.url));
 /** Where the pictures go, if anybody wants to look at them. */
@@ -110,7 +110,7 @@ describe('what if, in the panel', () => {
     expect(took).toBeLessThan(6000);
     await expect.poll(() => outcome().locator('figcaption').count()).toBe(2);
     expect(await outcome().locator('tbody tr').count()).toBe(200);
-    await page.waitForTimeout(300);
+    await atRest(page);
     await picture('outcome');
     await outcome().getByRole('region', { name: 'Table of the outcome' }).scrollIntoViewIfNeeded();
     await picture('outcome-table');
@@ -128,7 +128,7 @@ describe('what if, in the panel', () => {
   it('writes the table to a sheet of its own, with headings, units and a note', async () => {
     await outcome().getByRole('button', { name: 'Write to a new sheet' }).click();
     await whatIf().getByText('Written to the sheet').waitFor();
-    await page.waitForTimeout(300);
+    await atRest(page);
     await picture('written');
     const saved = await tab.savedWorkbook();
     const written = saved.sheets.at(-1);
@@ -256,7 +256,7 @@ describe('what if, in the panel', () => {
 
   it.each(['light', 'dark'] as const)('breaks no rule of accessibility in %s', async (colorScheme) => {
     await page.emulateMedia({ colorScheme });
-    await page.waitForTimeout(500);
+    await atRest(page);
     await picture(`axe-${colorScheme}`);
     expect(await violations()).toEqual([]);
     await whatIf().getByRole('tab', { name: 'Solve' }).click();

@@ -8,7 +8,7 @@ import { FIRST_SAMPLE } from '../../src/page/samples';
 import { cellAddress } from '../../src/cells/address';
 import { type Cell } from '../../src/package/model';
 import { readWorkbook } from '../../src/package';
-import { Desk, type Tab } from './desk';
+import { atRest, Desk, type Tab } from './desk';
 
 /** The sheet that a newcomer sees first; its cells are found by what they hold, as rows come and go. */
 const sample = readWorkbook(
@@ -174,7 +174,7 @@ describe.each(['light', 'dark'] as const)('its look in %s', (colorScheme) => {
       (element as HTMLElement).style.width = `${wanted}px`;
     }, width);
     await page.setViewportSize({ width: 1280, height: 2400 });
-    await page.waitForTimeout(500);
+    await atRest(page);
     expect(await work().evaluate((element) => element.scrollWidth - element.clientWidth)).toBeLessThanOrEqual(
       0,
     );
