@@ -25,6 +25,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   panel: BELOW_HOSTS,
   page: [...BELOW_HOSTS, 'panel'],
   excel: [...BELOW_HOSTS, 'panel'],
+  onefile: [...BELOW_HOSTS, 'panel', 'page'],
   cli: BELOW_HOSTS,
 };
 
@@ -76,13 +77,15 @@ describe('the imports', () => {
     expect(wrong.map(({ name }) => name)).toEqual([]);
   });
 
-  it('leave Office to excel/ and the document to panel/ and page/', () => {
+  it('leave Office to excel/ and the document to panel/, page/ and onefile/', () => {
     const office = files.filter(
       (file) => file.part !== 'excel' && /\b(?:Office|CustomFunctions|Excel)\./.test(code(file)),
     );
     expect(office.map(({ name }) => name)).toEqual([]);
     const dom = files.filter(
-      (file) => !['page', 'panel', 'excel'].includes(file.part) && /\b(?:document|window)\./.test(code(file)),
+      (file) =>
+        !['page', 'panel', 'excel', 'onefile'].includes(file.part) &&
+        /\b(?:document|window)\./.test(code(file)),
     );
     expect(dom.map(({ name }) => name)).toEqual([]);
   });

@@ -4,6 +4,7 @@ const CopyPlugin = require('copy-webpack-plugin');
 const HtmlPlugin = require('html-webpack-plugin');
 const CssPlugin = require('mini-css-extract-plugin');
 const { root, dist, load, resolve, typescript, styles, samples, help } = require('./shared');
+const onePage = require('./plugins/onePage');
 
 const OFFICE_ADDRESS = 'https://appsforoffice.microsoft.com';
 
@@ -78,6 +79,7 @@ module.exports = (env = {}, argv = {}) => {
       derived(origin),
       samples,
       help,
+      onePage,
     ],
     performance: { hints: false },
   };

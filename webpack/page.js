@@ -4,6 +4,7 @@ const CssPlugin = require('mini-css-extract-plugin');
 const CopyPlugin = require('copy-webpack-plugin');
 const MinimizerPlugin = require('minimizer-webpack-plugin');
 const { root, dist, resolve, typescript, styles, samples, help } = require('./shared');
+const onePage = require('./plugins/onePage');
 
 /** The workbook page: static files that any server can hand out. */
 module.exports = (_env, argv = {}) => ({
@@ -43,6 +44,7 @@ module.exports = (_env, argv = {}) => ({
     }),
     samples,
     help,
+    onePage,
   ],
   performance: { hints: false },
 });

@@ -1,14 +1,12 @@
-import { existsSync, realpathSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import type { AddressInfo } from 'node:net';
-import { dirname, join } from 'node:path';
+import { join } from 'node:path';
 import type { Command } from './command';
 import { Failure } from './command';
+import { pageFolder } from './pageFolder';
 import { staticServer } from './staticServer';
 
 const PORT = 3000;
-
-/** The workbook page lies beside the program's own file. */
-const pageFolder = (): string => join(dirname(realpathSync(process.argv[1] ?? '.')), 'page');
 
 export const serve: Command = {
   name: 'serve',

@@ -1,25 +1,40 @@
+import { existsSync } from 'node:fs';
+import { basename, join } from 'node:path';
 import type { RestoreReport, SharedCell, ShareOptions } from '../share';
 import type { Arguments, Command, Output } from './command';
 import { Failure } from './command';
-import { writeBytes } from './files';
+import { readBytes, writeBytes } from './files';
 import { LIMITS } from './limits';
+import { pageFolder } from './pageFolder';
 import { table } from './table';
 import { openWorkbook } from './workbookFile';
+
+/** The page without a workbook, among the files of the workbook page. */
+const ONE_PAGE = 'one-page.html';
 
 const FORMS: readonly ShareOptions['as'][] = ['native', 'values', 'both'];
 
 export const share: Command = {
   name: 'share',
-  usage: ['IN.xlsx -o OUT.xlsx [--as native|values|both] [--basis] [--let]', '--restore IN.xlsx -o OUT.xlsx'],
+  usage: [
+    'IN.xlsx -o OUT.xlsx [--as native|values|both] [--basis] [--let]',
+    'IN.xlsx -o OUT.html --as page',
+    '--restore IN.xlsx -o OUT.xlsx',
+  ],
   summary: 'Make a copy for somebody who has nothing installed, or turn one back.',
   details: [
     'A native copy has formulas that every spreadsheet program computes. What has no such formula is frozen to its value, colored and noted.',
     'A copy of values tells each formula, its unit and source in a note; "both" is a native copy with these notes.',
+    'A page is one HTML file for any browser, a phone too: it calculates with the MOLD functions themselves, lets the marked inputs be changed, shows the work of a cell and prints.',
     'The exit status is 2 if a workbook cannot be read or written, or cannot be turned back.',
   ],
   options: {
     output: { type: 'string', short: 'o', value: 'OUT.xlsx', says: 'The workbook to write.' },
-    as: { type: 'string', value: 'native|values|both', says: 'What the copy holds; native unless told.' },
+    as: {
+      type: 'string',
+      value: 'native|values|both|page',
+      says: 'What the copy holds; native unless told.',
+    },
     basis: { type: 'boolean', says: 'Add a sheet that tells what every number rests on.' },
     let: { type: 'boolean', says: 'Name the parts of long formulas by LET; for programs since 2021.' },
     restore: {
@@ -31,7 +46,8 @@ export const share: Command = {
   async run(args, output) {
     const [input = ''] = args.positionals;
     const target = args.text('output');
-    if (target === undefined) throw new Failure('Name the workbook to write with -o.');
+    if (target === undefined) throw new Failure('Name the file to write with -o.');
+    if (args.text('as') === 'page') return await page(input, target, args, output);
     return args.flag('restore')
       ? await restore(input, target, output)
       : await copy(input, target, optionsOf(args), output);
@@ -41,8 +57,36 @@ export const share: Command = {
 function optionsOf(args: Arguments): ShareOptions {
   const wanted = args.text('as') ?? 'native';
   const as = FORMS.find((one) => one === wanted);
-  if (!as) throw new Failure(`--as takes native, values or both, not ${wanted}.`);
+  if (!as) throw new Failure(`--as takes native, values, both or page, not ${wanted}.`);
   return { as, basis: args.flag('basis'), let: args.flag('let'), limits: LIMITS };
+}
+
+/** One HTML file that calculates, for a browser. */
+async function page(input: string, target: string, args: Arguments, output: Output): Promise<number> {
+  const other = ['basis', 'let', 'restore'].find((name) => args.flag(name));
+  if (other !== undefined) throw new Failure(`--${other} is for workbooks, not for a page.`);
+  if (/\.xls[xm]$/i.test(target)) throw new Failure('A page is an HTML file: name it .html.');
+  const workbook = await openWorkbook(input);
+  const [{ onePage, NoPage }, { worksheetFunctions }] = await Promise.all([
+    import('../share/onePage'),
+    import('../call/functions'),
+  ]);
+  const template = join(pageFolder(), ONE_PAGE);
+  if (!existsSync(template))
+    throw new Failure(`The page's own program is missing: ${template} should hold it.`);
+  try {
+    const html = onePage(workbook, worksheetFunctions, {
+      file: basename(input),
+      date: new Date().toLocaleDateString('sv'),
+      template: new TextDecoder().decode(await readBytes(template)),
+      limits: LIMITS,
+    });
+    await writeBytes(target, new TextEncoder().encode(html));
+  } catch (error) {
+    throw error instanceof NoPage ? new Failure(error.message) : error;
+  }
+  output.out(`Written to ${target}. It opens in any browser, without a network.`);
+  return 0;
 }
 
 async function copy(input: string, target: string, options: ShareOptions, output: Output): Promise<number> {

@@ -25,6 +25,8 @@ export interface TableOptions extends Shown {
   readonly headings: boolean;
   /** Begins the names of the table's classes, so that several tables stand on one page. */
   readonly prefix: string;
+  /** HTML attributes of a cell, for a page that does something with it. */
+  readonly attributes?: (row: number, column: number) => string;
 }
 
 export interface SheetTable {
@@ -140,6 +142,7 @@ class TableWriter {
     const value = this.valueAt(top, left);
     const style = this.workbook.styles[cell?.style ?? this.styleOfEmpty(row, column)];
     if (!style) return '<td></td>';
+    const attributes = this.options.attributes?.(top, left) ?? '';
     const overlays = this.options.overlays?.(this.sheet, top, left) ?? [];
     const width = columns.reduce((total, one) => total + (this.widths.get(one) ?? 0), 0);
     const size = style.font.size * (style.font.bold ? 1.08 : 1);
@@ -164,7 +167,7 @@ class TableWriter {
     ]
       .filter(Boolean)
       .join('; ');
-    return `<td class="${this.className(css)}${flows ? ' flows' : ''}"${spans}>${escapeHtml(text)}</td>`;
+    return `<td class="${this.className(css)}${flows ? ' flows' : ''}"${spans}${attributes === '' ? '' : ` ${attributes}`}>${escapeHtml(text)}</td>`;
   }
 
   private grow(row: number, { wrap, font }: CellStyle, text: string, width: number): void {

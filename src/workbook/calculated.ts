@@ -1,6 +1,6 @@
 import type { Argument, CellValue, Matrix } from '../cells/value';
 import type { WorksheetFunction } from '../call/worksheetFunction';
-import { Book, type KeptCell } from '../sheet/book';
+import { Book, type CellPlace, type Edit, type KeptCell } from '../sheet/book';
 import type { Limits } from '../sheet/budget';
 import { basisReasons, type Reasons } from './basis';
 import { contentOf } from './content';
@@ -51,8 +51,18 @@ export class CalculatedWorkbook implements Values {
     return this.book.spill(this.workbook.sheets.indexOf(sheet), row, column);
   }
 
-  evaluate(formula: string): Matrix {
-    return this.book.evaluate(formula);
+  evaluate(formula: string, place?: CellPlace): Matrix {
+    return this.book.evaluate(formula, place);
+  }
+
+  /** Puts values into cells and calculates what depends on them; the workbook itself stays as it was read. */
+  change(edits: readonly Edit[], limits?: Limits): void {
+    this.book.set(edits);
+    this.book.calculate(limits);
+  }
+
+  isRead(place: CellPlace): boolean {
+    return this.book.readers(place).length > 0;
   }
 
   kept(): readonly KeptCell[] {

@@ -39,8 +39,11 @@ it('turns a copy back', async () => {
 });
 
 it.each([
-  [['share', 'seat.xlsx'], 'Name the workbook to write with -o.'],
-  [['share', 'seat.xlsx', '-o', 'x.xlsx', '--as', 'gold'], '--as takes native, values or both, not gold.'],
+  [['share', 'seat.xlsx'], 'Name the file to write with -o.'],
+  [
+    ['share', 'seat.xlsx', '-o', 'x.xlsx', '--as', 'gold'],
+    '--as takes native, values, both or page, not gold.',
+  ],
   [['share', '--restore', 'seat.xlsx', '-o', 'x.xlsx'], 'carries no original formulas'],
   [['share', 'gone.xlsx', '-o', 'x.xlsx'], 'there is no such file'],
   [['check', 'gone.xlsx'], 'there is no such file'],

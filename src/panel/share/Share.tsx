@@ -14,6 +14,7 @@ import { useState, useSyncExternalStore, type ReactNode } from 'react';
 import { CheckPart } from './CheckPart';
 import { deskOf, type ShareChoice, type ShareDesk, type ShareState } from './desk';
 import { chooseFile, download, type WorkbookFiles } from './files';
+import { PageReport } from './PageReport';
 import { ReturnedReport } from './ReturnedReport';
 import { SharedReport } from './SharedReport';
 
@@ -37,6 +38,7 @@ const KINDS: readonly { readonly as: ShareChoice['as']; readonly label: string }
   { as: 'native', label: 'Formulas of the worksheet’s own: inputs can still be changed' },
   { as: 'both', label: 'The same, and each MOLD formula told in a note with unit and source' },
   { as: 'values', label: 'Values only, each formula told in a note' },
+  { as: 'page', label: 'A page for any browser, a phone too: it calculates, shows the work and prints' },
 ];
 
 export interface ShareProps {
@@ -52,7 +54,7 @@ export function Share({ files, before, checks = true }: ShareProps) {
   const styles = useStyles();
   const desk = deskOf(files);
   const state = useSyncExternalStore(desk.subscribe, () => desk.state);
-  const { shared, returned, problem } = state;
+  const { shared, page, returned, problem } = state;
   const place = useScrollTo([shared, returned]);
   const takes = (copy: NonNullable<typeof shared | typeof returned>) => (
     <div className={styles.actions}>
@@ -83,6 +85,7 @@ export function Share({ files, before, checks = true }: ShareProps) {
             <MessageBarBody>{problem}</MessageBarBody>
           </MessageBar>
         )}
+        {page && <PageReport page={page} />}
         {shared && (
           <div ref={place(shared)}>
             <SharedReport shared={shared}>{takes(shared)}</SharedReport>
@@ -147,6 +150,7 @@ function MakeCopy({ desk, state: { choice, busy } }: Part) {
       <div>
         <Checkbox
           checked={choice.basis}
+          disabled={choice.as === 'page'}
           label="Add a sheet that says what the numbers rest on"
           onChange={(_event, { checked }) => {
             desk.choose({ basis: checked === true });
@@ -154,7 +158,7 @@ function MakeCopy({ desk, state: { choice, busy } }: Part) {
         />
         <Checkbox
           checked={choice.let}
-          disabled={choice.as === 'values'}
+          disabled={choice.as === 'values' || choice.as === 'page'}
           label="Shorter formulas with LET; needs Excel 2021 or later"
           onChange={(_event, { checked }) => {
             desk.choose({ let: checked === true });

@@ -2,9 +2,12 @@ import { worksheetFunctions } from '../../call/functions';
 import type { RestoreReport, ShareOptions, SharedCell, ShareResult } from '../../share';
 import { Store } from '../store';
 import { renamed, type WorkbookFiles } from './files';
+import { pageCopy, type PageCopy } from './pageCopy';
 
 /** How a copy is to be made. */
-export type ShareChoice = Required<Pick<ShareOptions, 'as' | 'basis' | 'let'>>;
+export interface ShareChoice extends Required<Pick<ShareOptions, 'basis' | 'let'>> {
+  readonly as: ShareOptions['as'] | 'page';
+}
 
 export interface Shared extends ShareResult {
   readonly fileName: string;
@@ -18,6 +21,7 @@ export interface ShareState {
   readonly choice: ShareChoice;
   readonly busy?: 'sharing' | 'restoring' | undefined;
   readonly shared?: Shared | undefined;
+  readonly page?: PageCopy | undefined;
   readonly returned?: Returned | undefined;
   readonly problem?: string | undefined;
 }
@@ -36,19 +40,29 @@ export class ShareDesk extends Store<ShareState> {
 
   /** What was shared before no longer answers the choice. */
   choose(change: Partial<ShareChoice>): void {
-    this.set({ choice: { ...this.state.choice, ...change }, shared: undefined, problem: undefined });
+    this.set({
+      choice: { ...this.state.choice, ...change },
+      shared: undefined,
+      page: undefined,
+      problem: undefined,
+    });
   }
 
   /** Makes the copy; the person takes it when the report has been read. */
   async share(): Promise<void> {
     await this.working('sharing', async () => {
-      const [{ shareWorkbook }, workbook] = await Promise.all([library(), this.files.read()]);
       const { choice } = this.state;
-      const result = await shareWorkbook(workbook, worksheetFunctions, choice);
+      const { as } = choice;
+      if (as === 'page') {
+        this.set({ page: await pageCopy(this.files) });
+        return;
+      }
+      const [{ shareWorkbook }, workbook] = await Promise.all([library(), this.files.read()]);
+      const result = await shareWorkbook(workbook, worksheetFunctions, { ...choice, as });
       if (result.cells.length === 0 && result.left.length === 0) {
         throw new Error('No cell of this workbook has a MOLD formula: it can be sent as it is.');
       }
-      this.set({ shared: { ...result, fileName: renamed(this.files.name(), WORD[choice.as]) } });
+      this.set({ shared: { ...result, fileName: renamed(this.files.name(), WORD[as]) } });
     });
   }
 
@@ -81,7 +95,7 @@ export class ShareDesk extends Store<ShareState> {
     this.set({
       busy,
       problem: undefined,
-      ...(busy === 'sharing' ? { shared: undefined } : { returned: undefined }),
+      ...(busy === 'sharing' ? { shared: undefined, page: undefined } : { returned: undefined }),
     });
     try {
       await part();

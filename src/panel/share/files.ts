@@ -17,9 +17,9 @@ export interface WorkbookFiles {
 const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
 
 /** Hands bytes to the person as a file. */
-export function download(fileName: string, bytes: Uint8Array): void {
+export function download(fileName: string, bytes: Uint8Array, type = XLSX): void {
   const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([bytes as BlobPart], { type: XLSX }));
+  link.href = URL.createObjectURL(new Blob([bytes as BlobPart], { type }));
   link.download = fileName;
   link.click();
   // The browser reads the address after the click; a minute is more than it needs.
