@@ -414,7 +414,7 @@ class Sharing {
             column,
             is: contentText(present(row, column)),
             ...(change && own?.formula !== undefined && { was: own.formula }),
-            ...(change && area && { spill: areaAddress(area) }),
+            ...(area && { spill: areaAddress(area) }),
             ...(change?.style !== undefined && {
               fill: this.workbook.styles[own?.style ?? 0]?.fill ?? NO_FILL,
             }),

@@ -122,6 +122,7 @@ class Restoring {
       return;
     }
     const looks = this.looksBefore(cell, sheet, at);
+    const value = found?.value ?? null;
     if (was !== undefined) {
       const formula = moves.formula(was, name);
       if (formula.includes('#REF!') && !was.includes('#REF!'))
@@ -129,8 +130,13 @@ class Restoring {
           `${sheet.name}!${cellAddress(row, column)} reads cells that were deleted in the copy: =${formula}.`,
         );
       this.restored += 1;
-      this.changes.push({ sheet: sheet.name, row, column, formula, value: found?.value ?? null, ...looks });
-    } else if (isSpilled) this.changes.push({ sheet: sheet.name, row, column, value: null, ...looks });
+      this.changes.push({ sheet: sheet.name, row, column, formula, value, ...looks });
+    } else if (isSpilled) {
+      this.changes.push({ sheet: sheet.name, row, column, value: null, ...looks });
+    } else if (before.startsWith('=') && before !== now) {
+      // Written in another way by the program that saved it, and still what its author wrote.
+      this.changes.push({ sheet: sheet.name, row, column, formula: before.slice(1), value });
+    }
   }
 
   /** What sharing did to the looks of a cell, undone; what the colleague did to them stays. */

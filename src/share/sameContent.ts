@@ -4,28 +4,40 @@ import { quotedSheet } from '../package/structure/formula';
 /** Another program may write the same formula with other spaces, capitals and digits, and name the formula's own sheet. */
 export function sameContent(before: string, now: string, sheet: string): boolean {
   if (before === now) return true;
-  if (before.startsWith('=') && now.startsWith('=')) return normal(before, sheet) === normal(now, sheet);
+  if (before.startsWith('=') && now.startsWith('=')) {
+    const [a, b] = [before, now].map((formula) => pieces(formula.slice(1), sheet));
+    return a?.length === b?.length && a?.every((piece, i) => samePiece(piece, b?.[i])) === true;
+  }
   const [a, b] = [parsed(before), parsed(now)];
-  return (
-    typeof a === 'number' &&
-    typeof b === 'number' &&
-    Math.abs(a - b) <= 1e-12 * Math.max(Math.abs(a), Math.abs(b))
-  );
+  return typeof a === 'number' && typeof b === 'number' && near(a, b, 1e-12);
 }
 
-function normal(formula: string, sheet: string): string {
-  const own = quotedSheet(sheet).toUpperCase().replace(/'/g, '');
-  return tokenize(formula)
-    .filter(({ kind }) => kind !== 'space')
-    .map((token) => textOf(token))
-    .join('')
-    .replaceAll(new RegExp(`(?<![\\w.])${escaped(own)}!`, 'g'), '');
+type Piece = string | number;
+
+const samePiece = (a: Piece, b: Piece | undefined): boolean =>
+  // Some programs write thirteen digits of a number inside a formula.
+  typeof a === 'number' && typeof b === 'number' ? near(a, b, 1e-11) : a === b;
+
+const near = (a: number, b: number, part: number): boolean =>
+  Math.abs(a - b) <= part * Math.max(Math.abs(a), Math.abs(b));
+
+function pieces(formula: string, sheet: string): Piece[] {
+  const own = quotedSheet(sheet).toUpperCase();
+  const tokens = tokenize(formula).filter(({ kind }) => kind !== 'space');
+  return tokens.flatMap((token, at): Piece[] => {
+    const isOwn = (i: number): boolean =>
+      tokens[i]?.text.toUpperCase() === own && tokens[i + 1]?.text === '!' && tokens[i - 1]?.text !== ':';
+    const isEmptyCall = (i: number): boolean =>
+      /^(?:TRUE|FALSE)$/i.test(tokens[i]?.text ?? '') &&
+      tokens[i + 1]?.text === '(' &&
+      tokens[i + 2]?.text === ')';
+    if (isOwn(at) || isOwn(at - 1) || isEmptyCall(at - 1) || isEmptyCall(at - 2)) return [];
+    return [pieceOf(token)];
+  });
 }
 
-const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
-
-const textOf = ({ kind, text }: Token): string => {
-  if (kind === 'number') return Number(text).toPrecision(14);
+const pieceOf = ({ kind, text }: Token): Piece => {
+  if (kind === 'number') return Number(text);
   return kind === 'string' ? text : text.toUpperCase().replace(/[$']/g, '');
 };
 
