@@ -1,6 +1,34 @@
 import { defineConfig } from 'vitest/config';
+import type { Plugin } from 'vite';
+import { generate, REPLACED } from './scripts/equations/generate.mjs';
+
+const normalizePath = (file: string): string => file.replaceAll('\\', '/');
+
+/** Tests run on the equations as they are shipped: compiled. A change of any of their files compiles them again. */
+function equations(): Plugin {
+  const replaced = normalizePath(REPLACED);
+  let files: readonly string[] = [];
+  return {
+    name: 'equations',
+    enforce: 'pre',
+    async load(id) {
+      if (id !== replaced) return undefined;
+      const made = await generate({ alsoOthers: true });
+      files = made.files.map(normalizePath);
+      return made.text;
+    },
+    configureServer({ watcher, moduleGraph }) {
+      watcher.on('change', (file) => {
+        if (!files.includes(normalizePath(file))) return;
+        for (const module of moduleGraph.getModulesByFile(replaced) ?? [])
+          moduleGraph.invalidateModule(module);
+      });
+    },
+  };
+}
 
 export default defineConfig({
+  plugins: [equations()],
   test: {
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/browser/**'],

@@ -63,10 +63,15 @@ const samples = {
 };
 
 const typescript = {
-  test: /\.tsx?$/,
-  exclude: /node_modules/,
-  loader: 'ts-loader',
-  options: { transpileOnly: true, compilerOptions: { noEmit: false } },
+  rules: [
+    {
+      test: /\.tsx?$/,
+      exclude: /node_modules/,
+      loader: 'ts-loader',
+      options: { transpileOnly: true, compilerOptions: { noEmit: false } },
+    },
+    { test: path.join(root, 'src/core/equations.ts'), enforce: 'pre', loader: path.join(__dirname, 'loaders/equations.js') },
+  ],
 };
 
 /** What all targets have in common. Types are checked by `npm run types`, not by every build. */

@@ -11,7 +11,7 @@ import { readCall } from '../../src/call/readCall';
 import { worksheetFunction } from '../../src/call/worksheet';
 import { table } from '../../src/cli/table';
 import { inputsOf } from '../../src/core/define';
-import { answer } from '../../src/core/evaluate';
+import { answer } from '../../src/core/answer';
 import { nanoseconds } from './measure';
 import { RIVALS, type Rival } from './rivals';
 import { moldSheets, nativeSheets } from './sheets';

@@ -2,7 +2,7 @@ import { CellError, type Argument, type CellValue } from '../cells/value';
 import { amountSI } from '../core/amount';
 import { kindOf, type Check, type Checks } from '../core/checks';
 import { inputsOf, type Amount, type Definition } from '../core/define';
-import { givesOf } from '../core/evaluate';
+import { givesOf } from '../core/answer';
 import { numberText } from '../core/format';
 import { fromSI, systemUnit, type Kind, type System } from '../core/quantity';
 import { splitNumber } from '../core/readQuantity';

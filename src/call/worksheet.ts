@@ -1,5 +1,5 @@
 import { changesOf, type Answer, type Definition } from '../core/define';
-import { answer, givesOf } from '../core/evaluate';
+import { answer, givesOf } from '../core/answer';
 import { fromSI, systemUnit, type Kind, type System } from '../core/quantity';
 import { Refusal } from '../core/refusal';
 import { CellError, type Argument, type CellValue, type Matrix } from '../cells/value';

@@ -49,9 +49,12 @@ export interface CompiledStep {
 }
 
 /** A condition that ends the calculation: with a refusal, or with an answer in words. */
-export type Gate = { readonly when: Runner; readonly test: Expr; readonly says: string } & (
-  { readonly type: 'refuse'; readonly argument: string } | { readonly type: 'words' }
-);
+export type Gate = { readonly when: Runner; readonly test: Expr; readonly says: string } &
+  // By its place among the formula's refusals.
+  (
+    | { readonly type: 'refuse'; readonly index: number; readonly argument: string }
+    | { readonly type: 'words' }
+  );
 
 const bindings = (
   input: AnyInput,
@@ -144,10 +147,12 @@ function build(formula: Formula, values: readonly unknown[]): Program {
   for (const symbol of order) slotOf.set(symbol, slotOf.size);
   const askedAfter = (text: string): number =>
     Math.max(-1, ...[...variables(read(text))].map((name) => order.indexOf(name)));
-  const gates: { after: number; gate: Gate }[] = (formula.refuse ?? []).map(({ when, argument, says }) => ({
-    after: askedAfter(when),
-    gate: { type: 'refuse', when: ready(when), test: read(when), argument, says },
-  }));
+  const gates: { after: number; gate: Gate }[] = (formula.refuse ?? []).map(
+    ({ when, argument, says }, index) => ({
+      after: askedAfter(when),
+      gate: { type: 'refuse', when: ready(when), test: read(when), index, argument, says },
+    }),
+  );
   if (formula.inWords) {
     const { when, says } = formula.inWords;
     gates.push({
@@ -214,6 +219,40 @@ const markOf = (value: unknown): string | boolean =>
 interface Variant {
   readonly marks: readonly (string | boolean)[];
   readonly program: Program;
+}
+
+/** A program with what it is for: the word of each keyed input that chooses an equation, else whether it is given. */
+export interface KeyedProgram {
+  readonly marks: readonly { readonly input: number; readonly mark: string | boolean }[];
+  readonly program: Program;
+}
+
+/** Every variant of a formula, whatever its other inputs hold. */
+export function programsOf(formula: Formula): KeyedProgram[] {
+  const inputs: readonly AnyInput[] = formula.inputs;
+  const wordsOf = ({ reading }: AnyInput): readonly string[] =>
+    reading.as === 'choice' ? reading.words : [];
+  const any = (input: AnyInput): unknown => wordsOf(input)[0] ?? NaN;
+  const start: { marks: KeyedProgram['marks']; values: readonly unknown[] }[] = [
+    { marks: [], values: inputs.map(any) },
+  ];
+  const variants = variantInputs(formula).reduce((found, at) => {
+    const input = inputs[at] as AnyInput;
+    const words = wordsOf(input);
+    const options = [
+      ...(words.length > 0
+        ? words.map((word) => ({ mark: word, value: word }))
+        : [{ mark: true, value: NaN }]),
+      ...(mayBeMissing(input) ? [{ mark: false, value: undefined }] : []),
+    ];
+    return found.flatMap(({ marks, values }) =>
+      options.map(({ mark, value }) => ({
+        marks: [...marks, { input: at, mark }],
+        values: values.map((other, i) => (i === at ? value : other)),
+      })),
+    );
+  }, start);
+  return variants.map(({ marks, values }) => ({ marks, program: build(formula, values) }));
 }
 
 interface Variants {

@@ -3,7 +3,7 @@ import { seatRelease } from '../catalogue/seat/release';
 import { seatSink } from '../catalogue/seat/sink';
 import { amountSI } from '../core/amount';
 import type { Definition } from '../core/define';
-import { answer } from '../core/evaluate';
+import { answer } from '../core/answer';
 import { findMetal } from '../tables/metals';
 
 /** What the choice of a draft decides, for the chart in the help of the tapered seat. Values in SI. */

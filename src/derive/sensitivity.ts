@@ -1,5 +1,5 @@
 import type { Formula } from '../core/define';
-import { answer } from '../core/evaluate';
+import { answer } from '../core/answer';
 import { derivative } from '../core/expr/diff';
 import { compile, type Runner } from '../core/expr/run';
 import { variables } from '../core/expr/tree';

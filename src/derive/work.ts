@@ -1,5 +1,6 @@
 import { inputsOf, type AnyInput, type Definition, type Entry, type Formula } from '../core/define';
-import { evaluate, givesOf, type Evaluation } from '../core/evaluate';
+import { givesOf } from '../core/answer';
+import { evaluate, type Evaluation } from '../core/evaluate';
 import { programFor } from '../core/program';
 import type { Kind } from '../core/quantity';
 import { marginText } from '../core/strength';

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { catalogue } from '../../src/catalogue';
 import { inputsOf, type Formula } from '../../src/core/define';
-import { answer } from '../../src/core/evaluate';
+import { answer } from '../../src/core/answer';
 import { derivative, NoDerivative } from '../../src/core/expr/diff';
 import { fold } from '../../src/core/expr/fold';
 import { parseEquation } from '../../src/core/expr/parse';

@@ -1,7 +1,7 @@
 import { amountSI } from '../../src/core/amount';
 import type { Check } from '../../src/core/checks';
 import { inputsOf, type Amount, type Definition } from '../../src/core/define';
-import { givesOf } from '../../src/core/evaluate';
+import { givesOf } from '../../src/core/answer';
 import { fromSI, systemUnit, type Kind, type System } from '../../src/core/quantity';
 import { splitNumber } from '../../src/core/readQuantity';
 import { CellError, type Argument, type CellValue } from '../../src/cells/value';

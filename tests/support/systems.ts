@@ -3,7 +3,7 @@ import { worksheetFunction } from '../../src/call/worksheet';
 import { amountSI } from '../../src/core/amount';
 import type { Check } from '../../src/core/checks';
 import { inputsOf, type Amount, type AnyInput, type Definition } from '../../src/core/define';
-import { givesOf } from '../../src/core/evaluate';
+import { givesOf } from '../../src/core/answer';
 import { fromSI, systemUnit, toSI, type Kind, type System } from '../../src/core/quantity';
 import { percentFrom } from '../../src/core/readQuantity';
 import { valuesOf } from './runCheck';

@@ -1,5 +1,5 @@
 import { inputsOf, type Definition } from '../../core/define';
-import { answer, givesOf } from '../../core/evaluate';
+import { answer, givesOf } from '../../core/answer';
 import type { Kind, System } from '../../core/quantity';
 import { naming, Refusal } from '../../core/refusal';
 import type { CellValue } from '../../cells/value';

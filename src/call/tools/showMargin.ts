@@ -1,6 +1,7 @@
 import { derived } from '../../core/define';
-import { evaluate } from '../../core/evaluate';
+import { stressesOf } from '../../core/answer';
 import { notInTable, Refusal } from '../../core/refusal';
+import { marginOf } from '../../core/strength';
 import { catalogue } from '../../catalogue';
 import type { Matrix } from '../../cells/value';
 import { FUNCTION, ITS_ARGUMENTS } from './parameters';
@@ -30,7 +31,7 @@ export const showMargin: Tool = {
   run: (args): Matrix => {
     const definition = definitionOf(args);
     return atPlace(definition, args.rest('arguments'), ({ values, system }): Matrix => {
-      const { strength } = evaluate(definition, values, system);
+      const strength = marginOf(definition, values, stressesOf(definition, values, system));
       if (!strength)
         return notInTable(
           'function',

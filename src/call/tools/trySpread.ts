@@ -5,7 +5,7 @@ import { systemUnit, type Kind } from '../../core/quantity';
 import { seededDeviates, SPREADS, summarize, type Spread } from '../../core/random';
 import { naming, Refusal } from '../../core/refusal';
 import { foldName } from '../../core/names';
-import { answer } from '../../core/evaluate';
+import { answer } from '../../core/answer';
 import type { CellValue, Matrix } from '../../cells/value';
 import { findDefinition } from '../findDefinition';
 import { amountReader } from '../readArgument';

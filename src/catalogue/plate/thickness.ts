@@ -1,5 +1,5 @@
 import { derived, input, procedure } from '../../core/define';
-import { answer } from '../../core/evaluate';
+import { answer } from '../../core/answer';
 import { Refusal } from '../../core/refusal';
 import { solveBracketed } from '../../core/solve';
 import { loadLength, loadWidth, plateMetal, pressure, PRESSED_PLATE, span, width } from './inputs';

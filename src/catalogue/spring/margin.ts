@@ -1,5 +1,5 @@
 import { choice, fromMemory, named, procedure, secondHand } from '../../core/define';
-import { answer } from '../../core/evaluate';
+import { answer } from '../../core/answer';
 import { Refusal, refuse } from '../../core/refusal';
 import { findWire, wireRange, wireStrength, type Wire } from '../../tables/springs';
 import { CURVATURE_FACTORS, FACTOR_SAYS, force, meanDia, STORED_ENERGY, wire } from './inputs';

@@ -1,5 +1,6 @@
 import { erf } from '../erf';
 import { over, power, RATIO, sameDimension, times, type Dimension } from '../dimension';
+import { raise } from './raise';
 import { num, op, when, type Expr, type OperatorName } from './tree';
 
 /** The dimension of a subexpression; `any` for a literal zero, which fits everything. */
@@ -26,6 +27,8 @@ export interface Operator {
   readonly tex: (args: readonly string[]) => string;
   /** Worksheet-native form; arguments come fully bracketed. */
   readonly native: (args: readonly string[]) => string;
+  /** The same as `run` in JavaScript, to the bit; arguments come as names, numbers or fully bracketed. */
+  readonly js: (args: readonly string[]) => string;
   /** Partial derivative with respect to each argument; absent where there is none. */
   readonly partials?: (args: readonly Expr[]) => readonly Expr[];
 }
@@ -78,14 +81,14 @@ const raised: DimRule = (dims, args) => {
     : power(base as Dimension, n);
 };
 
-/** Squares and cubes are products, wherever the exponent comes from: the same to the bit in every reading. */
-export const raise = (x: number, n: number): number =>
-  n === 2 ? x * x : n === 3 ? x * x * x : Math.pow(x, n);
-
 const call =
   (name: string) =>
   (args: readonly string[]): string =>
     `${name}(${args.join(',')})`;
+const inBrackets =
+  (sign: string) =>
+  ([a = '', b = '']: readonly string[]): string =>
+    `(${a}${sign}${b})`;
 const texCall =
   (name: string) =>
   ([x = '']: readonly string[]): string =>
@@ -118,6 +121,7 @@ const comparison = (
   dims: compared,
   tex: binary(tex),
   native: nativeBinary(native),
+  js: ([a = '', b = '']) => `(${a}${text}${b}?1:0)`,
 });
 
 const ONE = num(1);
@@ -143,6 +147,7 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     dims: ratios,
     tex: binary('\\text{ or }'),
     native: call('OR'),
+    js: ([a = '', b = '']) => `(${a}!==0||${b}!==0?1:0)`,
   },
   and: {
     arity: 2,
@@ -151,6 +156,7 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     dims: ratios,
     tex: binary('\\text{ and }'),
     native: call('AND'),
+    js: ([a = '', b = '']) => `(${a}!==0&&${b}!==0?1:0)`,
   },
   // Written as a function, for mathjs binds it tighter than the comparison that it is about.
   not: {
@@ -159,6 +165,7 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     dims: ratios,
     tex: ([a = '']) => `\\text{not }\\left(${a}\\right)`,
     native: call('NOT'),
+    js: ([a = '']) => `(${a}===0?1:0)`,
   },
   lt: comparison('<', '<', '<', (a, b) => a < b),
   le: comparison('<=', '\\le', '<=', (a, b) => a <= b),
@@ -171,6 +178,7 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     dims: same,
     tex: binary('+'),
     native: nativeBinary('+'),
+    js: inBrackets('+'),
     partials: () => [ONE, ONE],
   },
   sub: {
@@ -180,6 +188,7 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     dims: same,
     tex: binary('-'),
     native: nativeBinary('-'),
+    js: inBrackets('-'),
     partials: () => [ONE, num(-1)],
   },
   mul: {
@@ -191,6 +200,7 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     tex: ([a = '', b = '']) =>
       /^\d/.test(b) || (/^[{(]/.test(b) && /\d$/.test(a)) ? `${a} \\cdot ${b}` : `${a}\\,${b}`,
     native: nativeBinary('*'),
+    js: inBrackets('*'),
     partials: (args) => [pair(args)[1], pair(args)[0]],
   },
   div: {
@@ -200,6 +210,7 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     dims: quotient,
     tex: ([a = '', b = '']) => `\\frac{${a}}{${b}}`,
     native: nativeBinary('/'),
+    js: inBrackets('/'),
     partials: (args) => {
       const [a, b] = pair(args);
       return [op('div', ONE, b), op('neg', op('div', a, op('pow', b, num(2))))];
@@ -212,6 +223,7 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     dims: unchanged,
     tex: ([a = '']) => `-${a}`,
     native: ([a = '']) => `-${a}`,
+    js: ([a = '']) => `(-${a})`,
     partials: () => [num(-1)],
   },
   pow: {
@@ -221,6 +233,7 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     dims: raised,
     tex: ([a = '', b = '']) => `${a}^{${b}}`,
     native: nativeBinary('^'),
+    js: call('raise'),
     partials: (args) => {
       const [a, b] = pair(args);
       // With a constant exponent the logarithm is not asked for, so a base below zero is no trouble.
@@ -235,6 +248,7 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     dims: ratios,
     tex: texCall('\\sin'),
     native: call('SIN'),
+    js: call('Math.sin'),
     partials: (a) => [op('cos', first(a))],
   },
   cos: {
@@ -243,6 +257,7 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     dims: ratios,
     tex: texCall('\\cos'),
     native: call('COS'),
+    js: call('Math.cos'),
     partials: (a) => [op('neg', op('sin', first(a)))],
   },
   tan: {
@@ -251,6 +266,7 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     dims: ratios,
     tex: texCall('\\tan'),
     native: call('TAN'),
+    js: call('Math.tan'),
     partials: (a) => [op('div', ONE, op('pow', op('cos', first(a)), num(2)))],
   },
   asin: {
@@ -259,6 +275,7 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     dims: ratios,
     tex: texCall('\\arcsin'),
     native: call('ASIN'),
+    js: call('Math.asin'),
     partials: (a) => [op('div', ONE, op('sqrt', op('sub', ONE, op('pow', first(a), num(2)))))],
   },
   acos: {
@@ -267,6 +284,7 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     dims: ratios,
     tex: texCall('\\arccos'),
     native: call('ACOS'),
+    js: call('Math.acos'),
     partials: (a) => [op('neg', op('div', ONE, op('sqrt', op('sub', ONE, op('pow', first(a), num(2))))))],
   },
   atan: {
@@ -275,6 +293,7 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     dims: ratios,
     tex: texCall('\\arctan'),
     native: call('ATAN'),
+    js: call('Math.atan'),
     partials: (a) => [op('div', ONE, op('add', ONE, op('pow', first(a), num(2))))],
   },
   sqrt: {
@@ -283,6 +302,7 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     dims: root(2),
     tex: ([a = '']) => `\\sqrt{${a}}`,
     native: call('SQRT'),
+    js: call('Math.sqrt'),
     partials: (a) => [op('div', ONE, op('mul', num(2), op('sqrt', first(a))))],
   },
   cbrt: {
@@ -292,6 +312,7 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     tex: ([a = '']) => `\\sqrt[3]{${a}}`,
     // The worksheet's ^ refuses a base below zero.
     native: ([a = '']) => `SIGN(${a})*ABS(${a})^(1/3)`,
+    js: call('Math.cbrt'),
     partials: (a) => [op('div', ONE, op('mul', num(3), op('pow', op('cbrt', first(a)), num(2))))],
   },
   exp: {
@@ -300,6 +321,7 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     dims: ratios,
     tex: ([a = '']) => `e^{${a}}`,
     native: call('EXP'),
+    js: call('Math.exp'),
     partials: (a) => [op('exp', first(a))],
   },
   ln: {
@@ -308,6 +330,7 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     dims: ratios,
     tex: texCall('\\ln'),
     native: call('LN'),
+    js: call('Math.log'),
     partials: (a) => [op('div', ONE, first(a))],
   },
   erf: {
@@ -316,6 +339,7 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     dims: ratios,
     tex: texCall('\\operatorname{erf}'),
     native: call('ERF'),
+    js: call('erf'),
     partials: (a) => [
       op('mul', num(2 / Math.sqrt(Math.PI)), op('exp', op('neg', op('pow', first(a), num(2))))),
     ],
@@ -326,6 +350,7 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     dims: unchanged,
     tex: ([a = '']) => `\\left|${a}\\right|`,
     native: call('ABS'),
+    js: call('Math.abs'),
     partials: (a) => [when(op('ge', first(a), ZERO), ONE, num(-1))],
   },
   max: {
@@ -334,6 +359,7 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     dims: same,
     tex: (a) => `\\max\\left(${a.join(', ')}\\right)`,
     native: call('MAX'),
+    js: call('Math.max'),
     partials: picked('ge'),
   },
   min: {
@@ -342,6 +368,7 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     dims: same,
     tex: (a) => `\\min\\left(${a.join(', ')}\\right)`,
     native: call('MIN'),
+    js: call('Math.min'),
     partials: picked('le'),
   },
   ceil: {
@@ -350,6 +377,7 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     dims: ratios,
     tex: ([a = '']) => `\\left\\lceil ${a} \\right\\rceil`,
     native: ([a = '']) => `-INT(-${a})`,
+    js: call('Math.ceil'),
   },
   floor: {
     arity: 1,
@@ -357,5 +385,6 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     dims: ratios,
     tex: ([a = '']) => `\\left\\lfloor ${a} \\right\\rfloor`,
     native: call('INT'),
+    js: call('Math.floor'),
   },
 };

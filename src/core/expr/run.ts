@@ -1,4 +1,5 @@
-import { OPERATORS, raise } from './operators';
+import { OPERATORS } from './operators';
+import { raise } from './raise';
 import type { Expr, OperatorName } from './tree';
 
 /** Reads inputs and earlier steps from slots; no eval, so a strict content-security policy holds. */

@@ -1,5 +1,5 @@
 import { inputsOf, type AnyInput, type Definition } from '../../core/define';
-import { answer, givesOf } from '../../core/evaluate';
+import { answer, givesOf } from '../../core/answer';
 import { fromSI, SYSTEMS, systemUnit, type System } from '../../core/quantity';
 import { Refusal } from '../../core/refusal';
 import {

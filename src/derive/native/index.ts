@@ -7,7 +7,7 @@ import {
   type NativeWriter,
   type Procedure,
 } from '../../core/define';
-import { answer, givesOf } from '../../core/evaluate';
+import { answer, givesOf } from '../../core/answer';
 import { nativeNumber, toNative } from '../../core/expr/native';
 import { toText } from '../../core/expr/text';
 import { programFor } from '../../core/program';

@@ -5,7 +5,7 @@ import { seatStep } from '../../catalogue/seat/step';
 import { friction } from '../../catalogue/seat/inputs';
 import { amountSI } from '../../core/amount';
 import type { Definition } from '../../core/define';
-import { answer } from '../../core/evaluate';
+import { answer } from '../../core/answer';
 import { numberText } from '../../core/format';
 import { fromSI, systemUnit, type System } from '../../core/quantity';
 import { at, Drawing, type Point } from './drawing';

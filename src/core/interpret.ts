@@ -1,0 +1,46 @@
+import type { Formula } from './define';
+import { toText } from './expr/text';
+import type { Equations } from './equations';
+import { programFor, type CompiledStep, type Gate, type Program } from './program';
+import { refuseInputs, refuseStep } from './refuseFormula';
+
+function passGates(formula: Formula, gates: readonly Gate[], { slots, steps }: Program): string | undefined {
+  for (const gate of gates) {
+    if (gate.when(slots) === 0) continue;
+    if (gate.type === 'words') return gate.says;
+    const named = steps.filter(({ symbol }) => gate.says.includes(`{${symbol}}`));
+    refuseInputs(
+      formula,
+      gate.index,
+      Object.fromEntries(named.map(({ symbol, slot }) => [symbol, slots[slot] as number])),
+    );
+  }
+  return undefined;
+}
+
+/**
+ * A formula's equations run by closures, from their text. Builds put compiled functions in their place: see
+ * `equations.ts`.
+ */
+export const interpreted =
+  (formula: Formula): Equations =>
+  (values, _system, stresses) => {
+    const program = programFor(formula, values);
+    const { slots, steps, start } = program;
+    program.load(values);
+    const words = passGates(formula, start, program);
+    if (words !== undefined) return words;
+    for (const step of steps) {
+      const value = step.run(slots);
+      if (!Number.isFinite(value)) noValue(step);
+      slots[step.slot] = value;
+      const said = passGates(formula, step.gates, program);
+      if (said !== undefined) return said;
+    }
+    if (stresses)
+      for (const { stress } of formula.strength ?? [])
+        stresses.push(slots[steps.find(({ symbol }) => symbol === stress)?.slot ?? NaN] ?? NaN);
+    return slots[program.result] as number;
+  };
+
+const noValue = ({ symbol, written }: CompiledStep): never => refuseStep(`${symbol} = ${toText(written)}`);
