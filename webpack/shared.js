@@ -70,7 +70,11 @@ const typescript = {
       loader: 'ts-loader',
       options: { transpileOnly: true, compilerOptions: { noEmit: false } },
     },
-    { test: path.join(root, 'src/core/equations.ts'), enforce: 'pre', loader: path.join(__dirname, 'loaders/equations.js') },
+    {
+      test: path.join(root, 'src/core/equations.ts'),
+      enforce: 'pre',
+      loader: path.join(__dirname, 'loaders/equations.js'),
+    },
   ],
 };
 
