@@ -1,5 +1,5 @@
 import type { Formula } from '../core/define';
-import { answer } from '../core/answer';
+import { interpreted } from '../core/interpret';
 import { derivative } from '../core/expr/diff';
 import { compile, type Runner } from '../core/expr/run';
 import { variables } from '../core/expr/tree';
@@ -38,7 +38,8 @@ function slopesOf(program: Program): readonly StepSlope[] {
  * the chain rule from the input to the result. Throws `NoDerivative` where a step rounds; NaN where the answer is words.
  */
 export function slopeBy(formula: Formula, values: readonly unknown[], input: number): number {
-  if (typeof answer(formula, values, 'mm') !== 'number') return NaN;
+  // Leaves every value in the slots.
+  if (typeof interpreted(formula)(values) !== 'number') return NaN;
   const program = programFor(formula, values);
   const { slots } = program;
   const change = new Float64Array(slots.length);
