@@ -81,4 +81,9 @@ describe('the check of a workbook', () => {
     });
     expect(cautions.map(({ says }) => says).join(' ')).toContain('Self-locking');
   });
+
+  it('names needed inputs whose cells are blank, and no optional ones', async () => {
+    const { blank } = await check({ A1: { formula: 'MOLD.SEAT.FORCE(B1,B2,0.15,B3)' }, B2: 10 });
+    expect(blank).toEqual([{ sheet: 'Sheet', cell: 'A1', says: 'SEAT.FORCE needs push, and B1 is blank.' }]);
+  });
 });
