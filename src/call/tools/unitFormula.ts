@@ -6,7 +6,7 @@ import { DimensionError, inferDimension } from '../../core/expr/dims';
 import { EquationError, parseEquation } from '../../core/expr/parse';
 import { compile } from '../../core/expr/run';
 import type { Expr } from '../../core/expr/tree';
-import { splitNumber } from '../../core/readQuantity';
+import { hasComma, splitNumber } from '../../core/readQuantity';
 import { naming, Refusal } from '../../core/refusal';
 import { PassedError } from '../readArgument';
 import { parameter, type Tool } from './tool';
@@ -93,7 +93,7 @@ function readRow(symbol: string, value: CellValue, unitCell: CellValue): Formula
   const split = typeof value === 'string' ? splitNumber(value) : undefined;
   if (!split || !Number.isFinite(split.value))
     throw new Refusal(`has ${JSON.stringify(value)} for ${symbol}; it takes a number`);
-  if (/^\s*[+-]?\d*,\d/.test(String(value)))
+  if (hasComma(String(value)))
     throw new Refusal(`has "${String(value)}" for ${symbol}, which has a comma: decimals take a point`);
   const own = split.rest === '' ? unit : readUnit(split.rest, symbol);
   const hasBoth = split.rest !== '' && unitCell !== null && unitCell !== '';
