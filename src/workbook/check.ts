@@ -224,7 +224,9 @@ function unusualInputs(
     const found = unusual(input, si, system);
     if (!found) return [];
     const given = quantityText(si, reading.kind, system);
-    return [{ ...found, says: `${id}, ${input.name} (${argTexts[i] ?? ''}) ${given}: ${found.says}` }];
+    const text = argTexts[i] ?? '';
+    const from = Number.isNaN(Number(text)) ? ` (${text})` : '';
+    return [{ ...found, says: `${id}, ${input.name} ${given}${from}: ${found.says}` }];
   });
 }
 
