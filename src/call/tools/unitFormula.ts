@@ -112,19 +112,28 @@ function readUnit(cell: CellValue, symbol?: string): AnyUnit {
   );
 }
 
+const written = (text: string): string =>
+  text
+    .trim()
+    .replace(/^=/, '')
+    .replace(/[·×÷−²³π≤≥]/g, (sign) => SIGNS[sign] ?? sign);
+
+/** The symbols that an equation names, each once, in its order; throws an `EquationError` where it cannot be read. */
+export function symbolsIn(text: string): string[] {
+  const found = new Set<string>();
+  parseEquation(written(text), (name) => found.add(name).has(name));
+  return [...found];
+}
+
 /** The equation as a tree, its symbols and dimensions checked. */
 export function equationOf(
   text: string,
   inputs: readonly FormulaInput[],
 ): { readonly tree: Expr; readonly dimension: Dimension | 'any' } {
-  const written = text
-    .trim()
-    .replace(/^=/, '')
-    .replace(/[·×÷−²³π≤≥]/g, (sign) => SIGNS[sign] ?? sign);
   const known = new Map(inputs.map((input) => [input.symbol, input]));
   return naming('equation', () => {
     try {
-      const tree = parseEquation(written, (name) => known.has(name));
+      const tree = parseEquation(written(text), (name) => known.has(name));
       const dimension = inferDimension(
         tree,
         (name) => known.get(name)?.unit.dimension ?? RATIO,
