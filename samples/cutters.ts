@@ -1,6 +1,6 @@
 import { WORK_MATERIALS } from '../src/tables/cutting';
 import { entry, even, given, result, typed, type Design } from './description';
-import { FAILS, HOLDS } from './scale';
+import { FAILS, HOLDS } from '../src/forms/scale';
 
 export const cutters: Design = {
   file: 'cutters',

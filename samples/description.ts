@@ -2,7 +2,7 @@
 import { findDefinition } from '../src/call/findDefinition';
 import type { Definition, Gives } from '../src/core/define';
 import type { Kind } from '../src/core/quantity';
-import { FAILS, HOLDS, LITTLE, UNKNOWN, type Judged } from './scale';
+import { checkedFormula, type Judged } from '../src/forms/scale';
 import { columnLetters, parseCell } from '../src/cells/address';
 
 export interface Entry {
@@ -241,11 +241,7 @@ export function says(label: string, formula: string, verdict: string): Says {
 
 /** What a function says of its own range and strength. */
 export function check(label: string, formula: string): Says {
-  return says(
-    label,
-    formula,
-    `IF(words="in range", "${HOLDS}", IF(ISNUMBER(SEARCH("does not hold", words)), "${FAILS}", IF(ISNUMBER(SEARCH("little to spare", words)), "${LITTLE}", "${UNKNOWN}")))`,
-  );
+  return says(label, formula, checkedFormula('words'));
 }
 
 export function typed(

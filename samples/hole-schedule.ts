@@ -1,6 +1,6 @@
 import { DRILL_CHOICES } from '../src/tables/drills';
 import { entry, even, given, typed, type Design } from './description';
-import { FAILS, HOLDS } from './scale';
+import { FAILS, HOLDS } from '../src/forms/scale';
 
 /** The thread of a row, or where it has none a thread whose answer is not shown. */
 const THREAD = 'IF(kind="dowel", "M6", size)';

@@ -3,7 +3,7 @@ import { columnLetters } from '../src/cells/address';
 import type { GivenColumn, List, TypedColumn } from './description';
 import { placed } from './layout';
 import type { Pen } from './pen';
-import { convertedStyle, formatOf, GOOD, numberStyle, typedStyle, WARN } from './style';
+import { convertedStyle, formatOf, GOOD, numberStyle, typedStyle, WARN } from '../src/forms/looks';
 
 /** Rows above the first thing: names of the columns, and their units. */
 const HEADS = 2;

@@ -1,6 +1,6 @@
 import { resins } from './choices';
 import { either, entry, holds, result, says, spare, type Design } from './description';
-import { verdictFormula } from './scale';
+import { verdictFormula } from '../src/forms/scale';
 
 export const pressFitUp: Design = {
   file: 'press-fit-up',

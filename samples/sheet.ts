@@ -16,11 +16,12 @@ import type {
 } from '../src/package/description';
 import { columnLetters } from '../src/cells/address';
 import type { Design, Either, Entry, Layout, Result, Row, Says, Section, Verdict } from './description';
-import { linesOf, placed, print } from './layout';
+import { linesOf } from '../src/forms/lines';
+import { placed, print } from './layout';
 import { placeList, putList } from './list';
 import type { Pen } from './pen';
-import { SCALE, verdictFormula } from './scale';
-import { convertedStyle, FONT, formatOf, INFO, numberStyle, STYLES, typedStyle } from './style';
+import { SCALE, verdictFormula } from '../src/forms/scale';
+import { convertedStyle, FONT, formatOf, INFO, numberStyle, STYLES, typedStyle } from '../src/forms/looks';
 import { WHAT_IF, whatIfSheet } from './whatIf';
 
 // A: name, B: entered, C: its unit, D: value in the units of the sheet, E: their symbol, F: note, G: formula.

@@ -1,9 +1,10 @@
 import type { CellDescription, ConditionDescription, SheetDescription } from '../src/package/description';
 import { columnLetters } from '../src/cells/address';
 import type { Design, Heads } from './description';
-import { linesOf, placed, print } from './layout';
+import { linesOf } from '../src/forms/lines';
+import { placed, print } from './layout';
 import type { Pen } from './pen';
-import { convertedStyle, numberStyle, typedStyle, WARN } from './style';
+import { convertedStyle, numberStyle, typedStyle, WARN } from '../src/forms/looks';
 
 export const WHAT_IF = 'What-if tables';
 const WHAT_IF_COLUMNS = { A: 34, 'B:H': 12 } as const;

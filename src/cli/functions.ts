@@ -73,6 +73,6 @@ export async function nearestFunctions(name: string): Promise<string[]> {
   return nearestNames(withoutNamespace(name), ids).map((id) => `${NAMESPACE}.${id}`);
 }
 
-function withoutNamespace(name: string): string {
+export function withoutNamespace(name: string): string {
   return name.toUpperCase().replace(new RegExp(`^=?${NAMESPACE}\\.`), '');
 }

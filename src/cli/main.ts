@@ -3,6 +3,7 @@ import { calc } from './calc';
 import { check } from './check';
 import type { Arguments, Command, Output } from './command';
 import { Failure } from './command';
+import { form } from './form';
 import { functionHelp, functions, nearestFunctions } from './functions';
 import { print } from './print';
 import { recalc } from './recalc';
@@ -48,6 +49,7 @@ const commands: readonly Command[] = [
   check,
   share,
   print,
+  form,
   functions,
   serve,
   help,

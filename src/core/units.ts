@@ -158,7 +158,12 @@ export const UNITS = {
     scale('°C', 1, 273.15, 'C', 'degC', 'deg C'),
     scale('°F', FAHRENHEIT, 459.67 * FAHRENHEIT, 'F', 'degF', 'deg F'),
   ],
-  rise: [unit('°F', FAHRENHEIT, 'F', 'degF', 'deg F'), unit('°C', 1, 'C', 'degC', 'deg C'), unit('K', 1)],
+  // With Δ where it stands by itself: °F alone is a point on the scale.
+  rise: [
+    unit('°F', FAHRENHEIT, 'F', 'degF', 'deg F', 'Δ°F'),
+    unit('°C', 1, 'C', 'degC', 'deg C', 'Δ°C'),
+    unit('K', 1, 'ΔK'),
+  ],
   expansion: [
     unit('1/°F', 1 / FAHRENHEIT, '/°F', '1/F', '/F'),
     unit('1/°C', 1, '/°C', '1/C', '/C', '1/K', '/K'),

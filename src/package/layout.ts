@@ -22,6 +22,11 @@ export function changeLayout(
 ): Workbook {
   if (layouts.size === 0) return workbook;
   const parts: EditableParts = new Map(workbook.parts);
+  applyLayouts(parts, layouts);
+  return readParts(parts, known);
+}
+
+export function applyLayouts(parts: EditableParts, layouts: ReadonlyMap<string, SheetLayout>): void {
   const book = workbookPart(parts);
   const sheets = listSheets(parts, book, parseXml(readText(parts, book) ?? '', book));
   for (const { name, part } of sheets) {
@@ -30,15 +35,11 @@ export function changeLayout(
     const xml = readText(parts, part) ?? '';
     writeText(parts, part, laidOut(xml, part, layout));
   }
-  return readParts(parts, known);
 }
 
 /** Elements of a sheet by what must stand behind them. */
 const FROM_DATA = ['sheetData'];
-const BEHIND_MERGES = [
-  'phoneticPr',
-  'conditionalFormatting',
-  'dataValidations',
+export const BEHIND_VALIDATIONS = [
   'hyperlinks',
   'printOptions',
   'pageMargins',
@@ -61,6 +62,8 @@ const BEHIND_MERGES = [
   'legacyDrawing',
   'legacyDrawingHF',
 ];
+export const BEHIND_CONDITIONS = ['dataValidations', ...BEHIND_VALIDATIONS];
+const BEHIND_MERGES = ['phoneticPr', 'conditionalFormatting', ...BEHIND_CONDITIONS];
 const BEHIND_VIEWS = ['sheetFormatPr', 'cols', ...FROM_DATA];
 const BEHIND_PROPERTIES = ['dimension', 'sheetViews', ...BEHIND_VIEWS];
 

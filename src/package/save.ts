@@ -29,7 +29,8 @@ export function saveWorkbook(workbook: Workbook, changes: Changes): Uint8Array {
   return writeZip(parts);
 }
 
-function applyChanges(workbook: Workbook, changes: Changes, parts: EditableParts): void {
+/** Puts the changes into parts that hold what the workbook holds. */
+export function applyChanges(workbook: Workbook, changes: Changes, parts: EditableParts): void {
   const book = workbookPart(parts);
   const stylesPart = relatedPart(parts, book, 'styles');
   const stylesXml = stylesPart === undefined ? undefined : readText(parts, stylesPart);

@@ -200,14 +200,14 @@ function newCell(cell: PlacedCell, parts: SheetParts): string {
   return cellXml({ ...place, value: cell.value, formula, mark: isArray ? parts.mark() : undefined });
 }
 
-function conditional(condition: ConditionDescription, overlay: number, priority: number): string {
+export function conditional(condition: ConditionDescription, overlay: number, priority: number): string {
   const rule = `<cfRule type="expression" dxfId="${overlay}" priority="${priority}"><formula>${formulaText(condition.when)}</formula></cfRule>`;
   return `<conditionalFormatting sqref="${escapeXml(condition.cells)}">${rule}</conditionalFormatting>`;
 }
 
 const formulaText = (formula: string) => escapeXml(toFileSpelling(formula));
 
-function validation({ cells, choices, accepts, prompt, refusal }: ValidationDescription): string {
+export function validation({ cells, choices, accepts, prompt, refusal }: ValidationDescription): string {
   for (const message of [prompt, refusal]) {
     if (message === undefined || (message.title.length <= 32 && message.text.length <= 255)) continue;
     throw new Error(

@@ -1,7 +1,31 @@
-import type { StyleDescription } from '../src/package/description';
-import type { Kind } from '../src/core/quantity';
+import type { Kind } from '../core/quantity';
 
 /** How the design sheets look: ink, what a person types, what the sheet answers, what to watch for. */
+
+interface Line {
+  readonly line: 'thin';
+  readonly color: string;
+}
+
+/** What differs from a plain cell, whatever program writes it. */
+export interface Look {
+  readonly font?: {
+    readonly name?: string;
+    readonly size?: number;
+    readonly bold?: boolean;
+    readonly italic?: boolean;
+    readonly underline?: 'single';
+    readonly color?: string;
+  };
+  readonly fill?: string;
+  readonly borders?: { readonly [side in 'top' | 'right' | 'bottom' | 'left']?: Line };
+  readonly horizontal?: 'left' | 'center' | 'right';
+  readonly vertical?: 'center';
+  readonly wrap?: boolean;
+  readonly indent?: number;
+  readonly shrink?: boolean;
+  readonly numberFormat?: string;
+}
 
 const INK = '#1F2D3A';
 const QUIET = '#5A6772';
@@ -21,7 +45,7 @@ const typed = { fill: '#FFF7D1', borders: box, font: { ...FONT, color: '#0B3D91'
 const middle = { vertical: 'center' } as const;
 const text = { ...middle, wrap: true, horizontal: 'left' } as const;
 
-export const STYLES: Readonly<Record<string, StyleDescription>> = {
+export const STYLES = {
   title: { ...middle, font: { ...FONT, size: 16, bold: true, color: HEAD } },
   scenario: { ...text, font: { ...FONT, color: QUIET } },
   danger: { ...text, font: { ...FONT, bold: true, color: '#8A2B06' } },
@@ -78,21 +102,21 @@ export const STYLES: Readonly<Record<string, StyleDescription>> = {
   formula: { ...text, font: { ...SMALL, color: QUIET }, borders: bottom },
   caution: { ...text, font: { ...FONT, color: '#6B2306' }, fill: '#FCEADF' },
   link: { ...middle, font: { ...FONT, underline: 'single', color: '#0B5394' } },
-};
+} as const satisfies Record<string, Look>;
 
 /** The look of a number the sheet gives, and of one a person types. */
-export const numberStyle = (numberFormat: string): StyleDescription => ({
+export const numberStyle = (numberFormat: string): Look => ({
   ...middle,
   horizontal: 'right',
   font: { ...FONT, bold: true, color: INK },
   borders: bottom,
   numberFormat,
 });
-export const convertedStyle = (numberFormat: string): StyleDescription => ({
+export const convertedStyle = (numberFormat: string): Look => ({
   ...numberStyle(numberFormat),
   font: { ...FONT, color: INK },
 });
-export const typedStyle: StyleDescription = { ...middle, ...typed, horizontal: 'right' };
+export const typedStyle: Look = { ...middle, ...typed, horizontal: 'right' };
 
 export const GOOD = { font: { color: '#1D5B2A' }, fill: '#DFF0DA' } as const;
 export const WARN = { font: { color: '#8A2B06' }, fill: '#FBDFCF' } as const;
@@ -124,3 +148,17 @@ const FORMATS: Partial<Record<Kind | 'text', string>> = {
   film: '0.0',
 };
 export const formatOf = (kind: Kind | 'text'): string => FORMATS[kind] ?? 'General';
+
+/** With more decimals where a value needs them: whatever is typed into a form must show. */
+export const valueFormat = (kind: Kind): string => FINE[kind] ?? formatOf(kind);
+const FINE: Partial<Record<Kind, string>> = {
+  length: '0.000##',
+  area: '0.000##',
+  ratio: '0.00##',
+  angle: '0.0##',
+  torque: '0.0##',
+  stiffness: 'General',
+  pressure: '[>=1000]#,##0;0.0##',
+  money: '#,##0.00##',
+  count: '0.##',
+};

@@ -1,5 +1,5 @@
-import { SPARE } from '../src/core/strength';
-import { GOOD, INFO, WARN } from './style';
+import { SPARE } from '../core/strength';
+import { GOOD, INFO, WARN } from './looks';
 
 /** What a row is judged by: whether something is so, or how often over it is there; 1 is just enough. */
 export type Judged = { readonly when: string } | { readonly margin: string };
@@ -26,3 +26,7 @@ export function verdictFormula(judged: Judged): string {
       : `LOOKUP(${judged.margin}, {-1E+99,1,${SPARE}}, {"${FAILS}","${LITTLE}","${HOLDS}"})`;
   return `IFERROR(${word}, "${UNKNOWN}")`;
 }
+
+/** The word for what SHOW.CHECK says in another cell. */
+export const checkedFormula = (words: string): string =>
+  `IFERROR(IF(${words}="in range","${HOLDS}",IF(ISNUMBER(SEARCH("does not hold",${words})),"${FAILS}",IF(ISNUMBER(SEARCH("little to spare",${words})),"${LITTLE}","${UNKNOWN}"))),"${UNKNOWN}")`;
