@@ -2,7 +2,7 @@
 import { findDefinition } from '../src/call/findDefinition';
 import type { Definition, Gives } from '../src/core/define';
 import type { Kind } from '../src/core/quantity';
-import { checkedFormula, type Judged } from '../src/forms/scale';
+import { FAILS, HOLDS, LITTLE, UNKNOWN, type Judged } from '../src/forms/scale';
 import { columnLetters, parseCell } from '../src/cells/address';
 
 export interface Entry {
