@@ -241,7 +241,11 @@ export function says(label: string, formula: string, verdict: string): Says {
 
 /** What a function says of its own range and strength. */
 export function check(label: string, formula: string): Says {
-  return says(label, formula, checkedFormula('words'));
+  return says(
+    label,
+    formula,
+    `IF(words="in range", "${HOLDS}", IF(ISNUMBER(SEARCH("does not hold", words)), "${FAILS}", IF(ISNUMBER(SEARCH("little to spare", words)), "${LITTLE}", "${UNKNOWN}")))`,
+  );
 }
 
 export function typed(
