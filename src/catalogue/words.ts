@@ -25,33 +25,30 @@ import { stackWords } from './stack/words';
 import { tapWords } from './tap/words';
 import { threadWords } from './thread/words';
 
-/**
- * What each family is for, by the part of the name before the dot, in the order in which a job asks. Apart from the
- * definitions: only lists and the search need it.
- */
+/** What each family is for, by the part of the name before the dot. Apart from the definitions: only lists and the search need it. */
 export const familyWords: Readonly<Record<string, FamilyWords>> = {
-  PRESS: pressWords,
-  FILL: fillWords,
-  CLAMP: clampWords,
-  RESIN: resinWords,
-  COOL: coolWords,
-  SHRINK: shrinkWords,
+  SEAT: seatWords,
+  FLUSH: flushWords,
+  SPRING: springWords,
   EJECT: ejectWords,
   PIN: pinWords,
-  SEAT: seatWords,
-  SPRING: springWords,
-  SHOULDER: shoulderWords,
-  FLUSH: flushWords,
-  STACK: stackWords,
-  HEAT: heatWords,
-  PLATE: plateWords,
+  PRESS: pressWords,
+  CLAMP: clampWords,
+  SHRINK: shrinkWords,
+  RESIN: resinWords,
   METAL: metalWords,
-  SCREW: screwWords,
-  THREAD: threadWords,
+  COOL: coolWords,
+  FILL: fillWords,
   TAP: tapWords,
+  THREAD: threadWords,
+  SCREW: screwWords,
+  SHOULDER: shoulderWords,
   DRILL: drillWords,
   DOWEL: dowelWords,
   FIT: fitWords,
+  STACK: stackWords,
+  HEAT: heatWords,
+  PLATE: plateWords,
   CUT: cutWords,
   EDGE: edgeWords,
   COST: costWords,

@@ -17,13 +17,13 @@ const FORMS: readonly ShareOptions['as'][] = ['native', 'values', 'both'];
 export const share: Command = {
   name: 'share',
   usage: [
-    'IN.xlsx -o OUT.xlsx [--as native|values|both] [--basis] [--let]',
+    'IN.xlsx -o OUT.xlsx [--as native|values|both] [--basis] [--one-cell] [--let]',
     'IN.xlsx -o OUT.html --as page',
     '--restore IN.xlsx -o OUT.xlsx',
   ],
   summary: 'Make a copy for somebody who has nothing installed, or turn one back.',
   details: [
-    'A native copy has formulas that every spreadsheet program computes. What has no such formula is frozen to its value, colored and noted.',
+    'A native copy has formulas that every spreadsheet program computes, and a sheet "How it is calculated" with a line for every step. What has no such formula is frozen to its value, colored and noted.',
     'A copy of values tells each formula, its unit and source in a note; "both" is a native copy with these notes.',
     'A page is one HTML file for any browser, a phone too: it calculates with the MOLD functions themselves, lets the marked inputs be changed, shows the work of a cell and prints.',
     'The exit status is 2 if a workbook cannot be read or written, or cannot be turned back.',
@@ -36,7 +36,14 @@ export const share: Command = {
       says: 'What the copy holds; native unless told.',
     },
     basis: { type: 'boolean', says: 'Add a sheet that tells what every number rests on.' },
-    let: { type: 'boolean', says: 'Name the parts of long formulas by LET; for programs since 2021.' },
+    'one-cell': {
+      type: 'boolean',
+      says: 'Keep every formula in its cell, instead of a line a step on the sheet "How it is calculated".',
+    },
+    let: {
+      type: 'boolean',
+      says: 'In one cell, and name the parts of long formulas by LET; for programs since 2021.',
+    },
     restore: {
       type: 'boolean',
       says: 'Put the original formulas back into a copy, and say what was changed in it.',
@@ -58,12 +65,18 @@ function optionsOf(args: Arguments): ShareOptions {
   const wanted = args.text('as') ?? 'native';
   const as = FORMS.find((one) => one === wanted);
   if (!as) throw new Failure(`--as takes native, values, both or page, not ${wanted}.`);
-  return { as, basis: args.flag('basis'), let: args.flag('let'), limits: LIMITS };
+  return {
+    as,
+    basis: args.flag('basis'),
+    oneCell: args.flag('one-cell'),
+    let: args.flag('let'),
+    limits: LIMITS,
+  };
 }
 
 /** One HTML file that calculates, for a browser. */
 async function page(input: string, target: string, args: Arguments, output: Output): Promise<number> {
-  const other = ['basis', 'let', 'restore'].find((name) => args.flag(name));
+  const other = ['basis', 'one-cell', 'let', 'restore'].find((name) => args.flag(name));
   if (other !== undefined) throw new Failure(`--${other} is for workbooks, not for a page.`);
   if (/\.xls[xm]$/i.test(target)) throw new Failure('A page is an HTML file: name it .html.');
   const workbook = await openWorkbook(input);

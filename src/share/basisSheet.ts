@@ -2,10 +2,13 @@ import { BASIS_TEXT } from '../call/version';
 import type { CellValue } from '../cells/value';
 import type { CellDescription, SheetDescription, StyleDescription } from '../package/description';
 import { columnLetters } from '../cells/address';
+import { heightOf } from './textHeight';
+import { WORKING_STYLES } from './workingSheet';
 import { withItsUnit, type DescribedCall } from './describe';
 
 /** Styles of everything that sharing adds. */
 export const SHARE_STYLES: Readonly<Record<string, StyleDescription>> = {
+  ...WORKING_STYLES,
   'share title': { font: { bold: true, size: 14 } },
   'share head': { font: { bold: true }, fill: '#E8EDF1' },
   'share small': { font: { italic: true, color: '#5A6670' } },
@@ -42,9 +45,6 @@ const COLUMNS: readonly {
   },
 ];
 
-/** Points of a line of the small text. */
-const LINE = 12;
-
 /** The sheet that says what every one of our formulas rests on; fits the width of A4 and of Letter on its side. */
 export function basisSheet(name: string, lines: readonly BasisLine[], date: string): SheetDescription {
   const last = columnLetters(COLUMNS.length - 1);
@@ -60,8 +60,7 @@ export function basisSheet(name: string, lines: readonly BasisLine[], date: stri
     texts.forEach((value, i) => {
       if (value !== '') cells[`${columnLetters(i)}${row}`] = { value, style: 'share text' };
     });
-    const tallest = Math.max(...texts.map((text, i) => linesOf(text, COLUMNS[i]?.width ?? 20)));
-    heights[row] = Math.min(400, 6 + tallest * LINE);
+    heights[row] = heightOf(texts.map((text, i) => ({ text, width: COLUMNS[i]?.width ?? 20 })));
   });
   const end = 4 + Math.max(1, lines.length);
   return {
@@ -83,7 +82,3 @@ export function basisSheet(name: string, lines: readonly BasisLine[], date: stri
     },
   };
 }
-
-/** Small text sets about a quarter more letters than the width counts. */
-const linesOf = (text: string, width: number): number =>
-  text.split('\n').reduce((sum, line) => sum + Math.max(1, Math.ceil(line.length / (width * 1.25))), 0);

@@ -15,20 +15,26 @@ import {
   entryText,
   inlineLength,
   inlineText,
+  isPart,
   letText,
   nativeCall,
   oneCell,
+  partMark,
   putParts,
+  rowsOf,
   type DataTables,
   type NativeCall,
+  type NativePart,
 } from '../derive/native';
 import { cellAddress, type Area } from '../cells/address';
 import { outerCalls, type Call } from '../workbook/calls';
 import { nativeFormula } from './convertFormula';
 import { nativeConversion } from './convertUnits';
 import type { HelperSheets } from './helperSheets';
+import { relativeText } from './relativeText';
 import { sliced } from './slice';
 import { RefusedNow, Unconvertible } from './unconvertible';
+import { MOST_COLUMNS, type WorkingHead } from './working';
 import {
   constantText,
   References,
@@ -44,6 +50,8 @@ const CELL_LIMIT = 8192;
 /** An expression that an argument repeats in its guards and in every step; a longer one gets a cell. */
 const SHORT_ARGUMENT = 40;
 
+const MANY = `more than ${MOST_COLUMNS} cells: each has a formula of its own, without its steps`;
+
 export interface ConvertedFormula {
   /** One formula for each cell that the result fills. */
   readonly formulas: readonly (readonly string[])[];
@@ -53,6 +61,14 @@ export interface ConvertedFormula {
   readonly notes: readonly string[];
 }
 
+/** How a piece of a formula is written. */
+interface Manner {
+  /** It will stand on another sheet, so that its references name theirs. */
+  readonly far: boolean;
+  /** Calls are a line a step on the sheet of the working, and what is written reads these lines. */
+  readonly rows: boolean;
+}
+
 /** The results of one call, cell by cell. */
 interface ConvertedCall {
   readonly results: readonly (readonly string[])[];
@@ -60,36 +76,58 @@ interface ConvertedCall {
   readonly notes: readonly string[];
 }
 
+/** The native forms of one call, cell by cell. */
+interface WrittenCall {
+  readonly calls: readonly (readonly NativeCall[])[];
+  readonly says: string;
+  readonly looksUp: boolean;
+  readonly notes: readonly string[];
+}
+
+type Arguments = readonly (Reference | undefined)[];
+
 /** Rewrites formulas with our functions into formulas without them. */
 export class Converter {
   private readonly references: References;
+  /** Ranges of lists that were placed already. */
+  private readonly lists = new Map<string, string>();
 
   constructor(
     workbook: ConstructorParameters<typeof References>[0],
     private readonly values: Values,
     private readonly tables: DataTables,
     private readonly helpers: HelperSheets,
-    private readonly options: { readonly let: boolean },
+    private readonly options: {
+      /** A line for every step on the sheet of the working, and short formulas that read them. */
+      readonly rows: boolean;
+      readonly let: boolean;
+    },
   ) {
     this.references = new References(workbook, values);
   }
 
   /** @throws Unconvertible */
   formula(formula: string, place: Place): ConvertedFormula {
+    this.lists.clear();
+    return this.helpers.undone(() => this.converted(formula, place));
+  }
+
+  private converted(formula: string, place: Place): ConvertedFormula {
+    const near: Manner = { far: false, rows: this.options.rows };
     const calls = outerCalls(formula);
     const [only] = calls;
     if (calls.length === 1 && only && isWhole(only, formula)) {
       try {
-        const { results, ...rest } = this.call(formula, only, place, false);
+        const { results, ...rest } = this.call(formula, only, place, near);
         return { ...rest, formulas: results, spills: false };
       } catch (error) {
         if (!(error instanceof ArrayArgument)) throw error;
       }
     }
     const area = this.values.spill(place.sheet, place.row, place.column);
-    const cells = area && this.cellByCell(formula, place, area);
+    const cells = area && this.cellByCell(formula, place, area, near);
     if (cells) return cells;
-    const { text, looksUp, notes } = this.expression(formula, place, false);
+    const { text, looksUp, notes } = this.expression(formula, place, near);
     return { formulas: [[fitting(text)]], spills: area !== undefined, looksUp, notes };
   }
 
@@ -98,19 +136,22 @@ export class Converter {
     formula: string,
     place: Place,
     { top, left, bottom, right }: Area,
+    manner: Manner,
   ): ConvertedFormula | undefined {
+    const isMany = (bottom - top + 1) * (right - left + 1) > MOST_COLUMNS;
+    const own: Manner = { ...manner, rows: manner.rows && !isMany };
     const formulas: string[][] = [];
-    const notes: string[] = [];
+    const notes: string[] = manner.rows && isMany ? [MANY] : [];
     let looksUp = false;
     for (let down = 0; down <= bottom - top; down++) {
       const line: string[] = [];
       for (let across = 0; across <= right - left; across++) {
-        const own = sliced(formula, place, this.references, { down, right: across });
-        if (own === undefined) return undefined;
+        const text = sliced(formula, place, this.references, { down, right: across });
+        if (text === undefined) return undefined;
         const at = { ...place, row: top + down, column: left + across };
-        const [only, ...more] = outerCalls(own);
-        const isCall = only !== undefined && more.length === 0 && isWhole(only, own);
-        const converted = isCall ? this.callInside(own, only, at, false) : this.expression(own, at, false);
+        const [only, ...more] = outerCalls(text);
+        const isCall = only !== undefined && more.length === 0 && isWhole(only, text);
+        const converted = isCall ? this.callInside(text, only, at, own) : this.expression(text, at, own);
         line.push(fitting('text' in converted ? converted.text : (converted.results[0]?.[0] ?? '')));
         notes.push(...converted.notes);
         looksUp ||= converted.looksUp;
@@ -120,30 +161,34 @@ export class Converter {
     return { formulas, spills: false, looksUp, notes };
   }
 
-  /** An expression with the calls in it rewritten; `far` where it will stand on another sheet. */
+  /** An expression with the calls in it rewritten. */
   private expression(
     text: string,
     place: Place,
-    far: boolean,
+    manner: Manner,
   ): { text: string; looksUp: boolean; notes: readonly string[] } {
     const pieces: string[] = [];
     const notes: string[] = [];
     let looksUp = false;
     let at = 0;
     const plain = (piece: string): string =>
-      far ? this.references.qualified(piece, place) : this.references.withoutAnchors(piece, place);
+      manner.far ? this.references.qualified(piece, place) : this.references.withoutAnchors(piece, place);
     for (const call of outerCalls(text)) {
       pieces.push(plain(text.slice(at, call.start)));
-      const converted = this.callInside(text, call, place, far);
+      const converted = this.callInside(text, call, place, manner);
       notes.push(...converted.notes);
       looksUp ||= converted.looksUp;
       const [first = []] = converted.results;
       const isOne = converted.results.length === 1 && first.length === 1;
-      if (isOne) pieces.push(`(${first[0] ?? ''})`);
+      if (isOne) pieces.push(manner.rows ? (first[0] ?? '') : `(${first[0] ?? ''})`);
       else {
         // A range of cells on another sheet, whose own texts name their sheets.
-        const { results } = far ? converted : this.call(text, call, place, true);
-        pieces.push(this.helpers.placeResults(whereText(place), `${NAMESPACE}.${call.id}`, results));
+        const isFar = manner.far || manner.rows;
+        const { results } = isFar ? converted : this.call(text, call, place, { ...manner, far: true });
+        const says = 'Results that the formula reads as a range';
+        pieces.push(
+          this.helpers.placeResults({ ...headOf(place, text.slice(call.start, call.end)), says }, results),
+        );
       }
       at = call.end;
     }
@@ -152,9 +197,9 @@ export class Converter {
   }
 
   /** What is refused as it stands is an error in the copy too; the formula around it may well not ask for it. */
-  private callInside(text: string, call: Call, place: Place, far: boolean): ConvertedCall {
+  private callInside(text: string, call: Call, place: Place, manner: Manner): ConvertedCall {
     try {
-      return this.call(text, call, place, far);
+      return this.call(text, call, place, manner);
     } catch (error) {
       if (!(error instanceof RefusedNow)) throw error;
       const says = `${NAMESPACE}.${call.id}: ${error.message}`;
@@ -166,65 +211,114 @@ export class Converter {
     }
   }
 
-  private call(formula: string, call: Call, place: Place, far: boolean): ConvertedCall {
-    const args = this.arguments(formula, call, place, far);
-    if (call.id === 'UNIT.CONVERT') return this.conversion(args);
-    if (call.id === 'UNIT.FORMULA') return { results: [[nativeFormula(args)]], looksUp: false, notes: [] };
+  private call(formula: string, call: Call, place: Place, manner: Manner): ConvertedCall {
     if (call.id === 'SHOW.BASIS') return { results: [[`"${BASIS_TEXT}"`]], looksUp: false, notes: [] };
-    return this.definition(definitionOf(call.id), args, call, formula, place, far);
+    if (!manner.rows) return this.inOneCell(formula, call, place, manner.far);
+    const own: NativePart[] = [];
+    const written = this.write(
+      call,
+      this.arguments(formula, call, place, { far: true, rows: true }, own),
+      place,
+    );
+    const cells = written.calls.flat().length;
+    if (cells > MOST_COLUMNS) {
+      const converted = this.inOneCell(formula, call, place, manner.far);
+      return { ...converted, notes: [...converted.notes, MANY] };
+    }
+    const text = formula.slice(call.start, call.end);
+    const isSpill = this.values.spill(place.sheet, place.row, place.column) !== undefined;
+    const head = headOf(place, text);
+    // Calls of one formula that was filled along stand side by side, and so do the cells of one that spills.
+    const group = `${place.sheet.name}\n${cells > 1 ? head.cell : relativeText(text, place)}`;
+    const results = written.calls.map((line, down) =>
+      line.flatMap((native, right) => {
+        const cell = isSpill ? cellAddress(place.row + down, place.column + right) : head.cell;
+        const rows = rowsOf({ ...native, parts: [...own, ...native.parts] });
+        return this.helpers.placeRows({ ...head, cell, group, says: written.says }, rows);
+      }),
+    );
+    return { results, looksUp: written.looksUp, notes: written.notes };
   }
 
-  private arguments(formula: string, { args }: Call, place: Place, far: boolean): (Reference | undefined)[] {
-    return args.map(({ start, end }) => this.argument(formula.slice(start, end), place, far));
+  private inOneCell(formula: string, call: Call, place: Place, far: boolean): ConvertedCall {
+    const write = (own: Manner): WrittenCall =>
+      this.write(call, this.arguments(formula, call, place, own), place);
+    const { calls, looksUp, notes, says } = write({ far, rows: false });
+    let distant: WrittenCall['calls'] | undefined;
+    const head = { ...headOf(place, formula.slice(call.start, call.end)), says };
+    const results = calls.map((line, down) =>
+      line.flatMap((native, right) =>
+        this.texts(native, head, () => {
+          distant ??= far ? calls : write({ far: true, rows: false }).calls;
+          return distant[down]?.[right] ?? native;
+        }),
+      ),
+    );
+    return { results, looksUp, notes };
   }
 
-  /** One argument as cells with their texts; undefined where it is left out. */
-  private argument(text: string, place: Place, far: boolean): Reference | undefined {
+  private arguments(
+    formula: string,
+    { args }: Call,
+    place: Place,
+    manner: Manner,
+    own: NativePart[] = [],
+  ): Arguments {
+    return args.map(({ start, end }) => this.argument(formula.slice(start, end), place, manner, own));
+  }
+
+  /** One argument as cells with their texts; undefined where it is left out. In rows an expression has a line. */
+  private argument(text: string, place: Place, manner: Manner, own: NativePart[]): Reference | undefined {
     const trimmed = text.trim();
     if (trimmed === '') return undefined;
-    const found = this.references.read(trimmed, place, far);
+    const found = this.references.read(trimmed, place, manner.far);
     if (found) return found;
     const qualified = this.references.qualified(trimmed, place);
     const values = this.values.evaluate(qualified);
     if (values.length !== 1 || values[0]?.length !== 1)
       throw new ArrayArgument('an argument is an array made inside the formula');
     const value = values[0][0] ?? null;
-    const inner = this.expression(trimmed, place, far);
+    const inner = this.expression(trimmed, place, manner);
+    if (manner.rows) {
+      const name = `x${own.length + 1}`;
+      own.push({
+        name,
+        symbol: '',
+        text: inner.text,
+        words: { role: 'input', says: 'An argument, as the formula has it', equation: trimmed, unit: '' },
+      });
+      return single(partMark(name), value, true);
+    }
     if (inner.text.length <= SHORT_ARGUMENT) return single(`(${inner.text})`, value, true);
-    const distant = far ? inner : this.expression(trimmed, place, true);
-    return single(this.helpers.placeResults(whereText(place), 'an argument', [[distant.text]]), value, true);
+    const distant = manner.far ? inner : this.expression(trimmed, place, { ...manner, far: true });
+    const head = { ...headOf(place, trimmed), says: 'An argument' };
+    return single(this.helpers.placeResults(head, [[distant.text]]), value, true);
   }
 
-  private conversion(args: readonly (Reference | undefined)[]): ConvertedCall {
+  private write(call: Call, args: Arguments, place: Place): WrittenCall {
+    if (call.id === 'UNIT.CONVERT') return this.conversion(args);
+    if (call.id === 'UNIT.FORMULA')
+      return { calls: [[nativeFormula(args)]], says: 'An equation with units.', looksUp: false, notes: [] };
+    return this.definition(definitionOf(call.id), args, place);
+  }
+
+  private conversion(args: Arguments): WrittenCall {
     const [value, from, to] = args;
     if (!value || !from || !to) throw new Unconvertible('an argument is missing');
     const shape = shapeOf([value, from, to].map((reference, i) => ({ name: String(i), reference })));
-    return {
-      results: eachPlace(shape, (row, column) => [
-        nativeConversion(
-          cellOf(value, row, column),
-          cellOf(from, row, column),
-          cellOf(to, row, column),
-          this.tables,
-        ),
-      ]),
-      looksUp: from.varies || to.varies,
-      notes: [],
-    };
+    const calls = eachPlace(shape, (row, column) =>
+      nativeConversion(
+        cellOf(value, row, column),
+        cellOf(from, row, column),
+        cellOf(to, row, column),
+        this.tables,
+      ),
+    );
+    return { calls, says: 'A value in another unit.', looksUp: from.varies || to.varies, notes: [] };
   }
 
-  private definition(
-    definition: Definition,
-    given: readonly (Reference | undefined)[],
-    call: Call,
-    formula: string,
-    place: Place,
-    far: boolean,
-  ): ConvertedCall {
-    const placed = (references: readonly (Reference | undefined)[]): (Reference | undefined)[] => [
-      ...inPlaces(references, inputsOf(definition).length, valuesOf),
-    ];
-    const args = placed(given);
+  private definition(definition: Definition, given: Arguments, place: Place): WrittenCall {
+    const args: (Reference | undefined)[] = [...inPlaces(given, inputsOf(definition).length, valuesOf)];
     const inputs = [...inputsOf(definition), UNITS_PARAMETER];
     const isList = (i: number): boolean => {
       const input = inputsOf(definition)[i];
@@ -235,61 +329,53 @@ export class Converter {
         reference && !isList(i) ? [{ name: inputs[i]?.name ?? '', reference }] : [],
       ),
     );
-    let looksUp = false;
-    const notes = new Set<string>();
-    const distant = far ? [...args] : placed(this.arguments(formula, call, place, true));
     inputsOf(definition).forEach(({ reading }, i) => {
-      const list = distant[i];
+      const list = args[i];
       if (reading.as !== 'list' || !list?.cells.flat().some(({ value }) => typeof value === 'string')) return;
-      args[i] = distant[i] = this.listOfTexts(list, reading.kind, distant[inputs.length - 1], place);
+      args[i] = this.listOfTexts(list, reading.kind, args[inputs.length - 1], place);
     });
-    const results = eachPlace(shape, (row, column) => {
-      const at = (references: readonly (Reference | undefined)[]): (CallArgument | undefined)[] =>
-        references.map((reference, i) => {
-          if (!reference) return undefined;
-          if (isList(i)) {
-            const cells = reference.cells.flat().map(({ value }) => value);
-            const inLine = reference.cells.length === 1 || reference.cells.every((line) => line.length === 1);
-            const texts = reference.cells.flat().map((cell) => cell.text);
-            const each = inLine && reference.varies && new Set(texts).size === texts.length;
-            return {
-              ...(each && { texts }),
-              text: reference.text,
-              cells,
-              varies: reference.varies,
-              rows: reference.cells.length,
-            };
-          }
-          const { text, value } = cellOf(reference, row, column);
-          return { text, cells: [value], varies: reference.varies };
-        });
-      const native = this.written(definition, at(args));
-      looksUp ||= native.looksUp;
-      for (const note of native.notes) notes.add(note);
-      return this.texts(native, () => this.written(definition, at(distant)), definition, place, far);
-    });
-    return { results, looksUp, notes: [...notes] };
+    const at = (row: number, column: number): (CallArgument | undefined)[] =>
+      args.map((reference, i) => {
+        if (!reference) return undefined;
+        if (isList(i)) return listArgument(reference);
+        const { text, value } = cellOf(reference, row, column);
+        return { text, cells: [value], varies: reference.varies };
+      });
+    const calls = eachPlace(shape, (row, column) => this.native(definition, at(row, column)));
+    const all = calls.flat();
+    return {
+      calls,
+      says: definition.summary,
+      looksUp: all.some(({ looksUp }) => looksUp),
+      notes: [...new Set(all.flatMap(({ notes }) => notes))],
+    };
   }
 
   /** A list with text in it, such as "4 N", as a range of numbers on the sheet of the working. */
   private listOfTexts(list: Reference, kind: Kind, units: Reference | undefined, place: Place): Reference {
     const [unitsCell] = units?.cells[0] ?? [];
+    const unitsText = unitsCell?.text ?? '';
+    if (isPart(unitsText)) throw new Unconvertible('a list with text in it has its units from an expression');
     const system = unitsCell ? readUnits(unitsCell.value) : 'in';
-    const asked = { text: unitsCell?.text ?? '', varies: units?.varies ?? false, system };
+    const far = (text: string): string => this.references.qualified(text, place);
+    const asked = { text: far(unitsText), varies: units?.varies ?? false, system };
     const entries = list.cells.flat().filter(({ value }) => value !== null && value !== '');
     const texts = entries.map(({ text, value }) => {
       const content = value instanceof CellError ? null : value;
-      const entry = entryText(text === '' ? constantText(value) : text, content, kind, asked);
+      const entry = entryText(text === '' ? constantText(value) : far(text), content, kind, asked);
       if (entry === undefined)
         throw new RefusedNow(`it is refused as it stands: "${String(value)}" is no number`, '#VALUE!');
       return [entry];
     });
-    const range = this.helpers.placeResults(whereText(place), 'entries of a list', texts);
+    const head = { ...headOf(place, list.text), says: 'Entries of a list as numbers' };
+    const key = JSON.stringify([head, texts]);
+    const range = this.lists.get(key) ?? this.helpers.placeResults(head, texts);
+    this.lists.set(key, range);
     // Read as numbers from now on, which they are in the range.
     return { text: range, varies: true, cells: entries.map(() => [{ text: range, value: 1 }]) };
   }
 
-  private written(definition: Definition, args: readonly (CallArgument | undefined)[]): NativeCall {
+  private native(definition: Definition, args: readonly (CallArgument | undefined)[]): NativeCall {
     const read = nativeArguments(definition, args);
     if ('refused' in read) throw new RefusedNow(`it is refused as it stands: ${read.refused}`, read.code);
     const native = nativeCall(definition, read, this.tables);
@@ -298,13 +384,7 @@ export class Converter {
   }
 
   /** The results' texts: in the cell itself where that is short enough, else with their working on its own sheet. */
-  private texts(
-    native: NativeCall,
-    distant: () => NativeCall,
-    definition: Definition,
-    place: Place,
-    far: boolean,
-  ): string[] {
+  private texts(native: NativeCall, head: WorkingHead, distant: () => NativeCall): string[] {
     const { parts, results } = oneCell(native);
     if (this.options.let) {
       const texts = results.map((result) => letText(parts, result));
@@ -312,9 +392,7 @@ export class Converter {
     }
     if (results.every((result) => inlineLength(parts, result) <= READABLE))
       return results.map((result) => inlineText(parts, result));
-    const away = far ? native : distant();
-    const working = oneCell(away);
-    const put = this.helpers.placeParts(whereText(place), `${NAMESPACE}.${definition.name}`, working.parts);
+    const put = this.helpers.placeParts(head, oneCell(distant()).parts);
     return results.map((result) => fitting(putParts(result, put)));
   }
 }
@@ -344,7 +422,25 @@ const valuesOf = ({ cells }: Reference): CellValue[][] => cells.map((line) => li
 const isWhole = (call: Call, formula: string): boolean =>
   formula.slice(0, call.start).trim() === '' && formula.slice(call.end).trim() === '';
 
-const whereText = ({ sheet, row, column }: Place): string => `${sheet.name}!${cellAddress(row, column)}`;
+const headOf = ({ sheet, row, column }: Place, text: string): Omit<WorkingHead, 'says'> => ({
+  sheet: sheet.name,
+  cell: cellAddress(row, column),
+  what: `=${text.trim()}`,
+});
+
+/** A range that is read whole. */
+function listArgument({ text, varies, cells }: Reference): CallArgument {
+  const inLine = cells.length === 1 || cells.every((line) => line.length === 1);
+  const texts = cells.flat().map((cell) => cell.text);
+  const each = inLine && varies && new Set(texts).size === texts.length;
+  return {
+    ...(each && { texts }),
+    text,
+    cells: cells.flat().map(({ value }) => value),
+    varies,
+    rows: cells.length,
+  };
+}
 
 function shapeOf(args: readonly { name: string; reference: Reference }[]): Shape {
   try {
@@ -372,10 +468,5 @@ function cellOf(
   return { ...cell, varies };
 }
 
-const eachPlace = (
-  { rows, columns }: Shape,
-  at: (row: number, column: number) => readonly string[],
-): string[][] =>
-  Array.from({ length: rows }, (_, row) =>
-    Array.from({ length: columns }, (__, column) => at(row, column)).flat(),
-  );
+const eachPlace = <T>({ rows, columns }: Shape, at: (row: number, column: number) => T): T[][] =>
+  Array.from({ length: rows }, (_, row) => Array.from({ length: columns }, (__, column) => at(row, column)));

@@ -1,6 +1,7 @@
 import { nativeNumber, toNative } from '../core/expr/native';
 import { anyUnit } from '../core/anyUnit';
 import { equationOf, readRows, type FormulaInput } from '../call/tools/unitFormula';
+import { partMark, type Guard, type NativeCall, type NativePart } from '../derive/native';
 import { constantText, type Reference } from '../workbook/references';
 import { Unconvertible } from './unconvertible';
 
@@ -8,7 +9,7 @@ import { Unconvertible } from './unconvertible';
  * UNIT.FORMULA written out: the equation in the worksheet's own functions on the cells of its values. What settled how
  * it was written (the equation, symbols, units, values that brought a unit along) is guarded: another entry is an error.
  */
-export function nativeFormula([equation, rows, unit]: readonly (Reference | undefined)[]): string {
+export function nativeFormula([equation, rows, unit]: readonly (Reference | undefined)[]): NativeCall {
   if (!equation || !rows) throw new Unconvertible('an argument is missing');
   const text = cellOf(equation);
   const inputs = readRows(rows.cells.map((row) => row.map(({ value }) => value)));
@@ -18,7 +19,7 @@ export function nativeFormula([equation, rows, unit]: readonly (Reference | unde
   const lines = rows.cells.filter(
     ([symbol]) => symbol !== undefined && symbol.value !== null && symbol.value !== '',
   );
-  const guards = [
+  const holds = [
     ...settled(text, equation.varies),
     ...(unit ? settled(cellOf(unit), unit.varies) : []),
     ...lines.flatMap(([symbol, value, own]) => [
@@ -31,14 +32,33 @@ export function nativeFormula([equation, rows, unit]: readonly (Reference | unde
         : []),
     ]),
   ];
-  const symbols = new Map(inputs.map((input, i) => [input.symbol, inSI(input, lines[i]?.[1], rows.varies)]));
-  const si = toNative(tree, (symbol) => symbols.get(symbol) ?? '0');
+  const parts = inputs.map((input, i): NativePart => {
+    const value = lines[i]?.[1];
+    const words = {
+      role: 'input',
+      says: 'Value of the list',
+      equation: value?.text ?? '',
+      unit: 'SI',
+    } as const;
+    return { name: `v_${i}`, symbol: input.symbol, text: inSI(input, value, rows.varies), words };
+  });
+  const si = toNative(tree, (symbol) =>
+    partMark(`v_${inputs.findIndex((input) => input.symbol === symbol)}`),
+  );
   const shifted = target.offset === 0 ? si : `(${si}-${nativeNumber(target.offset)})`;
   const result = target.factor === 1 ? shifted : `${shifted}/${nativeNumber(target.factor)}`;
-  return guards.length === 0 ? result : `IF(AND(${guards.join(',')}),${result},${OTHER})`;
+  const guards = holds.map((one): Guard => ({ when: `NOT(${one})`, code: '#VALUE!', says: OTHER }));
+  const results = [
+    {
+      text: result,
+      says: String(text.value ?? ''),
+      unit: constantText(String(unit?.cells[0]?.[0]?.value ?? '')),
+    },
+  ];
+  return { parts, variants: [{ when: [], form: { guards, gates: [], results } }], looksUp: false, notes: [] };
 }
 
-const OTHER = 'VALUE("made for other symbols, units or equation: ask for a new copy")';
+const OTHER = 'made for other symbols, units or equation: ask for a new copy';
 
 interface CellText {
   readonly text: string;

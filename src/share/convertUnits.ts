@@ -3,7 +3,14 @@ import { nativeNumber } from '../core/expr/native';
 import { convert, KINDS, type Kind } from '../core/quantity';
 import { readQuantity, unitsBetween } from '../core/readQuantity';
 import type { Unit } from '../core/units';
-import type { DataTables } from '../derive/native';
+import {
+  partMark,
+  type DataTables,
+  type Guard,
+  type NativeCall,
+  type NativePart,
+  type PartWords,
+} from '../derive/native';
 import { constantText } from '../workbook/references';
 import { Unconvertible } from './unconvertible';
 
@@ -14,32 +21,57 @@ interface CellText {
 }
 
 /** UNIT.CONVERT in a worksheet's own functions: by two numbers, or by a table of the kind's units. */
-export function nativeConversion(value: CellText, from: CellText, to: CellText, tables: DataTables): string {
+export function nativeConversion(
+  value: CellText,
+  from: CellText,
+  to: CellText,
+  tables: DataTables,
+): NativeCall {
   const [fromUnit, toUnit] = [unitText(from), unitText(to)];
   const between = unitsBetween(fromUnit, toUnit);
   if (!between) throw new Unconvertible(`"${fromUnit}" does not convert to "${toUnit}"`);
   const { kind, source, target, inverse } = between;
-  const number = numberText(value);
+  const parts: NativePart[] = [];
+  const part = (text: string, words: Omit<PartWords, 'role'>): string => {
+    const name = `v${parts.length + 1}`;
+    parts.push({ name, symbol: '', text, words: { role: 'input', ...words } });
+    return partMark(name);
+  };
+  const call = (text: string): NativeCall => {
+    const unit = to.varies ? '""' : constantText(toUnit);
+    const says = to.varies ? 'in the unit asked for' : 'converted';
+    const form = { guards: guardsOf(value), gates: [], results: [{ text, says, unit }] };
+    return { parts, variants: [{ when: [], form }], looksUp: from.varies || to.varies, notes: [] };
+  };
+  const numberPart = part(numberText(value), { says: 'Value', equation: value.text, unit: '' });
   if (inverse) {
     if (from.varies || to.varies) throw new Unconvertible('its units are in cells');
-    const factor = nativeNumber(source.factor * target.factor);
-    return guarded(value, number, `1/(${number}*${factor})`);
+    return call(`1/(${numberPart}*${nativeNumber(source.factor * target.factor)})`);
   }
   if (!value.varies && !from.varies && !to.varies)
-    return nativeNumber(convert(numberOf(value), source, target));
+    return call(nativeNumber(convert(numberOf(value), source, target)));
   const table = tables.columns(
     { title: `Units of ${KINDS[kind].says}`, heads: ['unit', 'factor to SI', 'zero in SI'] },
     unitRows(kind, [source, target]),
   );
-  const find = (unit: CellText, at: 1 | 2): string => `INDEX(${table(at)},MATCH(${unit.text},${table(0)},0))`;
-  const factor = (unit: CellText, known: Unit): string =>
-    unit.varies ? find(unit, 1) : nativeNumber(known.factor);
-  const offset = (unit: CellText, known: Unit): string =>
-    unit.varies ? find(unit, 2) : nativeNumber(known.offset);
   const hasZero = KINDS[kind].units.some((unit) => unit.offset !== 0);
-  const scaled = `${number}*${factor(from, source)}`;
-  const shifted = hasZero ? `(${scaled}+${offset(from, source)}-${offset(to, target)})` : scaled;
-  return guarded(value, number, `${shifted}/${factor(to, target)}`);
+  /** One unit as worksheet texts: its factor and its zero. */
+  const unitOf = (unit: CellText, known: Unit, says: string): { factor: string; zero: string } => {
+    if (!unit.varies) return { factor: nativeNumber(known.factor), zero: nativeNumber(known.offset) };
+    const words = { equation: unit.text, unit: 'SI' };
+    const line = `MATCH(${unit.text},${table(0)},0)`;
+    if (!hasZero)
+      return { factor: part(`INDEX(${table(1)},${line})`, { ...words, says: `One ${says}` }), zero: '0' };
+    const row = part(line, { ...words, says: `Line of the table: ${says}`, unit: '' });
+    return {
+      factor: part(`INDEX(${table(1)},${row})`, { ...words, says: `One ${says}` }),
+      zero: part(`INDEX(${table(2)},${row})`, { ...words, says: `Zero of the ${says}` }),
+    };
+  };
+  const [own, wanted] = [unitOf(from, source, 'unit of the value'), unitOf(to, target, 'unit asked for')];
+  const scaled = `${numberPart}*${own.factor}`;
+  const shifted = hasZero ? `(${scaled}+${own.zero}-${wanted.zero})` : scaled;
+  return call(`${shifted}/${wanted.factor}`);
 }
 
 function numberOf({ value }: CellText): number {
@@ -61,10 +93,14 @@ function numberText(cell: CellText): string {
 
 const NO_NUMBER = 'VALUE("value: a number")';
 
-const guarded = ({ text, value, varies }: CellText, number: string, result: string): string =>
-  varies && number === text && typeof value === 'number'
-    ? `IF(OR(NOT(ISNUMBER(${text})),ISLOGICAL(${text})),${NO_NUMBER},${result})`
-    : result;
+const guardsOf = ({ text, value, varies }: CellText): Guard[] =>
+  varies && typeof value === 'number'
+    ? [`NOT(ISNUMBER(${text}))`, `ISLOGICAL(${text})`].map((when) => ({
+        when,
+        code: '#VALUE!',
+        says: 'value: a number',
+      }))
+    : [];
 
 function unitText({ value }: CellText): string {
   if (typeof value !== 'string' || value.trim() === '') throw new Unconvertible('a unit is missing');

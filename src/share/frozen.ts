@@ -1,10 +1,17 @@
 import { CellError, type CellValue } from '../cells/value';
 import type { Area } from '../cells/address';
-import { cellAddress, quotedSheet } from '../cells/address';
+import { cellAddress } from '../cells/address';
 import { nativeNumber } from '../core/expr/native';
 import type { Sheet, Workbook } from '../package/model';
 import type { CellChange } from '../package/changes';
-import { constantText, placeKey, type Place, type References, type Values } from '../workbook/references';
+import {
+  constantText,
+  placeKey,
+  sheetText,
+  type Place,
+  type References,
+  type Values,
+} from '../workbook/references';
 import type { HelperSheets } from './helperSheets';
 import { readsOf, type Reads } from './reads';
 
@@ -81,8 +88,12 @@ export class FrozenWatch {
     }
     if (cells.size === 0) return undefined;
     return this.helpers.placeQuestions(
-      `${sheet.name}!${cellAddress(row, column)}`,
-      'what a frozen value was made from',
+      {
+        sheet: sheet.name,
+        cell: cellAddress(row, column),
+        what: `=${formula}`,
+        says: 'A value that no worksheet formula gives: it holds while what it was made from is as it was.',
+      },
       [...cells.values()].map(({ text, sheet: other, row: r, column: c }) => ({
         symbol: text,
         text: stillIs(text, this.values.at(other, r, c)),
@@ -141,7 +152,7 @@ function placesIn(
   return Array.from({ length: bottom - top + 1 }, (_, down) =>
     Array.from({ length: right - left + 1 }, (__, across) => {
       const [row, column] = [top + down, left + across];
-      return { sheet, row, column, text: `${quotedSheet(sheet.name)}!${cellAddress(row, column)}` };
+      return { sheet, row, column, text: `${sheetText(sheet.name)}!${cellAddress(row, column)}` };
     }),
   ).flat();
 }

@@ -1,75 +1,127 @@
-import { putColumns, putParts, tablesIn, type DataTables, type OneCell } from '../derive/native';
-import type { CellDescription, SheetDescription } from '../package/description';
 import { columnLetters } from '../cells/address';
+import {
+  putColumns,
+  putParts,
+  tablesIn,
+  type DataTables,
+  type NativeRows,
+  type OneCell,
+} from '../derive/native';
+import type { CellDescription, SheetDescription } from '../package/description';
+import { WorkingLines, type LineText, type WorkingHead, type WorkingLine } from './working';
 
-/**
- * The two hidden sheets of a native copy: the rows of tables that it looks up, and the working of calls that are too
- * long for one cell, each as a block of one value a row.
- */
+const BARE = { symbol: '', equation: '', unit: '""', only: [] } as const;
+
+/** The sheets that a native copy brings along: the rows of tables that it looks up, and its working line by line. */
 export class HelperSheets {
-  private readonly blocks: Block[] = [];
-  private nextRow = 4;
+  private readonly working: WorkingLines;
   private places: Map<string, { first: number; last: number }> | undefined;
 
   constructor(
     private readonly tables: DataTables,
     private readonly names: { readonly tables: string; readonly steps: string },
-  ) {}
+    private readonly state: NonNullable<SheetDescription['state']>,
+  ) {
+    this.working = new WorkingLines(names.steps);
+  }
 
   /** Places the parts of a call and gives the text that names one of them. */
-  placeParts(where: string, what: string, parts: OneCell['parts']): (name: string) => string {
-    const first = this.nextRow + 1;
-    const at = new Map(parts.map(({ name }, i) => [name, `${this.names.steps}!$C$${first + i}`]));
-    const local = new Map(parts.map(({ name }, i) => [name, `$C$${first + i}`]));
-    this.blocks.push({
-      row: this.nextRow,
-      where,
-      what,
-      lines: parts.map(({ symbol, text }) => ({
+  placeParts(head: WorkingHead, parts: OneCell['parts']): (name: string) => string {
+    const lineOf = (name: string): number => parts.findIndex((part) => part.name === name);
+    const at = this.working.place(head, (own) =>
+      parts.map(({ symbol, text }): WorkingLine => {
+        const local = putParts(text, (name) => own(lineOf(name)));
+        return { ...BARE, role: 'step', says: symbol, texts: [local] };
+      }),
+    );
+    return (name) => at(lineOf(name));
+  }
+
+  /** What was placed for a formula that then came to nothing is taken back. */
+  undone<T>(place: () => T): T {
+    const before = this.working.count;
+    try {
+      return place();
+    } catch (error) {
+      this.working.keep(before);
+      throw error;
+    }
+  }
+
+  /** Places the lines of a call; gives the texts of its results. */
+  placeRows(head: WorkingHead, { rows, results }: NativeRows): string[] {
+    const lines = rows.filter(({ role }) => role !== 'unit');
+    const lineOf = (name: string): number => lines.findIndex((line) => line.name === name);
+    const units = new Map<string, string>();
+    const textOf = (own: LineText, text: string): string =>
+      putParts(text, (name) => units.get(name) ?? own(lineOf(name)));
+    const at = this.working.place(head, (own) => {
+      for (const { name, text, says, equation, unit, role } of rows)
+        if (role === 'unit')
+          units.set(name, this.working.placeUnit({ ...BARE, role, says, equation, unit, texts: [text] }));
+      return lines.map(({ text, unit, role, says, symbol, equation, only }): WorkingLine => ({
+        role,
+        says,
         symbol,
-        text: putParts(text, (name) => local.get(name) ?? ''),
-      })),
+        equation,
+        texts: [textOf(own, text)],
+        unit,
+        only: only.map(lineOf),
+      }));
     });
-    this.nextRow = first + parts.length + 1;
-    return (name) => at.get(name) ?? '';
+    return results.map((name) => at(lineOf(name)));
   }
 
   /** Places the results of a call that is part of a formula; gives the text of their range. */
-  placeResults(where: string, what: string, results: readonly (readonly string[])[]): string {
-    const first = this.nextRow + 1;
-    this.blocks.push({
-      row: this.nextRow,
-      where,
-      what,
-      lines: results.map((row, i) => ({ symbol: `result ${i + 1}`, text: row[0] ?? '', more: row.slice(1) })),
-    });
-    this.nextRow = first + results.length + 1;
+  placeResults(head: WorkingHead, results: readonly (readonly string[])[]): string {
+    const at = this.working.place(head, () =>
+      results.map((row, i): WorkingLine => ({
+        ...BARE,
+        role: 'step',
+        says: results.length === 1 ? 'Value' : `Value ${i + 1}`,
+        texts: row,
+      })),
+    );
     const width = Math.max(...results.map((row) => row.length));
-    const from = `$C$${first}`;
-    const to = `$${columnLetters(1 + width)}$${first + results.length - 1}`;
-    return `${this.names.steps}!${from === to ? from : `${from}:${to}`}`;
+    return results.length === 1 && width === 1
+      ? at(0)
+      : at(0, 0, { line: results.length - 1, column: width - 1 });
   }
 
   /** Places questions one a row; gives the text of the cell that says whether all are answered with yes. */
   placeQuestions(
-    where: string,
-    what: string,
+    head: WorkingHead,
     questions: readonly { readonly symbol: string; readonly text: string }[],
   ): string {
-    const first = this.nextRow + 1;
-    const last = first + questions.length;
-    this.blocks.push({
-      row: this.nextRow,
-      where,
-      what,
-      lines: [...questions, { symbol: 'all as it was', text: `AND($C$${first}:$C$${last - 1})` }],
-    });
-    this.nextRow = last + 2;
-    return `${this.names.steps}!$C$${last}`;
+    const last = questions.length;
+    const at = this.working.place(head, (own) => [
+      ...questions.map(({ symbol, text }): WorkingLine => ({
+        ...BARE,
+        role: 'question',
+        says: `Is ${symbol} as it was?`,
+        texts: [text],
+      })),
+      {
+        ...BARE,
+        role: 'result',
+        says: 'All as it was',
+        texts: [`AND(${own(0, 0, { line: last - 1, column: 0 })})`],
+      },
+    ]);
+    return at(last);
   }
 
-  /** Puts the places of tables into a text: known only once all are collected. */
-  withColumns(text: string, sheet?: string): string {
+  /** Puts the places of tables and lines into a text: known only once all are collected. */
+  withPlaces(text: string, sheet?: string): string {
+    return this.withColumns(this.working.resolved(text, sheet), sheet);
+  }
+
+  describe(): SheetDescription[] {
+    const working = this.working.describe(this.state, (text) => this.withColumns(text, this.names.steps));
+    return [...(this.tables.tables.size > 0 ? [this.tablesSheet()] : []), ...(working ? [working] : [])];
+  }
+
+  private withColumns(text: string, sheet?: string): string {
     if (tablesIn(text).size === 0) return text;
     const places = this.layout();
     const prefix = sheet === this.names.tables ? '' : `${this.names.tables}!`;
@@ -78,13 +130,6 @@ export class HelperSheets {
       const letter = columnLetters(column);
       return `${prefix}$${letter}$${first}:$${letter}$${last}`;
     });
-  }
-
-  describe(): SheetDescription[] {
-    const sheets: SheetDescription[] = [];
-    if (this.tables.tables.size > 0) sheets.push(this.tablesSheet());
-    if (this.blocks.length > 0) sheets.push(this.stepsSheet());
-    return sheets;
   }
 
   /** Asked for only once all tables are collected. */
@@ -118,33 +163,4 @@ export class HelperSheets {
     }
     return { name: this.names.tables, state: 'hidden', columns: { A: 26, 'B:H': 20 }, cells };
   }
-
-  private stepsSheet(): SheetDescription {
-    const cells: Record<string, CellDescription | string> = {
-      A1: { value: 'Working of this copy', style: 'share title' },
-      A2: 'Calls that are too long for one cell, in SI units, one value a row.',
-    };
-    for (const { row, where, what, lines } of this.blocks) {
-      cells[`A${row}`] = { value: where, style: 'share head' };
-      cells[`B${row}`] = { value: what, style: 'share head' };
-      lines.forEach(({ symbol, text, more = [] }, i) => {
-        cells[`B${row + 1 + i}`] = symbol;
-        [text, ...more].forEach((formula, right) => {
-          cells[`${columnLetters(2 + right)}${row + 1 + i}`] = { formula: this.withColumns(formula) };
-        });
-      });
-    }
-    return { name: this.names.steps, state: 'hidden', columns: { A: 22, B: 28, 'C:H': 18 }, cells };
-  }
-}
-
-interface Block {
-  readonly row: number;
-  readonly where: string;
-  readonly what: string;
-  readonly lines: readonly {
-    readonly symbol: string;
-    readonly text: string;
-    readonly more?: readonly string[];
-  }[];
 }

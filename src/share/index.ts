@@ -37,7 +37,9 @@ export interface ShareOptions {
   readonly as: 'native' | 'values' | 'both';
   /** Adds the sheet that tells what the numbers rest on. */
   readonly basis?: boolean;
-  /** Native formulas name their parts by LET, which programs older than 2021 do not know. */
+  /** Native formulas hold all their steps, which otherwise stand on a sheet of their own, one a line. */
+  readonly oneCell?: boolean;
+  /** In one cell, the formulas name their parts by LET, which programs older than 2021 do not know. */
   readonly let?: boolean;
   /** The date for the basis sheet, as it should read; today unless told. */
   readonly date?: string;
@@ -61,6 +63,8 @@ export interface ShareResult {
   /** Where our functions stay: rules and names, which hold no result. */
   readonly left: readonly string[];
 }
+
+const WORKING_NAME = 'How it is calculated';
 
 const FORMULA_TEXT = /^\s*FORMULATEXT\(([^()]+)\)\s*$/i;
 
@@ -105,9 +109,14 @@ class Sharing {
   /** Undefined where a native formula gave another value: the next attempt freezes it. */
   private async attempt(): Promise<ShareResult | undefined> {
     const tables = new DataTables();
-    const names = { tables: this.freeName('MoldTables'), steps: this.freeName('MoldSteps') };
-    const helpers = new HelperSheets(tables, names);
+    const rows = this.options.oneCell !== true && this.options.let !== true;
+    const names = {
+      tables: this.freeName('MoldTables'),
+      steps: this.freeName(rows ? WORKING_NAME : 'MoldSteps'),
+    };
+    const helpers = new HelperSheets(tables, names, rows ? 'visible' : 'hidden');
     const converter = new Converter(this.workbook, this.calculated, tables, helpers, {
+      rows,
       let: this.options.let === true,
     });
     const formulas = this.calculated.ourFormulas();
@@ -122,17 +131,11 @@ class Sharing {
       ),
       helpers,
     );
-    const placed = rewritten.map(({ changes, ...rest }) => ({
-      ...rest,
-      changes: changes.map((own) => {
-        const change = watch.asking(own);
-        return change.formula === undefined
-          ? change
-          : { ...change, formula: helpers.withColumns(change.formula) };
-      }),
-    }));
-    const others = this.otherFormulas(watch);
-    const changes = [...others, ...placed.flatMap((one) => one.changes)].map((change) => this.clean(change));
+    const asking = rewritten.flatMap(({ changes }) => changes.map((own) => watch.asking(own)));
+    const changes = [...this.otherFormulas(watch), ...asking].map((change) => {
+      const own = this.clean(change);
+      return own.formula === undefined ? own : { ...own, formula: helpers.withPlaces(own.formula) };
+    });
     const noted = this.options.as === 'native' ? changes : this.withNotes(changes, formulas);
     const added = [...helpers.describe(), ...this.basis(rewritten)];
     const bigger =

@@ -20,7 +20,10 @@ describe.skipIf(!hasOffice)(
     let shared: ShareResult;
     let office: Workbook;
     beforeAll(async () => {
-      shared = await shareWorkbook(newWorkbook(workbookOf(calls)), worksheetFunctions, { as: 'native' });
+      shared = await shareWorkbook(newWorkbook(workbookOf(calls)), worksheetFunctions, {
+        as: 'native',
+        oneCell: true,
+      });
       office = recalculatedByOffice(shared.bytes);
     }, 900_000);
 

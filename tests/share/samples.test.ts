@@ -49,6 +49,19 @@ describe.each(samples)('the sample %s', (name) => {
     expect(frozen).toEqual([]);
   }, 180_000);
 
+  it('has formulas of at most 60 letters in the median, of functions that spreadsheets of 2010 know', async () => {
+    const own = readWorkbook((await copyOf(name)).bytes, []).sheets.filter(
+      ({ state }) => state === 'visible',
+    );
+    const texts = own.flatMap(({ cells }) => cells.flatMap(({ formula }) => formula ?? []));
+    const lengths = texts.map(({ length }) => length).sort((a, b) => a - b);
+    expect(lengths[Math.floor(lengths.length / 2)]).toBeLessThanOrEqual(60);
+    // What the author of the sheet typed stays, and that may be newer.
+    const newer = /\b(?:LET|LAMBDA|IFS|SWITCH|XLOOKUP|FILTER|TEXTJOIN|CONCAT|MAXIFS|MINIFS)\(/;
+    const working = own.find((sheet) => sheet.name.startsWith('How it is calculated'));
+    expect(working?.cells.filter(({ formula = '' }) => newer.test(formula))).toEqual([]);
+  }, 180_000);
+
   it('comes back with all its formulas', async () => {
     expect(await broughtBack((await copyOf(name)).bytes)).toEqual({
       changed: [],

@@ -53,9 +53,16 @@ async function after(
 
 const force = { B1: 100, B2: 10, B3: 0.15, B4: 'in', B6: { formula: 'MOLD.SEAT.FORCE(B1,B2,B3,B4)' } };
 
-describe('a native copy', () => {
+const SHAPES = [
+  ['line by line', {}],
+  ['in one cell', { oneCell: true }],
+] as const;
+
+describe.each(SHAPES)('a native copy %s', (_shape, shape) => {
+  const copied = (workbook: Workbook) => share(workbook, shape);
+
   it('follows its inputs and the choice of units', async () => {
-    const { copy } = await share(await made(force));
+    const { copy } = await copied(await made(force));
     expect(at(copy, 'B6')?.formula).not.toMatch(/MOLD\./);
     // By hand: 200/(sin 20° + 0.15 cos 20°); the force does not depend on its unit.
     const wanted = 200 / (Math.sin(Math.PI / 9) + 0.15 * Math.cos(Math.PI / 9));
@@ -69,7 +76,7 @@ describe('a native copy', () => {
     ['text for a number', { B2: 'steep' }],
     ['a unit system that there is not', { B4: 'cm' }],
   ])('refuses %s with #VALUE!', async (_, edit) => {
-    const { copy } = await share(await made(force));
+    const { copy } = await copied(await made(force));
     expect(await after(copy, edit, 'B6')).toBe('#VALUE!');
   });
 
@@ -83,7 +90,7 @@ describe('a native copy', () => {
       D1: { formula: 'MOLD.STACK.RSS(B1:B3,"mm")' },
     });
     expect(at(workbook, 'C2')?.value).toBe(6);
-    const { copy } = await share(workbook);
+    const { copy } = await copied(workbook);
     for (const cell of ['C1', 'C2', 'C3', 'C4', 'D1']) {
       expect(at(copy, cell)?.formula, cell).not.toMatch(/MOLD\./);
       expect(at(copy, cell)?.value, cell).toBeCloseTo(Number(at(workbook, cell)?.value), 12);
@@ -104,7 +111,7 @@ describe('a native copy', () => {
       C5: { formula: 'MOLD.STACK.WORST({1;"2 mm"},B4)+0*B1' },
     };
     const workbook = await made(cells);
-    const { copy } = await share(workbook);
+    const { copy } = await copied(workbook);
     const inInches = { B4: 'in' };
     const wanted = await made({ ...cells, ...inInches });
     for (const cell of ['C1', 'C2', 'C4', 'C5']) {
@@ -122,7 +129,7 @@ describe('a native copy', () => {
       B1: { formula: 'MOLD.HEAT.GROWTH(4,A1,60)' },
       B2: { formula: 'MOLD.HEAT.GROWTH(4,A2,60)' },
     });
-    const { copy, cells } = await share(workbook);
+    const { copy, cells } = await copied(workbook);
     expect(cells.map(({ how }) => how)).toEqual(['looked up', 'looked up']);
     const tables = copy.sheets.find(({ name }) => name === 'MoldTables');
     expect(tables?.state).toBe('hidden');
@@ -133,7 +140,7 @@ describe('a native copy', () => {
 
   it('reads text with units when it is made, and takes numbers in its place', async () => {
     const workbook = await made({ ...force, B1: '1 kN', B4: 'mm' });
-    const { copy, cells } = await share(workbook);
+    const { copy, cells } = await copied(workbook);
     expect(cells[0]?.why).toContain('"1 kN"');
     expect(at(copy, 'B6')?.value).toBeCloseTo(Number(at(workbook, 'B6')?.value), 9);
     expect(await after(copy, { B1: 1000 }, 'B6')).toBeCloseTo(Number(at(workbook, 'B6')?.value), 9);
@@ -148,12 +155,10 @@ describe('a native copy', () => {
       B1: { formula: 'MOLD.SEAT.FORCE(100,A1:A3,0.15)', fills: 'B1:B3' },
       D1: { formula: 'SUM(ANCHORARRAY(B1))' },
     });
-    const { copy } = await share(workbook);
-    expect(['B1', 'B2', 'B3'].map((cell) => at(copy, cell)?.formula)).toEqual([
-      expect.stringContaining('A1'),
-      expect.stringContaining('A2'),
-      expect.stringContaining('A3'),
-    ]);
+    const { copy } = await copied(workbook);
+    const formulas = ['B1', 'B2', 'B3'].map((cell) => at(copy, cell)?.formula ?? '');
+    expect(new Set(formulas).size).toBe(3);
+    expect(formulas.join()).not.toContain('MOLD.');
     expect(at(copy, 'D1')?.formula).toBe('SUM(B1:B3)');
     expect(await after(copy, { A2: 5 }, 'B2')).toBeCloseTo(Number(at(workbook, 'B1')?.value), 9);
   });
@@ -168,24 +173,10 @@ describe('a native copy', () => {
       },
       { push: 'Sheet!$B$1' },
     );
-    const { copy, cells } = await share(workbook);
+    const { copy, cells } = await copied(workbook);
     expect(cells.map(({ how }) => how)).toEqual(['native', 'native']);
     const both = (await after(copy, { B1: 200 }, 'C2')) as number;
     expect(both).toBeCloseTo(2 * Number(at(workbook, 'C2')?.value), 8);
-  });
-
-  it('puts long working on a hidden sheet, one value a row', async () => {
-    const workbook = await made({
-      A1: 0.1,
-      B1: { formula: 'MOLD.COOL.TIME(A1,0.0001,430,100,180)' },
-    });
-    const { copy } = await share(workbook);
-    expect(copy.sheets.find(({ name }) => name === 'MoldSteps')?.state).toBe('hidden');
-    expect(at(copy, 'B1')?.formula).toContain('MoldSteps!');
-    expect(await after(copy, { A1: 0.2 }, 'B1')).toBeCloseTo(4 * Number(at(workbook, 'B1')?.value), 9);
-    const { copy: withLet } = await share(workbook, { let: true });
-    expect(at(withLet, 'B1')?.formula).toMatch(/^LET\(/);
-    expect(withLet.sheets.map(({ name }) => name)).not.toContain('MoldSteps');
   });
 
   describe('of what no formula gives', () => {
@@ -199,14 +190,14 @@ describe('a native copy', () => {
     };
 
     it('holds the value, looks like nothing that is filled in, and says why', async () => {
-      const { copy, cells } = await share(await made(sheet));
+      const { copy, cells } = await copied(await made(sheet));
       expect(cells[0]).toMatchObject({ cell: 'B1', how: 'frozen' });
       expect(copy.styles[at(copy, 'F1')?.style ?? 0]?.fill).toBe('#DDD9E6');
       expect(copy.sheets[0]?.notes[0]?.text).toContain('MOLD.STACK.TRIALS(A1:A2)');
     });
 
     it('gives no value and no verdict once an input is another one', async () => {
-      const { copy } = await share(await made(sheet));
+      const { copy } = await copied(await made(sheet));
       const values = async (A1: CellChange['value']): Promise<unknown[]> => {
         const change = { sheet: 'Sheet', row: 0, column: 0, value: A1 };
         const changed = readWorkbook(saveWorkbook(copy, [change]), []);
@@ -231,11 +222,27 @@ describe('a native copy', () => {
   });
 
   it('says what stays ours: a function that there is not', async () => {
-    const { cells } = await share(await made({ A1: { formula: 'MOLD.NO.SUCH(1)' } }));
+    const { cells } = await copied(await made({ A1: { formula: 'MOLD.NO.SUCH(1)' } }));
     expect(cells[0]).toMatchObject({
       how: 'frozen',
       why: expect.stringContaining('there is no function MOLD.NO') as unknown,
     });
+  });
+});
+
+describe('a native copy with formulas in one cell', () => {
+  it('puts long working on a hidden sheet, one value a row', async () => {
+    const workbook = await made({
+      A1: 0.1,
+      B1: { formula: 'MOLD.COOL.TIME(A1,0.0001,430,100,180)' },
+    });
+    const { copy } = await share(workbook, { oneCell: true });
+    expect(copy.sheets.find(({ name }) => name === 'MoldSteps')?.state).toBe('hidden');
+    expect(at(copy, 'B1')?.formula).toContain('MoldSteps!');
+    expect(await after(copy, { A1: 0.2 }, 'B1')).toBeCloseTo(4 * Number(at(workbook, 'B1')?.value), 9);
+    const { copy: withLet } = await share(workbook, { let: true });
+    expect(at(withLet, 'B1')?.formula).toMatch(/^LET\(/);
+    expect(withLet.sheets.map(({ name }) => name)).not.toContain('MoldSteps');
   });
 });
 
@@ -352,6 +359,9 @@ describe('the rest of a package', () => {
     ])
       expect(new TextDecoder().decode(after[part])).toBe(before[part]);
     const count = (xml: string, element: string): number => xml.split(`<${element}`).length - 1;
+    // The sheet of the working prints its heads on every page.
+    const withoutOurs = (xml: string): string =>
+      xml.replace(/<definedName [^>]*Print_Titles[^>]*>'How it is calculated'[^<]*/, '');
     for (const part of ['xl/worksheets/sheet1.xml', 'xl/worksheets/sheet2.xml', 'xl/workbook.xml']) {
       const [was, is] = [before[part] ?? '', new TextDecoder().decode(after[part])];
       for (const element of [
@@ -363,7 +373,11 @@ describe('the rest of a package', () => {
         'definedName ',
         'sheetProtection',
       ])
-        expect([part, element, count(is, element)]).toEqual([part, element, count(was, element)]);
+        expect([part, element, count(withoutOurs(is), element)]).toEqual([
+          part,
+          element,
+          count(was, element),
+        ]);
     }
     expect(
       Object.values(readWorkbook(bytes, ids).sheets)

@@ -101,8 +101,9 @@ export class UnitTexts {
     return this.decide(kind) ? `${inch} or ${metric}` : systemUnit(kind, this.system).symbol;
   }
 
-  /** The same as worksheet text. */
-  symbolText(kind: Kind): string {
+  /** The same as worksheet text; of words nothing. */
+  symbolText(kind: Kind | 'text'): string {
+    if (kind === 'text') return textOf('');
     const symbol = (system: System): string => textOf(systemUnit(kind, system).symbol);
     return this.decide(kind)
       ? `IF(${this.units.text}="mm",${symbol('mm')},${symbol('in')})`
@@ -130,7 +131,7 @@ export class UnitTexts {
         role: 'unit',
         says: part === 'factor' ? `one ${this.says(kind)}` : `zero of ${this.says(kind)}`,
         equation: `chosen by ${this.units.text}`,
-        unit: siUnit(kind),
+        unit: unitWord(kind),
       });
     };
     return { factor: of('factor'), offset: of('offset') };
@@ -152,15 +153,16 @@ export class ArgumentTexts implements NativeInput {
     /** Gives a text the name of a symbol, so that it is worked out once. */
     private readonly part: PartMaker,
     private readonly follows: ArgumentTexts | undefined,
+    private readonly place: number,
   ) {}
 
   /** A part that stands for what was given. */
   private own(symbol: string, text: string, kind: Kind, says = this.input.says): string {
-    return this.part(symbol, text, { ...this.words(says), equation: this.told(kind), unit: siUnit(kind) });
+    return this.part(symbol, text, { ...this.words(says), equation: this.told(kind), unit: unitWord(kind) });
   }
 
   private words(says: string): PartWords {
-    return { role: 'input', says, equation: '', unit: '' };
+    return { role: 'input', says, equation: '', unit: '', input: this.place };
   }
 
   /** Where a number comes from, with the unit that it has there. */
@@ -170,7 +172,7 @@ export class ArgumentTexts implements NativeInput {
     const unit = this.units.says(kind);
     const number = isPart(argument.text) ? 'the line above' : argument.text.replace(/^\((.*)\)$/, '$1');
     const isPlain = argument.varies || typeof argument.content === 'number';
-    return isPlain && unit !== '' ? `${number} in ${unit}` : number;
+    return isPlain && unit !== '' ? `${number} [${unit}]` : number;
   }
 
   get given(): boolean {
@@ -248,7 +250,7 @@ export class ArgumentTexts implements NativeInput {
           ? 'of the line above'
           : `of ${this.argument.text}`
         : 'left out',
-      unit: bound ? siUnit(bound.gives) : '',
+      unit: bound ? unitWord(bound.gives) : '',
     });
     this.boundTexts.set(symbol, text);
     return text;
@@ -406,6 +408,10 @@ export class ArgumentTexts implements NativeInput {
         throw new CannotBeNative(`${input.name} holds text with units`);
       return arrayOf(entries.map((cell) => this.constantSI(cell, kind)));
     }
+    this.part(input.symbol, `COUNT(${text})`, {
+      ...this.words(`${input.says}: so many`),
+      equation: this.told(kind),
+    });
     const says = `${input.name}: numbers in their limits`;
     this.guards.push({ when: `COUNT(${text})=0`, code: '#VALUE!', says });
     this.guards.push({ when: `COUNTA(${text})<>COUNT(${text})`, code: '#VALUE!', says });
@@ -541,7 +547,10 @@ export class ArgumentTexts implements NativeInput {
           ...binds.map(([, { gives }]) => `${KINDS[gives].says} (${siUnit(gives)})`),
         ],
       },
-      [...others, ...own],
+      // The same rows again are known to be there.
+      own.every((row) => others.some((other) => row.every((cell, i) => cell === other[i])))
+        ? others
+        : [...others, ...own],
     );
     const at = binds.findIndex(([name]) => name === symbol) + 1;
     if (argument.varies) this.asksName(argument.text, reading.number !== undefined);
@@ -649,4 +658,10 @@ export const siUnit = (kind: Kind): string => {
     ({ factor, offset }) => factor === 1 && offset === 0,
   );
   return found?.symbol === undefined || found.symbol === '' ? 'SI' : found.symbol;
+};
+
+/** The same where people read it: ratios have none. */
+export const unitWord = (kind: Kind): string => {
+  const symbol = siUnit(kind);
+  return symbol === 'SI' ? '' : symbol;
 };

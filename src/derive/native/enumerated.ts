@@ -1,6 +1,6 @@
 import { inputsOf, type AnyInput, type Definition } from '../../core/define';
 import { answer, givesOf } from '../../core/answer';
-import { fromSI, SYSTEMS, systemUnit, type System } from '../../core/quantity';
+import { fromSI, SYSTEMS, systemUnit, type Kind, type System } from '../../core/quantity';
 import { Refusal } from '../../core/refusal';
 import {
   constantText,
@@ -49,8 +49,9 @@ export function enumerated(
   }
   const rows = asked.reduce((product, { names }) => product * names.length, 1);
   if (asked.length === 0 || rows > MOST_ROWS) return undefined;
-  const { table, count, byUnits } = answersOf(definition, call, asked);
+  const { table, kinds, byUnits } = answersOf(definition, call, asked);
   if (table.length === 0) return undefined;
+  const count = kinds.length;
   const fixed = inputs.flatMap(({ name }, i) => {
     const arg = call.args[i];
     return arg && !arg.varies ? [`${name} ${String(arg.content)}`] : [];
@@ -88,11 +89,14 @@ export function enumerated(
   const units = new UnitTexts(call.units);
   const cell = (i: number, system: System): string =>
     find.cell(partMark('row'), 1 + (byUnits ? 2 * i + SYSTEMS.indexOf(system) : i));
-  const results = Array.from({ length: count }, (_, i) =>
-    byUnits && call.units.varies
-      ? `IF(${call.units.text}="mm",${cell(i, 'mm')},${cell(i, 'in')})`
-      : cell(i, units.system),
-  );
+  const results = kinds.map((kind, i) => ({
+    text:
+      byUnits && call.units.varies
+        ? `IF(${call.units.text}="mm",${cell(i, 'mm')},${cell(i, 'in')})`
+        : cell(i, units.system),
+    says: count === 1 ? definition.summary : `Result ${i + 1}`,
+    unit: units.symbolText(kind),
+  }));
   const form = { guards: [...units.guards(), ...guardsOf(asked)], gates: [], results };
   return { parts, variants: [{ when: [], form }], looksUp: true, notes: [] };
 }
@@ -129,11 +133,29 @@ const isPlainNumber = ({ content }: NativeArgument): boolean => typeof content !
 const namesWith = (names: readonly string[], own: string): readonly string[] =>
   names.some((name) => name.toLowerCase() === own.toLowerCase()) ? names : [...names, own];
 
-function answersOf(
-  definition: Definition,
-  call: CallArguments,
-  asked: readonly Discrete[],
-): { table: readonly (readonly TableCell[])[]; count: number; byUnits: boolean } {
+interface Answers {
+  readonly table: readonly (readonly TableCell[])[];
+  readonly kinds: readonly (Kind | 'text')[];
+  readonly byUnits: boolean;
+}
+
+/** A sheet calls the same function many times, and each table is thousands of answers. */
+const known = new WeakMap<Definition, Map<string, Answers>>();
+
+function answersOf(definition: Definition, call: CallArguments, asked: readonly Discrete[]): Answers {
+  const own = known.get(definition) ?? new Map<string, Answers>();
+  known.set(definition, own);
+  const isAsked = (i: number): boolean => asked.some(({ at }) => at === i);
+  const settled = call.args.map((arg, i) => (isAsked(i) ? null : (arg?.content ?? null)));
+  // Of what is asked the names are the table's own, but for a name that stands there and is not in the list.
+  const key = JSON.stringify([settled, asked.map(({ at, names }) => [at, names.length, names.at(-1)])]);
+  const found = own.get(key) ?? allAnswers(definition, call, asked);
+  own.set(key, found);
+  return found;
+}
+
+function allAnswers(definition: Definition, call: CallArguments, asked: readonly Discrete[]): Answers {
+  let present: readonly (Kind | 'text')[] = [];
   const shown = (names: readonly string[], system: System): TableCell[] | undefined => {
     try {
       const values = inputsOf(definition).map((_, i) => call.args[i]?.value ?? call.defaults[i]);
@@ -146,6 +168,7 @@ function answersOf(
       const gives = givesOf(definition, values);
       const kinds = typeof gives === 'string' ? [gives] : gives.row.map((part) => part.gives);
       const found = answer(definition, values, system);
+      present = kinds;
       return (typeof found === 'object' ? found : [found]).map((one, i) => {
         const kind = kinds[i] ?? 'text';
         return kind === 'text' || typeof one === 'string' ? one : fromSI(one, systemUnit(kind, system));
@@ -169,7 +192,7 @@ function answersOf(
     key,
     ...inch.flatMap((one, i) => (byUnits ? [one, metric[i] ?? one] : [one])),
   ]);
-  return { table: withoutDoubles(table), count: found[0]?.inch.length ?? 0, byUnits };
+  return { table: withoutDoubles(table), kinds: present, byUnits };
 }
 
 /** What a look-up would take for a pattern is refused, and so is what is no name. */

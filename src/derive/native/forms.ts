@@ -38,7 +38,7 @@ export function oneCell({ parts, variants }: NativeCall): OneCell {
 }
 
 const resultsOf = ({ guards, gates, results }: NativeForm): string[] =>
-  results.map((result) =>
+  results.map(({ text: result }) =>
     guarded(
       guards,
       gates.reduceRight(

@@ -18,8 +18,8 @@ import {
   CannotBeNative,
   constantText,
   nameKey,
-  siUnit,
   UnitTexts,
+  unitWord,
   type Guard,
   type NativeArgument,
   type NativeUnits,
@@ -31,6 +31,7 @@ import type {
   NativeForm,
   NativeGate,
   NativePart,
+  NativeResult,
   NativeVariant,
   PartMaker,
   PartWords,
@@ -40,9 +41,10 @@ import { variantsOf } from './variants';
 
 export type { Content, NativeArgument, NativeUnits } from './arguments';
 export { arrayColumns, inlineLength, inlineText, letText, oneCell, type OneCell } from './forms';
-export { entryText } from './arguments';
-export type { NativeCall, NativePart } from './parts';
-export { putColumns, putParts, tablesIn } from './marks';
+export { entryText, type Guard } from './arguments';
+export type { NativeCall, NativePart, PartWords } from './parts';
+export { rowsOf, type NativeRow, type NativeRows } from './rows';
+export { isPart, partMark, putColumns, putParts, tablesIn } from './marks';
 export { DataTables } from './tables';
 
 /** Why a call has no native form. */
@@ -141,7 +143,7 @@ class CallWriter {
       const arg = call.args[i];
       const at = this.inputs.findIndex(({ name }) => name === input.sameAs);
       const follows = at >= 0 ? make(this.inputs[at] as AnyInput, at) : undefined;
-      const made = new ArgumentTexts(input, arg, this.units, tables, part, follows);
+      const made = new ArgumentTexts(input, arg, this.units, tables, part, follows, i);
       made.defaultValue = call.defaults[i];
       return (this.texts[i] = made);
     };
@@ -224,16 +226,21 @@ class CallWriter {
         role: 'step',
         says: step.says,
         equation: `${symbol} = ${toText(written)}`,
-        unit: siUnit(step.gives),
+        unit: unitWord(step.gives),
       };
       known.set(symbol, this.part(symbol, toNative(expr, cell), words));
       gates.push(...asks(late));
     }
-    const gives = (formula.steps[formula.result] as { gives: Kind }).gives;
-    return { results: [this.units.fromSI(cell(formula.result), gives)], gates };
+    const { gives, says } = formula.steps[formula.result] as { gives: Kind; says: string };
+    return { results: [this.result(cell(formula.result), gives, says)], gates };
   }
 
-  private lookup(lookup: Lookup): string {
+  private result(si: string, gives: Kind | 'text', says: string): NativeResult {
+    const text = gives === 'text' ? si : this.units.fromSI(si, gives);
+    return { text, says, unit: this.units.symbolText(gives) };
+  }
+
+  private lookup(lookup: Lookup): NativeResult {
     const [row, property] = this.texts;
     const arg = this.call.args[0];
     if (!row || !arg) throw new CannotBeNative('the name is missing');
@@ -243,8 +250,7 @@ class CallWriter {
     if (!column) throw new CannotBeNative('no such column');
     const found = column.from(arg.value);
     if (found === undefined) throw new CannotBeNative(`the table has no ${column.says} for it`);
-    const present = (text: string): string =>
-      column.gives === 'text' ? text : this.units.fromSI(text, column.gives);
+    const present = (text: string): NativeResult => this.result(text, column.gives, column.says);
     if (typeof arg.content !== 'string' || arg.exact || !arg.varies) {
       row.fixed();
       return present(constantText(found));
@@ -258,7 +264,7 @@ class CallWriter {
     return present(find.cell(row.rowOf(find.row, nameKey(arg.text), lookup.name), 1));
   }
 
-  private procedure(procedure: Procedure): string[] {
+  private procedure(procedure: Procedure): NativeResult[] {
     const parts = this.presented(procedure);
     const written = procedure.native?.(
       Object.fromEntries(this.inputs.map(({ name }, i) => [name, this.texts[i]])) as never,
@@ -268,13 +274,13 @@ class CallWriter {
     return parts(this.discrete(procedure));
   }
 
-  private presented(procedure: Procedure): (texts: readonly string[]) => string[] {
+  private presented(procedure: Procedure): (texts: readonly string[]) => NativeResult[] {
     return (texts) => {
       const gives = givesOf(procedure, this.valuesNow());
-      const kinds = typeof gives === 'string' ? [gives] : gives.row.map((part) => part.gives);
+      const kinds = typeof gives === 'string' ? [{ gives, says: procedure.summary }] : gives.row;
       return texts.map((text, i) => {
-        const kind = kinds[i] ?? 'text';
-        return kind === 'text' ? text : this.units.fromSI(`(${text})`, kind);
+        const { gives: kind, says } = kinds[i] ?? { gives: 'text', says: procedure.summary };
+        return this.result(kind === 'text' ? text : `(${text})`, kind, says);
       });
     };
   }
@@ -287,7 +293,7 @@ class CallWriter {
       role: 'step',
       says: shown?.says ?? 'Working',
       equation: shown && isFirst ? shown.equation : `${symbol} = ${this.inSymbols(text)}`,
-      unit: shown && shown.gives !== 'text' ? siUnit(shown.gives) : '',
+      unit: shown && shown.gives !== 'text' ? unitWord(shown.gives) : '',
     };
   }
 

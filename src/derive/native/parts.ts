@@ -8,6 +8,8 @@ export interface PartWords {
   readonly equation: string;
   /** In which its number stands. */
   readonly unit: string;
+  /** The place of its argument. */
+  readonly input?: number;
 }
 
 /** A named part of the working: an argument in SI, or a step. Its text may hold the marks of earlier parts. */
@@ -28,12 +30,20 @@ export interface NativeGate {
   readonly refuses: boolean;
 }
 
+/** One result in the units of the call. */
+export interface NativeResult {
+  readonly text: string;
+  readonly says: string;
+  /** Worksheet text of the unit's symbol. */
+  readonly unit: string;
+}
+
 /** The working of a call whose words are settled, cut at its questions, its steps and its results. */
 export interface NativeForm {
   readonly guards: readonly Guard[];
   /** Asked in this order, once nothing is refused by a guard. */
   readonly gates: readonly NativeGate[];
-  readonly results: readonly string[];
+  readonly results: readonly NativeResult[];
 }
 
 /** When a form is the one that counts. */

@@ -13,6 +13,9 @@ export interface DataTable {
 export class DataTables {
   readonly tables = new Map<string, DataTable>();
 
+  /** Rows that went into a table before, which many calls of one copy share. */
+  private readonly added = new Map<string, Set<readonly (readonly TableCell[])[]>>();
+
   private readonly byKey = new Map<string, Map<string, readonly TableCell[]>>();
 
   /**
@@ -25,17 +28,32 @@ export class DataTables {
     table: Omit<DataTable, 'rows'>,
     rows: readonly (readonly TableCell[])[],
   ): { readonly row: (key: string) => string; readonly cell: (row: string, at: number) => string } {
+    const id = this.addedAs(table, rows) ?? this.add(table, rows);
+    return {
+      row: (key) => `MATCH(${key},${columnMark(id, 0)},0)`,
+      cell: (row, at) => `INDEX(${columnMark(id, at)},${row})`,
+    };
+  }
+
+  private addedAs(
+    { title, heads }: Omit<DataTable, 'rows'>,
+    rows: readonly (readonly TableCell[])[],
+  ): string | undefined {
+    const isIt = (id: string): boolean =>
+      this.added.get(id)?.has(rows) === true && this.tables.get(id)?.heads.join('\n') === heads.join('\n');
+    return [...this.added.keys()].find((id) => id.startsWith(title) && isIt(id));
+  }
+
+  private add(table: Omit<DataTable, 'rows'>, rows: readonly (readonly TableCell[])[]): string {
     const id = this.place(table, rows);
+    this.added.set(id, (this.added.get(id) ?? new Set()).add(rows));
     const known = this.byKey.get(id) ?? new Map<string, readonly TableCell[]>();
     for (const row of rows) {
       if (known.has(keyOf(row[0]))) continue;
       known.set(keyOf(row[0]), row);
       this.tables.get(id)?.rows.push([...row]);
     }
-    return {
-      row: (key) => `MATCH(${key},${columnMark(id, 0)},0)`,
-      cell: (row, at) => `INDEX(${columnMark(id, at)},${row})`,
-    };
+    return id;
   }
 
   /** A whole table whose first column climbs; gives the text of column `at` in the last row not above `value`. */

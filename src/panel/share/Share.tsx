@@ -157,9 +157,17 @@ function MakeCopy({ desk, state: { choice, busy } }: Part) {
           }}
         />
         <Checkbox
+          checked={choice.oneCell}
+          disabled={choice.as === 'values' || choice.as === 'page' || choice.let}
+          label="Each formula whole in its cell, instead of a line a step on a sheet of its own"
+          onChange={(_event, { checked }) => {
+            desk.choose({ oneCell: checked === true });
+          }}
+        />
+        <Checkbox
           checked={choice.let}
           disabled={choice.as === 'values' || choice.as === 'page'}
-          label="Shorter formulas with LET; needs Excel 2021 or later"
+          label="Whole in its cell, shortened with LET; needs Excel 2021 or later"
           onChange={(_event, { checked }) => {
             desk.choose({ let: checked === true });
           }}

@@ -5,7 +5,7 @@ import { renamed, type WorkbookFiles } from './files';
 import { pageCopy, type PageCopy } from './pageCopy';
 
 /** How a copy is to be made. */
-export interface ShareChoice extends Required<Pick<ShareOptions, 'basis' | 'let'>> {
+export interface ShareChoice extends Required<Pick<ShareOptions, 'basis' | 'oneCell' | 'let'>> {
   readonly as: ShareOptions['as'] | 'page';
 }
 
@@ -35,7 +35,7 @@ const WORD: Readonly<Record<ShareOptions['as'], string>> = {
 /** Copies of one workbook for people without the functions: it lasts while the panel shows other pages. */
 export class ShareDesk extends Store<ShareState> {
   constructor(private readonly files: WorkbookFiles) {
-    super({ choice: { as: 'native', basis: true, let: false } });
+    super({ choice: { as: 'native', basis: true, oneCell: false, let: false } });
   }
 
   /** What was shared before no longer answers the choice. */

@@ -1,0 +1,162 @@
+import { columnLetters } from '../cells/address';
+import type {
+  CellDescription,
+  ConditionDescription,
+  SheetDescription,
+  StyleDescription,
+} from '../package/description';
+import { heightOf } from './textHeight';
+import { HEAD_ROWS, VALUES, type Block, type WorkingLine } from './working';
+
+export const WORKING_STYLES: Readonly<Record<string, StyleDescription>> = {
+  'share line': { wrap: true, vertical: 'top', font: { size: 9 } },
+  'share value': { vertical: 'top', horizontal: 'right', font: { size: 9 } },
+  'share result line': { wrap: true, vertical: 'top', font: { size: 9, bold: true }, fill: '#E9F2EA' },
+  'share result': { vertical: 'top', horizontal: 'right', font: { size: 9, bold: true }, fill: '#E9F2EA' },
+  'share column': { horizontal: 'right', font: { bold: true }, fill: '#E8EDF1' },
+};
+
+const WIDTHS = { says: 38, symbol: 9, equation: 46, value: 15 } as const;
+const GRAY = '#9AA5AD';
+const RED = '#B3261E';
+
+/** The working as a sheet that a person follows from line to line. */
+export function describeWorking(
+  name: string,
+  state: NonNullable<SheetDescription['state']>,
+  blocks: readonly Block[],
+  text: (own: string) => string,
+): SheetDescription {
+  const cells: Record<string, CellDescription> = {
+    A1: { value: name, style: 'share title' },
+    A2: {
+      value:
+        'One step a row, in SI units, for the cell at the head of each part. It follows whatever is changed in the cells that it reads; where a cell is filled down or rows are sorted, ask for a new copy.',
+      style: 'share small',
+    },
+  };
+  ['Name', 'Symbol', 'Equation', 'Value', 'Unit'].forEach((value, i) => {
+    cells[`${columnLetters(i)}3`] = { value, style: i === VALUES ? 'share column' : 'share head' };
+  });
+  const rows: Record<number, number> = {};
+  const conditions: ConditionDescription[] = [];
+  let widest = 1;
+  let last = 4;
+  for (const block of blocks) {
+    const width = Math.max(
+      ...block.columns.map(({ lines }) => lines[0]?.texts.length ?? 1),
+      block.columns.length,
+    );
+    widest = Math.max(widest, width);
+    head(cells, block, width);
+    const [first] = block.columns;
+    first?.lines.forEach((line, i) => {
+      last = block.row + HEAD_ROWS + i;
+      const says = equationOf(block, i);
+      rows[last] = heightOf([
+        { text: line.says, width: WIDTHS.says },
+        { text: says, width: WIDTHS.equation },
+      ]);
+      lineCells(
+        cells,
+        last,
+        { ...line, equation: says },
+        block.columns.flatMap(({ lines }) => lines[i]?.texts ?? []),
+        text,
+      );
+      conditions.push(...conditionsOf(line, block.row, last, width));
+    });
+  }
+  return {
+    name,
+    state,
+    gridlines: false,
+    columns: {
+      A: WIDTHS.says,
+      B: WIDTHS.symbol,
+      C: WIDTHS.equation,
+      [`D:${columnLetters(VALUES + widest)}`]: WIDTHS.value,
+    },
+    rows,
+    cells,
+    freeze: 'A4',
+    conditions,
+    print: {
+      paper: 'A4',
+      landscape: true,
+      pagesWide: widest > 8 ? 0 : 1,
+      titleRows: '3:3',
+      margins: { side: 0.5, top: 0.6, bottom: 0.7 },
+      footer: { left: '&F', center: '&A', right: '&P / &N' },
+    },
+  };
+}
+
+/** The cells that a block belongs to, the formula of the first, and what it gives. */
+function head(cells: Record<string, CellDescription>, { row, columns }: Block, width: number): void {
+  const [first] = columns;
+  if (!first) return;
+  const last = columns.at(-1) ?? first;
+  const cell = columns.length > 1 ? `${first.cell} to ${last.cell}` : first.cell;
+  const where = first.sheet === '' ? first.what : `${first.sheet}!${cell}`;
+  for (let at = 0; at <= VALUES + width; at++)
+    cells[`${columnLetters(at)}${row}`] = { value: null, style: 'share head' };
+  cells[`A${row}`] = { value: where, style: 'share head' };
+  if (first.sheet !== '') cells[`B${row}`] = { value: first.what, style: 'share head' };
+  cells[`A${row + 1}`] = { value: first.says, style: 'share small' };
+  if (columns.length > 1)
+    columns.forEach((one, i) => {
+      cells[`${columnLetters(VALUES + i)}${row}`] = { value: one.cell, style: 'share column' };
+    });
+}
+
+/** What the columns of a line have in common. */
+function equationOf({ columns }: Block, line: number): string {
+  const all = new Set(columns.map(({ lines }) => lines[line]?.equation ?? ''));
+  const [first = ''] = all;
+  return all.size > 1 ? `${first} …` : first;
+}
+
+function lineCells(
+  cells: Record<string, CellDescription>,
+  row: number,
+  { role, says, symbol, equation, unit }: WorkingLine,
+  texts: readonly string[],
+  text: (own: string) => string,
+): void {
+  const isResult = role === 'result';
+  const style = isResult ? 'share result line' : 'share line';
+  [says, symbol, equation].forEach((value, i) => {
+    if (value !== '' || isResult) cells[`${columnLetters(i)}${row}`] = { value, style };
+  });
+  texts.forEach((own, i) => {
+    cells[`${columnLetters(VALUES + i)}${row}`] = {
+      formula: text(own),
+      style: isResult ? 'share result' : 'share value',
+    };
+  });
+  const last = `${columnLetters(VALUES + texts.length)}${row}`;
+  const constant = /^"((?:[^"]|"")*)"$/.exec(unit)?.[1];
+  if (constant === undefined) cells[last] = { formula: text(unit), style };
+  else if (constant !== '' || isResult) cells[last] = { value: constant, style };
+}
+
+/** Lines of a case that does not hold are gray; refusals, and what they reach, are red. */
+function conditionsOf(
+  { only, role }: WorkingLine,
+  block: number,
+  row: number,
+  width: number,
+): ConditionDescription[] {
+  const cells = `D${row}:${columnLetters(VALUES + width - 1)}${row}`;
+  const asked = only.map((line) => `D${block + HEAD_ROWS + line}`);
+  const gray = { font: { color: GRAY, italic: true } };
+  return [
+    ...(asked.length > 0 ? [{ cells, when: `NOT(OR(${asked.join(',')}))`, style: gray }] : []),
+    {
+      cells,
+      when: `ISERROR(D${row})`,
+      style: role === 'check' ? { font: { color: RED, bold: true } } : gray,
+    },
+  ];
+}

@@ -1,0 +1,160 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { worksheetFunctions } from '../../src/call/functions';
+import { cellAddress } from '../../src/cells/address';
+import { CellError } from '../../src/cells/value';
+import { newWorkbook, readWorkbook, saveWorkbook } from '../../src/package';
+import type { WorkbookDescription } from '../../src/package/description';
+import type { Workbook } from '../../src/package/model';
+import { shareWorkbook, type ShareResult } from '../../src/share';
+import { recalculate } from '../../src/workbook/recalculate';
+
+const NAME = 'How it is calculated';
+
+type Cells = WorkbookDescription['sheets'][number]['cells'];
+
+async function shared(
+  cells: Cells,
+  others: readonly string[] = [],
+): Promise<ShareResult & { copy: Workbook }> {
+  const sheets = [{ name: 'Seat', cells }, ...others.map((name) => ({ name, cells: {} }))];
+  const workbook = newWorkbook({ sheets });
+  const results = await recalculate(workbook, worksheetFunctions);
+  const ids = worksheetFunctions.map(({ id }) => id);
+  const calculated = readWorkbook(saveWorkbook(workbook, results), ids);
+  const result = await shareWorkbook(calculated, worksheetFunctions, { as: 'native' });
+  return { ...result, copy: readWorkbook(result.bytes, ids) };
+}
+
+interface Line {
+  readonly name: string;
+  readonly symbol: string;
+  readonly equation: string;
+  readonly values: readonly unknown[];
+  readonly formulas: readonly string[];
+}
+
+/** The lines of the sheet of the working, with all that stands beside the equation. */
+function linesOf(copy: Workbook, name = NAME): Line[] {
+  const cells = copy.sheets.find((one) => one.name === name)?.cells ?? [];
+  return [...new Set(cells.map(({ row }) => row))].map((row) => {
+    const own = cells.filter((cell) => cell.row === row);
+    const text = (column: number): string => String(own.find((cell) => cell.column === column)?.value ?? '');
+    const rest = own.filter(({ column }) => column > 2);
+    return {
+      name: text(0),
+      symbol: text(1),
+      equation: text(2),
+      values: rest.map(({ value }) => (value instanceof CellError ? value.code : value)),
+      formulas: rest.flatMap(({ formula }) => formula ?? []),
+    };
+  });
+}
+
+const force = {
+  B1: 100,
+  B2: 10,
+  B3: 0.15,
+  B4: 'in',
+  B6: { formula: 'MOLD.SEAT.FORCE(B1,B2,B3,B4)' },
+};
+
+describe('the sheet of the working', () => {
+  let copy: Workbook;
+  beforeAll(async () => {
+    ({ copy } = await shared(force));
+  });
+
+  it('has inputs in SI, checks, steps in symbols and the result in the unit of the cell, in this order', () => {
+    const lines = linesOf(copy);
+    const at = (wanted: (line: Line) => boolean): number => lines.findIndex(wanted);
+    const push = at(({ symbol }) => symbol === 'F');
+    const check = at(({ equation }) => equation === 'else refused: push: a number');
+    const step = at(({ equation }) => equation.startsWith('N = F/'));
+    const result = at(({ name }) => name.startsWith('Result'));
+    expect([push, check, step, result]).toEqual([push, check, step, result].sort((a, b) => a - b));
+    expect(lines[push]).toMatchObject({
+      equation: 'Seat!B1 [lbf or N]',
+      values: [expect.closeTo(444.822, 3), 'N'],
+    });
+    expect(lines[check]?.values).toEqual([true]);
+    const cell = copy.sheets[0]?.cells.find(({ row, column }) => row === 5 && column === 1);
+    expect(lines[result]?.values).toEqual([cell?.value, 'lbf']);
+    expect(cell?.formula).toMatch(/^'How it is calculated'!\$D\$\d+$/);
+  });
+
+  it('stands behind the sheets, to be seen and printed with its heads', () => {
+    const sheet = copy.sheets.find(({ name }) => name === NAME);
+    expect(sheet?.state).toBe('visible');
+    expect(copy.sheets.indexOf(sheet as never)).toBeGreaterThan(0);
+    expect(
+      linesOf(copy).some(({ name, symbol }) => name === 'Seat!B6' && symbol === `=${force.B6.formula}`),
+    ).toBe(true);
+  });
+
+  it('shows at the check what is refused, and the cell is an error', async () => {
+    const changed = readWorkbook(
+      saveWorkbook(copy, [{ sheet: 'Seat', row: 0, column: 1, value: 'much' }]),
+      [],
+    );
+    const results = await recalculate(changed, [], { anew: true });
+    const found = (sheet: string, cell: string): unknown => {
+      const own = results.find(
+        (one) => one.sheet === sheet && cellAddress(one.row, one.column) === cell,
+      )?.value;
+      return own instanceof CellError ? own.code : own;
+    };
+    const lines = copy.sheets.find(({ name }) => name === NAME)?.cells ?? [];
+    const check = lines.find(({ value }) => value === 'else refused: push: a number');
+    expect(found('Seat', 'B6')).toBe('#VALUE!');
+    expect(found(NAME, `D${(check?.row ?? 0) + 1}`)).toBe('#VALUE!');
+  });
+});
+
+describe('lines of several cells', () => {
+  it('stand side by side, a column for each cell of a range or of a formula that was filled down', async () => {
+    const { copy } = await shared({
+      A1: 5,
+      A2: 10,
+      A3: 15,
+      B1: { formula: 'MOLD.SEAT.FORCE(100,A1:A3,0.15)', fills: 'B1:B3' },
+      C1: { formula: 'MOLD.SEAT.FREEDRAFT(A1/100)' },
+      C2: { formula: 'MOLD.SEAT.FREEDRAFT(A2/100)' },
+    });
+    const results = linesOf(copy).filter(({ name }) => name.startsWith('Result'));
+    expect(results.map(({ formulas }) => formulas.length)).toEqual([3, 2]);
+    expect(linesOf(copy).map(({ name }) => name)).toEqual(
+      expect.arrayContaining(['Seat!B1 to B3', 'Seat!C1 to C2']),
+    );
+  });
+
+  it('are left out for more than 50 cells, and the report says so', async () => {
+    const cells: Record<string, number | { formula: string; fills?: string }> = {};
+    for (let row = 1; row <= 51; row++) cells[`A${row}`] = row / 2;
+    cells['B1'] = { formula: 'MOLD.SEAT.FORCE(100,A1:A51,0.15)', fills: 'B1:B51' };
+    const { copy, cells: told } = await shared(cells);
+    expect(told[0]?.why).toContain('more than 50 cells');
+    expect(copy.sheets.map(({ name }) => name)).not.toContain(NAME);
+    expect(copy.sheets[0]?.cells.find(({ row, column }) => row === 50 && column === 1)?.formula).toContain(
+      'A51',
+    );
+  });
+
+  it('say in which case they count where a cell decides between equations', async () => {
+    const { copy } = await shared({
+      B1: 500,
+      C1: 0.001,
+      B2: { formula: 'MOLD.SEAT.SINK(B1,5,0.15,0.4,0.5,1.25,"P20","P20",C1,C2)' },
+    });
+    const questions = linesOf(copy).filter(({ name }) => name === 'Is it this case?');
+    expect(questions.map(({ values }) => values[0]).filter((one) => one === true)).toHaveLength(1);
+    expect(questions.find(({ values }) => values[0] === true)?.equation).toBe(
+      'stopGap given, stopStiffness left out',
+    );
+  });
+});
+
+it('takes a number where its name is taken', async () => {
+  const { copy } = await shared(force, [NAME]);
+  expect(copy.sheets.map(({ name }) => name)).toEqual(expect.arrayContaining([NAME, `${NAME}2`]));
+  expect(copy.sheets[0]?.cells.at(-1)?.formula).toContain(`'${NAME}2'!`);
+});
