@@ -17,6 +17,8 @@ export const WORKING_STYLES: Readonly<Record<string, StyleDescription>> = {
 };
 
 const WIDTHS = { says: 38, symbol: 9, equation: 46, value: 15 } as const;
+/** More would print too small to read. */
+const COLUMNS_A_PAGE = 8;
 const GRAY = '#9AA5AD';
 const RED = '#B3261E';
 
@@ -84,7 +86,7 @@ export function describeWorking(
     print: {
       paper: 'A4',
       landscape: true,
-      pagesWide: widest > 8 ? 0 : 1,
+      pagesWide: Math.ceil(widest / COLUMNS_A_PAGE),
       titleRows: '3:3',
       margins: { side: 0.5, top: 0.6, bottom: 0.7 },
       footer: { left: '&F', center: '&A', right: '&P / &N' },
