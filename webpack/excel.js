@@ -2,9 +2,14 @@ const { Buffer } = require('node:buffer');
 const path = require('node:path');
 const CopyPlugin = require('copy-webpack-plugin');
 const HtmlPlugin = require('html-webpack-plugin');
+const MinimizerPlugin = require('minimizer-webpack-plugin');
 const CssPlugin = require('mini-css-extract-plugin');
 const { root, dist, load, resolve, typescript, styles, samples, help } = require('./shared');
 const onePage = require('./plugins/onePage');
+
+/** The layers: the functions of numbers without their texts, and all the rest. */
+const NUMBERS = 'numbers';
+const WHOLE = 'whole';
 
 const OFFICE_ADDRESS = 'https://appsforoffice.microsoft.com';
 
@@ -43,10 +48,11 @@ module.exports = (env = {}, argv = {}) => {
     // Kept in a file of its own: the panel's content-security policy allows no eval.
     devtool: argv.mode === 'development' ? 'source-map' : false,
     entry: {
-      // Complete in itself, because Excel may load it alone; the panel takes the shared modules from it.
-      functions: path.join(root, 'src/excel/functions.ts'),
-      taskpane: { import: path.join(root, 'src/excel/taskpane.tsx'), dependOn: 'functions' },
+      // Small, since Excel shows #VALUE! for what is not there in time: modules of its layer are without their texts.
+      functions: { import: path.join(root, 'src/excel/functions.ts'), layer: NUMBERS },
+      taskpane: { import: path.join(root, 'src/excel/taskpane.tsx'), layer: WHOLE, dependOn: 'functions' },
     },
+    experiments: { layers: true },
     output: {
       path: path.join(dist, 'excel'),
       filename: '[name].js',
@@ -55,7 +61,44 @@ module.exports = (env = {}, argv = {}) => {
       clean: true,
     },
     resolve,
-    module: { rules: [typescript, ...styles] },
+    module: {
+      rules: [
+        typescript,
+        ...styles,
+        { test: /src[\\/]excel[\\/]whole\.ts$/, layer: WHOLE },
+        // What the functions note and the panel reads: one and the same in both.
+        { test: /src[\\/]excel[\\/]callLog\.ts$/, layer: 'shared' },
+        { issuerLayer: NUMBERS, test: /src[\\/].*\.ts$/, sideEffects: false },
+        {
+          issuerLayer: NUMBERS,
+          test: /src[\\/](?:catalogue|tables|call[\\/]tools)[\\/].*\.ts$/,
+          enforce: 'pre',
+          loader: path.join(__dirname, 'loaders/numbersAlone.js'),
+        },
+      ],
+    },
+    optimization: {
+      // The slow one where each kB counts.
+      minimizer: [
+        new MinimizerPlugin({ test: /functions\.js$/ }),
+        new MinimizerPlugin({ exclude: /functions\.js$/, minify: MinimizerPlugin.esbuildMinify }),
+      ],
+      splitChunks: {
+        cacheGroups: {
+          // With the panel it is there from the start; without it, it comes when a function asks for it.
+          whole: {
+            name: 'whole',
+            chunks: 'all',
+            enforce: true,
+            test: ({ layer, resource }) =>
+              layer === WHOLE &&
+              /src[\\/](?:cells|core|tables|catalogue|derive|call)[\\/]|node_modules[\\/](?:mathjs|typed-function|d3-array|d3-random|pure-rand)[\\/]/.test(
+                resource ?? '',
+              ),
+          },
+        },
+      },
+    },
     plugins: [
       new HtmlPlugin({
         filename: 'taskpane.html',

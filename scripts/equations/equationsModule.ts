@@ -14,7 +14,7 @@ export function equationsModule({ alsoOthers }: { readonly alsoOthers: boolean }
   return [
     "import { erf } from './erf';",
     "import { raise } from './expr/raise';",
-    "import { refuseInputs, refuseStep } from './refuseFormula';",
+    "import { finite, refuseInputs } from './refuseFormula';",
     ...(alsoOthers ? ["import { interpreted } from './interpret';"] : []),
     'const made = {',
     ...formulas.map((formula) => `${JSON.stringify(formula.name)}: ${factory(formula)},`),
@@ -91,8 +91,7 @@ function runner(formula: Formula, program: Program, picks: Map<string, string>):
       : [],
   );
   const steps = program.steps.flatMap(({ symbol, expr, written, gates }) => [
-    `const ${place(symbol)} = ${js(expr)};`,
-    `if (!Number.isFinite(${place(symbol)})) refuseStep(${JSON.stringify(`${symbol} = ${toText(written)}`)});`,
+    `const ${place(symbol)} = finite(${js(expr)}, ${JSON.stringify(`${symbol} = ${toText(written)}`)});`,
     ...askable(gates).map(gateLine),
   ]);
   const strength: Strength | undefined = formula.strength;

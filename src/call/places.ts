@@ -4,6 +4,7 @@ import { SYSTEMS, type System } from '../core/quantity';
 /** The system of units that a cell names: `in` or `mm`, case and blanks aside. */
 export function systemNamed(cell: CellValue): System | undefined {
   if (typeof cell !== 'string') return undefined;
+  if (cell === 'in' || cell === 'mm') return cell;
   const word = cell.replace(/\s/g, '').toLowerCase();
   return SYSTEMS.find((system) => system === word);
 }
@@ -19,7 +20,8 @@ export function inPlaces<A>(
   cellsOf: (arg: A) => Matrix,
 ): readonly (A | undefined)[] {
   const placed = args.map((arg) => arg ?? undefined);
-  const last = placed.map((arg) => arg !== undefined).lastIndexOf(true);
+  let last = placed.length - 1;
+  while (last >= 0 && placed[last] === undefined) last--;
   const given = placed[last];
   if (given === undefined || last >= unitsPlace || !isUnits(cellsOf(given))) return placed;
   placed[last] = undefined;

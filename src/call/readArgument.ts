@@ -1,5 +1,5 @@
 import { amountSI, boundsOf, inBounds, type Bounds } from '../core/amount';
-import type { AnyInput, Entry, Limits, Reading } from '../core/define';
+import type { Amount, AnyInput, Entry, Limits, Reading } from '../core/define';
 import { quantityText, withUnit } from '../core/format';
 import { foldName } from '../core/names';
 import { KINDS, systemUnit, toSI, type Kind, type System } from '../core/quantity';
@@ -225,12 +225,20 @@ function entryReader({ what, read, number }: Extract<Reading, { as: 'set' }>): C
   });
 }
 
+const defaults = new WeakMap<AnyInput, Partial<Record<System, unknown>>>();
+
 /** The value of an input that was left out: its default, or undefined. Inputs that follow another are filled in later. */
 export function defaultValue(input: AnyInput, system: System): unknown {
-  const { reading } = input;
   if (input.default === undefined) return undefined;
-  if (reading.as === 'quantity') return amountSI(input.default, reading.kind);
-  return readerOf(input)(input.default, system);
+  let known = defaults.get(input);
+  if (!known) defaults.set(input, (known = {}));
+  return (known[system] ??= readDefault(input, input.default, system));
+}
+
+function readDefault(input: AnyInput, standard: Amount, system: System): unknown {
+  const { reading } = input;
+  if (reading.as === 'quantity') return amountSI(standard, reading.kind);
+  return readerOf(input)(standard, system);
 }
 
 export function readUnits(cell: CellValue): System {

@@ -7,14 +7,14 @@ import type { Argument, CellValue, Matrix } from '../cells/value';
 import { inPlaces } from './places';
 import { defaultValue, readerOf, readUnits, type CellReader } from './readArgument';
 
-/** Above this a worksheet is better served by several smaller calls; Excel itself struggles with larger arguments. */
-const MOST_CELLS = 50_000;
+/** The longest column that a worksheet has. */
+const MOST_CELLS = 1_048_576;
 
-/** One argument during a call. Equal neighbouring cells are read once: a fixed argument beside a long column costs nothing. */
+/** One argument during a call. */
 interface Given {
   readonly input: AnyInput;
   readonly matrix: Matrix | undefined;
-  readonly valueAt: (row: number, column: number, system: System) => unknown;
+  valueAt(row: number, column: number, system: System): unknown;
 }
 
 /** The values of one place of the common shape, in SI. */
@@ -30,49 +30,123 @@ export interface ReadCall {
   readonly shape: Shape;
   readonly systemAt: (row: number, column: number) => System;
   readonly at: (row: number, column: number) => Place;
+  /** The same into a place that is there already, so that a long column makes none for each of its cells. */
+  readonly into: (values: unknown[], row: number, column: number) => System;
   /** Puts the values of this place into a refusal of inputs that do not go together. */
   readonly explain: (refusal: Refusal, place: Place) => Refusal;
 }
 
-export function readCall(definition: Definition, typed: readonly Argument[]): ReadCall {
+/** Takes a call apart; refuses an answer of more cells than `mostCells`. */
+export function readCall(
+  definition: Definition,
+  typed: readonly Argument[],
+  mostCells = MOST_CELLS,
+): ReadCall {
   const inputs = inputsOf(definition);
   // The units come after the inputs.
   const most = inputs.length + 1;
   if (typed.length > most) {
     throw new Refusal(`${definition.name} takes at most ${most} arguments; ${typed.length} were given.`);
   }
-  const args = inPlaces(typed, inputs.length, (cells) => cells);
+  const args = inPlaces(typed, inputs.length, itself);
   const given = inputs.map((input, i) => readGiven(input, args[i]));
+  const followers = followersOf(definition);
   const units = args[inputs.length];
-  const systemAt = (row: number, column: number): System =>
-    units ? naming('units', () => readUnits(cellAt(units, row, column))) : 'in';
+  let lastCell: CellValue | undefined;
+  let lastSystem: System = 'in';
+  const systemAt = (row: number, column: number): System => {
+    if (!units) return 'in';
+    const cell = cellAt(units, row, column);
+    if (cell === lastCell) return lastSystem;
+    lastSystem = naming('units', () => readUnits(cell));
+    lastCell = cell;
+    return lastSystem;
+  };
+  const into = (values: unknown[], row: number, column: number): System => {
+    const system = systemAt(row, column);
+    let i = 0;
+    try {
+      for (; i < given.length; i++) values[i] = (given[i] as Given).valueAt(row, column, system);
+    } catch (error) {
+      return naming((given[i] as Given).input.name, () => {
+        throw error;
+      });
+    }
+    for (const [follower, followed] of followers) values[follower] ??= values[followed];
+    return system;
+  };
   return {
     args,
-    shape: shapeOfCall(given, units),
+    shape: shapeOfCall(given, units, mostCells),
     systemAt,
+    into,
     at: (row, column) => {
-      const system = systemAt(row, column);
-      const values = given.map(({ input, valueAt }) =>
-        naming(input.name, () => valueAt(row, column, system)),
-      );
-      fillFollowers(given, values);
-      return { system, values };
+      const values: unknown[] = [];
+      return { system: into(values, row, column), values };
     },
     explain: (refusal, { values, system }) => withValues(refusal, given, values, system),
   };
 }
 
-function readGiven(input: AnyInput, matrix: Matrix | undefined): Given {
-  if (!matrix && !input.optional) throw new Refusal('is missing', input.name);
-  if (!matrix) {
-    return { input, matrix, valueAt: (_row, _column, system) => defaultValue(input, system) };
+const itself = (cells: Matrix): Matrix => cells;
+
+type Follower = readonly [follower: number, followed: number];
+const followers = new WeakMap<Definition, readonly Follower[]>();
+
+/** Inputs that, left out, take the value of another one. */
+function followersOf(definition: Definition): readonly Follower[] {
+  let known = followers.get(definition);
+  if (!known) {
+    const inputs = inputsOf(definition);
+    known = inputs.flatMap(({ sameAs }, i): Follower[] =>
+      sameAs === undefined ? [] : [[i, inputs.findIndex(({ name }) => name === sameAs)]],
+    );
+    followers.set(definition, known);
   }
-  const read = orLeftOut(input, readerOf(input));
-  return {
-    input,
-    matrix,
-    valueAt: rangeReader(input, matrix, read) ?? cellReader(matrix, read),
-  };
+  return known;
+}
+
+function readGiven(input: AnyInput, matrix: Matrix | undefined): Given {
+  if (matrix) {
+    const read = orLeftOut(input);
+    const range = rangeReader(input, matrix, read);
+    return range ? { input, matrix, valueAt: range } : new CellByCell(input, matrix, read);
+  }
+  if (!input.optional) throw new Refusal('is missing', input.name);
+  return new LeftOut(input);
+}
+
+class LeftOut implements Given {
+  readonly matrix = undefined;
+
+  constructor(readonly input: AnyInput) {}
+
+  valueAt(_row: number, _column: number, system: System): unknown {
+    return defaultValue(this.input, system);
+  }
+}
+
+/** Equal neighbouring cells are read once: a fixed argument beside a long column costs nothing. */
+class CellByCell implements Given {
+  private lastCell: CellValue | undefined = undefined;
+  private lastSystem: System | undefined = undefined;
+  private lastValue: unknown = undefined;
+
+  constructor(
+    readonly input: AnyInput,
+    readonly matrix: Matrix,
+    private readonly read: CellReader,
+  ) {}
+
+  valueAt(row: number, column: number, system: System): unknown {
+    const cell = cellAt(this.matrix, row, column);
+    if (cell !== this.lastCell || system !== this.lastSystem) {
+      this.lastValue = this.read(cell, system);
+      this.lastCell = cell;
+      this.lastSystem = system;
+    }
+    return this.lastValue;
+  }
 }
 
 function rangeReader(input: AnyInput, matrix: Matrix, read: CellReader): Given['valueAt'] | undefined {
@@ -89,28 +163,21 @@ function setReader(matrix: Matrix, read: CellReader): Given['valueAt'] {
   };
 }
 
-/** A blank cell, where the host can tell it from a zero, is an argument that was left out. */
-const orLeftOut =
-  (input: AnyInput, read: CellReader): CellReader =>
-  (cell, system) => {
-    if (cell !== null) return read(cell, system);
-    if (!input.optional) throw new Refusal('is missing: its cell is blank');
-    return defaultValue(input, system);
-  };
+const withBlanks = new WeakMap<AnyInput, CellReader>();
 
-function cellReader(matrix: Matrix, read: CellReader): Given['valueAt'] {
-  let lastCell: CellValue | undefined;
-  let lastSystem: System | undefined;
-  let lastValue: unknown;
-  return (row, column, system) => {
-    const cell = cellAt(matrix, row, column);
-    if (cell !== lastCell || system !== lastSystem) {
-      lastValue = read(cell, system);
-      lastCell = cell;
-      lastSystem = system;
-    }
-    return lastValue;
-  };
+/** A blank cell, where the host can tell it from a zero, is an argument that was left out. */
+function orLeftOut(input: AnyInput): CellReader {
+  let reader = withBlanks.get(input);
+  if (!reader) {
+    const read = readerOf(input);
+    reader = (cell, system) => {
+      if (cell !== null) return read(cell, system);
+      if (!input.optional) throw new Refusal('is missing: its cell is blank');
+      return defaultValue(input, system);
+    };
+    withBlanks.set(input, reader);
+  }
+  return reader;
 }
 
 const isBlank = (cell: CellValue): boolean => cell === null || cell === '';
@@ -130,26 +197,24 @@ function listReader(input: AnyInput, matrix: Matrix): Given['valueAt'] {
   };
 }
 
-function shapeOfCall(given: readonly Given[], units: Matrix | undefined): Shape {
+const ONE: Shape = { rows: 1, columns: 1 };
+
+const isOne = (matrix: Matrix | undefined): boolean =>
+  matrix === undefined || (matrix.length === 1 && matrix[0]?.length === 1);
+
+function shapeOfCall(given: readonly Given[], units: Matrix | undefined, mostCells: number): Shape {
+  if (isOne(units) && given.every(({ matrix }) => isOne(matrix))) return ONE;
   const shapes = given.flatMap(({ input, matrix }) =>
     matrix && !takesRange(input.reading) ? [{ name: input.name, shape: shapeOf(matrix) }] : [],
   );
   if (units) shapes.push({ name: 'units', shape: shapeOf(units) });
   const shape = commonShape(shapes);
-  if (shape.rows * shape.columns > MOST_CELLS) {
+  if (shape.rows * shape.columns > mostCells) {
     throw new Refusal(
-      `The answer would be ${shape.rows} × ${shape.columns} cells; at most ${MOST_CELLS} are given at once.`,
+      `The answer would be ${shape.rows} × ${shape.columns} cells; at most ${mostCells} are given at once.`,
     );
   }
   return shape;
-}
-
-/** An argument that was left out and follows another takes that one's value. */
-function fillFollowers(given: readonly Given[], values: unknown[]): void {
-  given.forEach(({ input }, i) => {
-    if (values[i] !== undefined || input.sameAs === undefined) return;
-    values[i] = values[given.findIndex((other) => other.input.name === input.sameAs)];
-  });
 }
 
 /** A refusal of inputs that do not go together: says the values, in the units of the call. */

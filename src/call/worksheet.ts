@@ -1,11 +1,11 @@
 import { changesOf, type Answer, type Definition } from '../core/define';
-import { answer, givesOf } from '../core/answer';
+import { givesOf, runnerOf } from '../core/answer';
 import { fromSI, systemUnit, type Kind, type System } from '../core/quantity';
 import { Refusal } from '../core/refusal';
 import { CellError, type Argument, type CellValue, type Matrix } from '../cells/value';
 import { wordsOf } from '../derive/words';
 import { PassedError } from './readArgument';
-import { readCall, type Place, type ReadCall } from './readCall';
+import { readCall, type ReadCall } from './readCall';
 import type { WorksheetFunction } from './worksheetFunction';
 
 /** A definition under each of its names. */
@@ -24,41 +24,68 @@ export function worksheetFunction(definition: Definition): WorksheetFunction {
   });
 }
 
-/** Answers for every place of the arguments' common shape; a refusal stands in the place that it concerns. */
-export function callDefinition(definition: Definition, args: readonly Argument[]): Matrix {
+/**
+ * Answers for every place of the arguments' common shape; a refusal stands in the place that it concerns. A host that
+ * passes fewer cells than a worksheet has says how many.
+ */
+export function callDefinition(
+  definition: Definition,
+  args: readonly Argument[],
+  mostCells?: number,
+): Matrix {
   try {
-    const call = readCall(definition, args);
+    const call = readCall(definition, args, mostCells);
     const { rows, columns } = call.shape;
-    return Array.from({ length: rows }, (_, row) =>
-      Array.from({ length: columns }, (__, column) => answerAt(definition, call, row, column)).flat(),
-    );
+    const answerAt = cellAnswerer(definition, call);
+    const answer: CellValue[][] = [];
+    for (let row = 0; row < rows; row++) {
+      const line = answerAt(row, 0);
+      for (let column = 1; column < columns; column++) line.push(...answerAt(row, column));
+      answer.push(line);
+    }
+    return answer;
   } catch (error) {
     return [[errorCell(error)]];
   }
 }
 
-/** The cells of one place: one, or a row of several. */
-function answerAt(definition: Definition, call: ReadCall, row: number, column: number): CellValue[] {
-  let place: Place | undefined;
-  try {
-    place = call.at(row, column);
-    return presentAnswer(definition, place, call.shape.columns);
-  } catch (error) {
-    return [errorCell(place && error instanceof Refusal ? call.explain(error, place) : error)];
-  }
+/** Answers place by place with the cells of one: a single one, or a row of several. */
+function cellAnswerer(definition: Definition, call: ReadCall): (row: number, column: number) => CellValue[] {
+  const run = runnerOf(definition);
+  // Of all places the same, so that a long column leaves nothing behind but its answers.
+  const values: unknown[] = [];
+  const several = call.shape.columns > 1;
+  return (row, column) => {
+    let system: System | undefined;
+    try {
+      system = call.into(values, row, column);
+      const result = run(values, system);
+      const gives = givesOf(definition, values);
+      return typeof gives === 'string'
+        ? [present(result, gives, system)]
+        : presentRow(definition, result, gives.row, system, several);
+    } catch (error) {
+      return [
+        errorCell(system && error instanceof Refusal ? call.explain(error, { values, system }) : error),
+      ];
+    }
+  };
 }
 
-function presentAnswer(definition: Definition, { values, system }: Place, columns: number): CellValue[] {
-  const result = answer(definition, values, system);
-  const gives = givesOf(definition, values);
-  if (typeof gives === 'string') return [present(result, gives, system)];
-  if (columns > 1) {
+function presentRow(
+  { name }: Definition,
+  result: Answer,
+  parts: readonly { readonly gives: Kind }[],
+  system: System,
+  several: boolean,
+): CellValue[] {
+  if (several) {
     throw new Refusal(
-      `${definition.name} answers in a row of ${gives.row.length}, so its arguments may be a column but not a row.`,
+      `${name} answers in a row of ${parts.length}, so its arguments may be a column but not a row.`,
     );
   }
-  return gives.row.map((part, i) =>
-    present((result as readonly (number | string)[])[i] ?? '', part.gives, system),
+  return parts.map(({ gives }, i) =>
+    present((result as readonly (number | string)[])[i] ?? '', gives, system),
   );
 }
 

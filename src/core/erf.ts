@@ -1,8 +1,16 @@
-import { create, erfDependencies, type FactoryFunctionMap } from 'mathjs/number';
+import * as mathjs from 'mathjs/number';
 import { solveBracketed } from './solve';
 
+type OfNumber = (x: number) => number;
+type Make = (given: { readonly typed: unknown }) => OfNumber;
+
+// Of numbers alone, so that no part of mathjs comes along that tells types apart.
+const typed = Object.assign((_: string, forms: { readonly number: OfNumber }): OfNumber => forms.number, {
+  referToSelf: () => undefined,
+});
+
 /** The error function: W. J. Cody's rational approximations, good to the last digits of a double. */
-export const { erf } = create({ erfDependencies } as FactoryFunctionMap) as { erf: (x: number) => number };
+export const erf = (mathjs as unknown as { readonly createErf: Make }).createErf({ typed });
 
 /** Beyond this the error function is 1 in double precision. */
 const LARGEST = 6;

@@ -1,8 +1,8 @@
 import type { Formula } from './define';
 import { toText } from './expr/text';
 import type { Equations } from './equations';
-import { programFor, type CompiledStep, type Gate, type Program } from './program';
-import { refuseInputs, refuseStep } from './refuseFormula';
+import { programFor, type Gate, type Program } from './program';
+import { finite, refuseInputs } from './refuseFormula';
 
 function passGates(formula: Formula, gates: readonly Gate[], { slots, steps }: Program): string | undefined {
   for (const gate of gates) {
@@ -32,7 +32,7 @@ export const interpreted =
     if (words !== undefined) return words;
     for (const step of steps) {
       const value = step.run(slots);
-      if (!Number.isFinite(value)) noValue(step);
+      if (!Number.isFinite(value)) finite(value, `${step.symbol} = ${toText(step.written)}`);
       slots[step.slot] = value;
       const said = passGates(formula, step.gates, program);
       if (said !== undefined) return said;
@@ -42,5 +42,3 @@ export const interpreted =
         stresses.push(slots[steps.find(({ symbol }) => symbol === stress)?.slot ?? NaN] ?? NaN);
     return slots[program.result] as number;
   };
-
-const noValue = ({ symbol, written }: CompiledStep): never => refuseStep(`${symbol} = ${toText(written)}`);

@@ -102,17 +102,22 @@ export const KINDS: Readonly<Record<Kind, KindFacts>> = {
   massPrice: kind('price by mass', dimension({ money: 1, kg: -1 }), UNITS.massPrice, '/lb', '/kg'),
 };
 
-const BY_SYSTEM = new Map<string, Unit>();
-for (const [name, facts] of Object.entries(KINDS)) {
-  for (const system of SYSTEMS) {
-    const found = facts.units.find((u) => u.symbol === facts.system[system]);
-    if (!found) throw new Error(`${name} has no unit ${facts.system[system]}`);
-    BY_SYSTEM.set(`${name} ${system}`, found);
-  }
-}
+const unitsOf = (system: System): Readonly<Record<Kind, Unit>> =>
+  Object.fromEntries(
+    Object.entries(KINDS).map(([name, facts]) => {
+      const found = facts.units.find((u) => u.symbol === facts.system[system]);
+      if (!found) throw new Error(`${name} has no unit ${facts.system[system]}`);
+      return [name, found];
+    }),
+  ) as Record<Kind, Unit>;
+
+const BY_SYSTEM: Readonly<Record<System, Readonly<Record<Kind, Unit>>>> = {
+  in: unitsOf('in'),
+  mm: unitsOf('mm'),
+};
 
 /** The unit in which a system reads and gives a kind of quantity. */
-export const systemUnit = (k: Kind, system: System): Unit => BY_SYSTEM.get(`${k} ${system}`) as Unit;
+export const systemUnit = (k: Kind, system: System): Unit => BY_SYSTEM[system][k];
 
 export const toSI = (value: number, u: Unit): number => value * u.factor + u.offset;
 export const fromSI = (value: number, u: Unit): number => (value - u.offset) / u.factor;

@@ -21,7 +21,9 @@ export function refuseInputs(
   );
 }
 
-/** Refuses a step without a finite value. */
-export function refuseStep(equation: string): never {
-  throw new Refusal(`The step ${equation} has no finite value with these inputs.`);
+/** The value of a step; refuses where there is none. */
+export function finite(value: number, equation: string): number {
+  if (!Number.isFinite(value))
+    throw new Refusal(`The step ${equation} has no finite value with these inputs.`);
+  return value;
 }

@@ -1,7 +1,7 @@
 /// <reference types="custom-functions-runtime" />
 import type { Argument, CellValue, ErrorCode, Matrix } from '../cells/value';
 import { CellError } from '../cells/value';
-import type { WorksheetFunction } from '../call/worksheetFunction';
+import type { ParameterWords } from '../derive/words';
 
 /** What Excel's functions runtime takes back: a matrix, or one error for the whole answer. */
 export type ExcelAnswer = (number | string | boolean | CustomFunctions.Error)[][] | CustomFunctions.Error;
@@ -11,8 +11,11 @@ export type ExcelAnswer = (number | string | boolean | CustomFunctions.Error)[][
  * then the invocation object. A sheet written for an older version gives fewer, so the invocation object may stand
  * where a newer parameter is expected; it counts as left out. A repeating parameter comes as one list of matrices.
  */
-export const readArguments = (fn: WorksheetFunction, given: readonly unknown[]): Argument[] =>
-  fn.parameters.flatMap(({ repeating }, i) =>
+export const readArguments = (
+  parameters: readonly Pick<ParameterWords, 'repeating'>[],
+  given: readonly unknown[],
+): Argument[] =>
+  parameters.flatMap(({ repeating }, i) =>
     repeating && isListOfMatrices(given[i]) ? given[i].map(readArgument) : [readArgument(given[i])],
   );
 

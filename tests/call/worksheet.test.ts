@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { CellError, type Argument, type CellValue, type Matrix } from '../../src/cells/value';
+import { findDefinition } from '../../src/call/findDefinition';
 import { worksheetFunctions } from '../../src/call/functions';
 import { catalogue } from '../../src/catalogue';
 import { readerOf } from '../../src/call/readArgument';
+import { callDefinition } from '../../src/call/worksheet';
 import type { AnyInput } from '../../src/core/define';
 import { callsOfChecks } from '../share/generated';
 
@@ -299,10 +301,30 @@ describe('ranges', () => {
     expect(refusal('STACK.WORST', [[null], [null]]).message).toBe('tolerances holds no numbers.');
   });
 
-  it('of more cells than can be answered are refused', () => {
-    const long = Array.from({ length: 300 }, () => [1]);
-    const wide = [Array.from({ length: 300 }, () => 5)];
-    expect(refusal('SEAT.CLEAR', long, wide).message).toContain('300 × 300');
+  const block = (n: number): [Matrix, Matrix] => [
+    Array.from({ length: n }, () => [1]),
+    [Array.from({ length: n }, () => 5)],
+  ];
+
+  it('of more cells than a column has rows are refused', () => {
+    expect(refusal('SEAT.CLEAR', ...block(1025)).message).toContain('1025 × 1025 cells; at most 1048576');
+  });
+
+  it('of more cells than the host passes are refused in its words, and answered elsewhere', () => {
+    const seatClear = findDefinition('SEAT.CLEAR');
+    const [[refused] = []] = callDefinition(seatClear, block(300), 50_000);
+    expect(refused).toBeInstanceOf(CellError);
+    expect((refused as CellError).message).toContain('300 × 300 cells; at most 50000');
+    const answered = callDefinition(seatClear, block(300));
+    expect(answered.length * (answered[0]?.length ?? 0)).toBe(90_000);
+    expect(answered[299]?.[299]).toBe(answered[0]?.[0]);
+  });
+
+  it('of units cell by cell are read in each cell’s own', () => {
+    const units: Matrix = [['in'], ['mm'], ['in']];
+    const [inch, metric, again] = call('SEAT.HEIGHT', '1 in', 5, units);
+    expect(again).toEqual(inch);
+    expect(Number(metric?.[0])).toBeCloseTo(Number(inch?.[0]) * 25.4, 9);
   });
 });
 

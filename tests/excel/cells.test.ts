@@ -34,25 +34,28 @@ const invocation = { functionName: 'GROUP.FN', address: 'Sheet1!A1' };
 describe('arguments from Excel', () => {
   it('are matrices, or null where left out; the invocation object is none of them', () => {
     const two = fn(parameter('a'), parameter('b'));
-    expect(readArguments(two, [[[1, 'x', true]], null, invocation])).toEqual([[[1, 'x', true]], null]);
-    expect(readArguments(two, [[[1]], invocation])).toEqual([[[1]], null]);
+    expect(readArguments(two.parameters, [[[1, 'x', true]], null, invocation])).toEqual([
+      [[1, 'x', true]],
+      null,
+    ]);
+    expect(readArguments(two.parameters, [[[1]], invocation])).toEqual([[[1]], null]);
   });
 
   it('may be single values, as an old description of the function would send them', () => {
-    expect(readArguments(fn(parameter('a')), [5, invocation])).toEqual([[[5]]]);
+    expect(readArguments(fn(parameter('a')).parameters, [5, invocation])).toEqual([[[5]]]);
   });
 
   it('keep blanks apart from zero where Excel does', () => {
-    expect(readArguments(fn(parameter('a')), [[[null, 0, '']]])).toEqual([[[null, 0, '']]]);
+    expect(readArguments(fn(parameter('a')).parameters, [[[null, 0, '']]])).toEqual([[[null, 0, '']]]);
   });
 
   it('carry errors along', () => {
-    const [argument] = readArguments(fn(parameter('a')), [[[new ExcelError('#DIV/0!')]]]);
+    const [argument] = readArguments(fn(parameter('a')).parameters, [[[new ExcelError('#DIV/0!')]]]);
     expect(argument).toEqual([[new CellError('#DIV/0!')]]);
   });
 
   it('say so where a cell holds something else than number, text or error', () => {
-    const [argument] = readArguments(fn(parameter('a')), [[[{ type: 'Entity', text: 'x' }]]]);
+    const [argument] = readArguments(fn(parameter('a')).parameters, [[[{ type: 'Entity', text: 'x' }]]]);
     expect(argument?.[0]?.[0]).toMatchObject({
       code: '#VALUE!',
       message: expect.stringContaining('data type') as string,
@@ -61,12 +64,12 @@ describe('arguments from Excel', () => {
 
   it('that repeat come as one list of matrices', () => {
     const repeating = fn(parameter('a'), parameter('more', true));
-    expect(readArguments(repeating, [[[1]], [[[2]], [[3, 4]]], invocation])).toEqual([
+    expect(readArguments(repeating.parameters, [[[1]], [[[2]], [[3, 4]]], invocation])).toEqual([
       [[1]],
       [[2]],
       [[3, 4]],
     ]);
-    expect(readArguments(repeating, [[[1]], null, invocation])).toEqual([[[1]], null]);
+    expect(readArguments(repeating.parameters, [[[1]], null, invocation])).toEqual([[[1]], null]);
   });
 });
 

@@ -103,6 +103,19 @@ describe.skipIf(!isBuilt)('the built functions in the real functions runtime', (
     expect(short).toEqual(whole);
   });
 
+  it('say in words that their texts could not be loaded, and go on with numbers', async () => {
+    const cut = startRuntime({ loads: false });
+    const [work, force] = await cut.call([
+      { id: 'SHOW.WORK', given: [[['SEAT.FORCE']], [[[400]], [[5]], [[0.15]]]] },
+      { id: 'SEAT.FORCE', given: [[[400]], [[5]], [[0.15]], null] },
+    ]);
+    expect(work?.value).toMatchObject({
+      basicValue: '#N/A',
+      message: expect.stringContaining('within 5 s') as string,
+    });
+    expect(force?.value).toEqual([[expect.closeTo(1690.72, 1)]]);
+  });
+
   it('keep the message of a refusal', async () => {
     const [fn] = worksheetFunctions as [WorksheetFunction];
     const [result] = await runtime.call([{ id: fn.id, given: fn.parameters.map(() => null) }]);

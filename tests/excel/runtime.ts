@@ -37,6 +37,13 @@ interface NativeBridge {
   onMessageFromHost?: (message: string) => void;
 }
 
+/** A script that the loader of the build adds to the page. */
+interface LateScript {
+  readonly src: string;
+  readonly onload: (event: object) => void;
+  readonly onerror: (event: object) => void;
+}
+
 interface HostRequest {
   readonly id: number;
   readonly message: { readonly body: { readonly Actions: readonly { readonly ArgumentInfo?: Arguments }[] } };
@@ -55,9 +62,10 @@ const ALLOW_ERRORS = 4;
 
 /**
  * Microsoft's functions runtime, unmodified, in a window of just what it asks for, with our built script loaded after
- * it as the page does. Calls and results pass through its own bridge to Excel, as text.
+ * it as the page does. Calls and results pass through its own bridge to Excel, as text. What a function fetches later is
+ * loaded as a browser would, unless the server is not to be reached.
  */
-export const startRuntime = (): Runtime => {
+export const startRuntime = ({ loads = true }: { readonly loads?: boolean } = {}): Runtime => {
   const results = new Map<number, ExcelResult>();
   const bridge: NativeBridge = {
     sendMessageToHost(text) {
@@ -76,6 +84,17 @@ export const startRuntime = (): Runtime => {
   };
   const window = windowFor(bridge);
   const context = vm.createContext(window);
+  const append = (script: LateScript): void => {
+    setImmediate(() => {
+      if (!loads) {
+        script.onerror({ type: 'error' });
+        return;
+      }
+      vm.runInContext(readBuilt(script.src), context, { filename: script.src });
+      script.onload({ type: 'load' });
+    });
+  };
+  (window['document'] as Record<string, unknown>)['head'] = { appendChild: append };
   vm.runInContext(readFileSync(RUNTIME, 'utf8'), context, { filename: RUNTIME });
   vm.runInContext(readBuilt('functions.js'), context, { filename: 'functions.js' });
   const { _association } = window['CustomFunctions'] as {

@@ -32,6 +32,7 @@ export const workCells = (line: WorkLine, system: Place['system']): CellValue[] 
 
 export const showWork: Tool = {
   name: 'SHOW.WORK',
+  late: true,
   summary: 'The working of a function, line by line: inputs, steps, result.',
   parameters: [FUNCTION, ITS_ARGUMENTS],
   example: 'SHOW.WORK("SEAT.FORCE",2000,5,0.15,"mm")',
@@ -61,6 +62,7 @@ export function valueSource(definition: Definition, args: readonly Argument[]): 
 
 export const showSource: Tool = {
   name: 'SHOW.SOURCE',
+  late: true,
   summary: 'Where a function’s equation or a table’s value comes from.',
   parameters: [FUNCTION, ITS_ARGUMENTS],
   example: 'SHOW.SOURCE("SEAT.SINK")',
@@ -75,6 +77,7 @@ export const showSource: Tool = {
 
 export const showCaution: Tool = {
   name: 'SHOW.CAUTION',
+  late: true,
   summary: 'What to watch for with a function; with its arguments, what these values call for.',
   parameters: [FUNCTION, ITS_ARGUMENTS],
   example: 'SHOW.CAUTION("PRESS.SCREWCLAMP")',
@@ -95,6 +98,7 @@ export const showCaution: Tool = {
 
 export const showCheck: Tool = {
   name: 'SHOW.CHECK',
+  late: true,
   summary:
     'Whether the equation holds for the inputs and the metal for the stress: "in range", or what is outside.',
   parameters: [FUNCTION, ITS_ARGUMENTS],

@@ -25,6 +25,7 @@ const only = <T>(found: readonly T[]): T | undefined => (found.length === 1 ? fo
 
 export const showStep: Tool = {
   name: 'SHOW.STEP',
+  late: true,
   summary: 'Value of one step of a function’s work.',
   parameters: [
     FUNCTION,

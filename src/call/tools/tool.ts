@@ -20,6 +20,11 @@ export interface Tool {
   readonly changes?: readonly Change[];
   /** A call as it is typed, without the namespace, for the help. */
   readonly example: string;
+  /**
+   * It answers with texts, or reads equations. In Excel its code comes when it is first asked for, so that the numbers
+   * need not wait for it: the build leaves out what `run` takes.
+   */
+  readonly late?: true;
   /** Refuses by throwing a `Refusal`. */
   readonly run: (args: Args) => Matrix;
 }

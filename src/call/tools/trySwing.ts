@@ -18,6 +18,7 @@ const RELATIVE_STEP = 6e-6;
 
 export const trySwing: Tool = {
   name: 'TRY.SWING',
+  late: true,
   summary: 'Which argument matters most: the result at each one’s low and high, largest swing first.',
   parameters: [
     FUNCTION,

@@ -20,6 +20,7 @@ export interface FormulaInput {
 
 export const unitFormula: Tool = {
   name: 'UNIT.FORMULA',
+  late: true,
   summary: 'The value of an equation of your own, with its units checked.',
   parameters: [
     parameter('equation', 'The right side of the equation as text, such as "F/(pi/4*d^2)"'),
