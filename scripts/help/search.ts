@@ -25,7 +25,7 @@ function show(): void {
     results.hidden = isAll;
     results.replaceChildren(...(isAll ? [] : ids.flatMap((id) => entries.get(id)?.cloneNode(true) ?? [])));
   }
-  for (const family of document.querySelectorAll<HTMLElement>('[data-family]')) family.hidden = !isAll;
+  for (const part of document.querySelectorAll<HTMLElement>('[data-listed]')) part.hidden = !isAll;
 }
 
 box?.addEventListener('input', show);

@@ -25,30 +25,33 @@ import { stackWords } from './stack/words';
 import { tapWords } from './tap/words';
 import { threadWords } from './thread/words';
 
-/** What each family is for, by the part of the name before the dot. Apart from the definitions: only lists and the search need it. */
+/**
+ * What each family is for, by the part of the name before the dot, in the order in which a job asks. Apart from the
+ * definitions: only lists and the search need it.
+ */
 export const familyWords: Readonly<Record<string, FamilyWords>> = {
-  SEAT: seatWords,
-  FLUSH: flushWords,
-  SPRING: springWords,
+  PRESS: pressWords,
+  FILL: fillWords,
+  CLAMP: clampWords,
+  RESIN: resinWords,
+  COOL: coolWords,
+  SHRINK: shrinkWords,
   EJECT: ejectWords,
   PIN: pinWords,
-  PRESS: pressWords,
-  CLAMP: clampWords,
-  SHRINK: shrinkWords,
-  RESIN: resinWords,
-  METAL: metalWords,
-  COOL: coolWords,
-  FILL: fillWords,
-  TAP: tapWords,
-  THREAD: threadWords,
-  SCREW: screwWords,
+  SEAT: seatWords,
+  SPRING: springWords,
   SHOULDER: shoulderWords,
-  DRILL: drillWords,
-  DOWEL: dowelWords,
-  FIT: fitWords,
+  FLUSH: flushWords,
   STACK: stackWords,
   HEAT: heatWords,
   PLATE: plateWords,
+  METAL: metalWords,
+  SCREW: screwWords,
+  THREAD: threadWords,
+  TAP: tapWords,
+  DRILL: drillWords,
+  DOWEL: dowelWords,
+  FIT: fitWords,
   CUT: cutWords,
   EDGE: edgeWords,
   COST: costWords,

@@ -63,3 +63,12 @@ export function areaContains(area: Area, row: number, column: number): boolean {
 
 export const areasOverlap = (a: Area, b: Area): boolean =>
   a.top <= b.bottom && b.top <= a.bottom && a.left <= b.right && b.left <= a.right;
+
+/** A sheet's name as formulas write it. */
+export function quotedSheet(name: string): string {
+  const plain =
+    /^[\p{L}_][\p{L}\p{N}_.]*$/u.test(name) &&
+    !parseCell(name) &&
+    !/^(?:R|C|RC|R\d+C\d*|C\d+|TRUE|FALSE)$/i.test(name);
+  return plain ? name : `'${name.replaceAll("'", "''")}'`;
+}

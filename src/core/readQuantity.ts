@@ -77,13 +77,15 @@ export type Reading =
 /** A comma where a decimal point or nothing is meant: `0,5 mm`, `,5`, `1,000 lbf`. */
 const COMMA = /^[+-]?\d*,\d/;
 
+export const hasComma = (text: string): boolean => COMMA.test(plainFigures(text));
+
 /** The sign that a drawing puts before a diameter. */
 const DIAMETER = /^\s*[Øø⌀∅]/;
 
 /** Reads text with an optional unit. Without a unit, `plain` is the number and the caller decides what it is in. */
 export function readQuantity(given: string, kind: Kind): Reading {
   const text = kind === 'length' ? given.replace(DIAMETER, '') : given;
-  if (COMMA.test(plainFigures(text))) return { ok: false, problem: 'comma', unitText: '' };
+  if (hasComma(text)) return { ok: false, problem: 'comma', unitText: '' };
   const split = splitNumber(text);
   if (!split || !Number.isFinite(split.value)) return { ok: false, problem: 'not a number', unitText: '' };
   const { value, rest } = split;

@@ -288,14 +288,21 @@ export function indexHtml(
           `<li data-function="${escape(id)}"><a href="${address(id)}">${escape(title)}</a><br>${escape(summary)}</li>`,
       );
     const { title = family, question = '' } = words[family] ?? {};
-    return `<section data-family><h2>${escape(title)}</h2><p>${escape(question)}</p><ul class="functions">${members.join('')}</ul></section>`;
+    return `<section data-listed id="${escape(family)}"><h2>${escape(title)}</h2><p>${escape(question)}</p><ul class="functions">${members.join('')}</ul></section>`;
   });
+  const questions = Object.entries(words)
+    .filter(([family]) => families.includes(family))
+    .map(
+      ([family, { title, question }]) =>
+        `<li><a href="#${escape(family)}">${escape(question)}</a> <span>${escape(title)}</span></li>`,
+    );
+  const asked = `<nav data-listed aria-labelledby="questions"><h2 id="questions">What the job asks</h2><ul class="questions">${questions.join('')}</ul></nav>`;
   const search =
     '<p><label for="search">Search by the words of the shop</label> <input id="search" type="search" autocomplete="off"></p><p id="found" role="status"></p><ul id="results" class="functions" hidden></ul>';
   return pageHtml(
     'Functions',
     '<p><a href="validation.html">What every function was checked against</a></p>',
-    `${search}${groups.join('')}<script src="search.js"></script>`,
+    `${search}${asked}${groups.join('')}<script src="search.js"></script>`,
   );
 }
 

@@ -16,6 +16,7 @@ import { ShareTab } from '../panel/share/ShareTab';
 import { darkTheme, lightTheme } from '../panel/theme';
 import { AppBar } from './AppBar';
 import { CalculationBars } from './CalculationBars';
+import { EntryDialog } from './EntryDialog';
 import type { Session } from './session';
 import { onDarkChange, prefersDark } from './theme';
 import { useFileDrop } from './useFileDrop';
@@ -133,6 +134,7 @@ function Desk({ session, host, functions, samples, gridElement }: Props) {
           </aside>
         )}
       </div>
+      {state.question && <EntryDialog question={state.question} />}
       {dropping && <div className={styles.drop}>Drop the workbook to open it</div>}
     </div>
   );

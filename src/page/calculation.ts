@@ -5,6 +5,7 @@ import type { WorksheetFunction } from '../call/worksheetFunction';
 import { Book, type CellPlace, type Edit, type KeptCell } from '../sheet/book';
 import { Stopped } from '../sheet/budget';
 import type { BookContent } from '../sheet/content';
+import { Troubles } from './troubles';
 
 /** Milliseconds that a calculation may take before the page has a moment to paint and to hear a person. */
 const SLICE = 40;
@@ -17,6 +18,7 @@ export interface Calculated {
 }
 
 export class GridCalculation {
+  readonly troubles = new Troubles();
   private book: Book;
   private readonly edits: Edit[] = [];
   private running: Promise<void> | undefined;
@@ -41,6 +43,7 @@ export class GridCalculation {
     this.book = new Book(content, this.functions);
     this.edits.length = 0;
     this.spilling = new Map();
+    this.troubles.clear();
     return this.start();
   }
 
@@ -131,7 +134,10 @@ export class GridCalculation {
   /** Undefined where the time did not suffice; what was calculated stands. */
   private slice(time: number): readonly CellPlace[] | undefined {
     const edits = this.edits.splice(0);
-    for (const { sheet, row, column } of edits) this.spilling.delete(`${sheet} ${row} ${column}`);
+    for (const { sheet, row, column } of edits) {
+      this.spilling.delete(`${sheet} ${row} ${column}`);
+      this.troubles.forget({ sheet, row, column });
+    }
     this.book.set(edits);
     try {
       const places = this.book.calculate({ time });
@@ -148,5 +154,6 @@ export class GridCalculation {
     const key = `${sheet} ${row} ${column}`;
     if (area) this.spilling.set(key, { sheet, row, column, area });
     else this.spilling.delete(key);
+    this.troubles.note({ sheet, row, column }, area, (r, c) => this.book.value(sheet, r, c));
   }
 }

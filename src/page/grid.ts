@@ -41,6 +41,8 @@ import type { CellPlace, KeptCell } from '../sheet/book';
 import { contentOf } from '../workbook/content';
 import { GridCalculation, type Calculated } from './calculation';
 import { EntryFormulas } from './entryFormulas';
+import { guardEntries, keepListsShut, type GridPlace } from './entryGuard';
+import { refusalOfEntry, type Refusal } from './entryRules';
 import { functionDescriptions } from './functionDescriptions';
 import { GridCells } from './gridCells';
 import { gridContent } from './gridContent';
@@ -54,6 +56,8 @@ import { drawRuleColors, RuleColors } from './ruleColors';
 import { ruleResources } from './rules';
 import type { ActContext } from './structureActs';
 import { gridTheme } from './theme';
+import { TroubleMarks } from './troubleMarks';
+import { nextOf } from './troubles';
 
 type FWorkbook = NonNullable<ReturnType<FUniver['getWorkbook']>>;
 type FWorksheet = ReturnType<FWorkbook['getActiveSheet']>;
@@ -76,7 +80,22 @@ export interface GridOptions {
   readonly onBusy: (is: boolean) => void;
   /** Cells that show the value of the file, since their formula cannot be calculated. */
   readonly onKept: (cells: readonly KeptCell[]) => void;
+  /** What was typed does not fit the rule of its cell: says whether it stays. */
+  readonly onRefusal: (cell: SheetPlace, typed: string, refusal: Refusal) => Promise<boolean>;
+  /** Cells that were filled otherwise (pasted, dragged) and do not fit their rules. */
+  readonly onOutside: (cells: readonly SheetPlace[]) => void;
 }
+
+const placeKey = ({ sheet, row, column }: CellPlace): string => `${sheet} ${row} ${column}`;
+
+export interface SheetPlace {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+}
+
+/** Cells of one paste that are held against their rules. */
+const MOST_HELD = 5_000;
 
 /** The spreadsheet grid: shows one workbook at a time and calculates it. */
 export class Grid {
@@ -91,6 +110,10 @@ export class Grid {
   /** The grid's ids of the sheets, in the order in which they are calculated. */
   private calculatedSheets: string[] = [];
   private readonly edited = new Map<string, { sheetId: string; row: number; column: number }>();
+  /** Places whose entry a person is asked about. */
+  private readonly asked = new Set<string>();
+  private filled: CellPlace[] = [];
+  private readonly troubleMarks: TroubleMarks;
   private isRebuildDue = false;
   /** Asked before every command on sheets; true stops it. */
   refuses: ((command: GridCommand) => boolean) | undefined;
@@ -117,6 +140,9 @@ export class Grid {
       busy: options.onBusy,
     });
     this.colors = new RuleColors(this.calculation);
+    this.troubleMarks = new TroubleMarks(container, (sheet) => {
+      this.toNextTrouble(sheet);
+    });
     const preset = UniverSheetsCorePreset({
       container,
       ribbonType: 'simple',
@@ -247,6 +273,7 @@ export class Grid {
     this.opened = workbook;
     this.calculatedSheets = workbook.sheets.map((_, index) => sheetId(index));
     this.edited.clear();
+    this.filled = [];
     this.isRebuildDue = false;
     this.colors.load(workbook);
     this.univer.createUnit<unknown, GridWorkbook>(UniverInstanceType.UNIVER_SHEET, this.dataOf(workbook));
@@ -350,7 +377,64 @@ export class Grid {
       this.rebuild();
       return;
     }
-    for (const { sheet, cell } of edits) this.calculation.edit({ sheet, ...cell });
+    for (const { sheet, cell } of edits) {
+      this.calculation.edit({ sheet, ...cell });
+      const { row, column } = cell;
+      if (!this.asked.has(placeKey({ sheet, row, column })) && this.filled.length < MOST_HELD)
+        this.filled.push({ sheet, row, column });
+    }
+  }
+
+  /** What the rule of a cell says to what the cell holds. */
+  private refusal(place: CellPlace): Refusal | undefined {
+    const id = this.calculatedSheets[place.sheet];
+    const rules = this.opened.sheets.find((_, index) => sheetId(index) === id)?.validations ?? [];
+    if (rules.length === 0) return undefined;
+    return refusalOfEntry(rules, place, this.calculation.value(place), (formula) =>
+      this.calculation.evaluate(formula, place),
+    );
+  }
+
+  private readonly staysTyped = async (at: GridPlace): Promise<boolean> => {
+    const place = this.placeOf(at.unitId, at.subUnitId, at.row, at.col);
+    if (!place) return true;
+    const key = placeKey(place);
+    this.asked.add(key);
+    await this.calculated();
+    this.asked.delete(key);
+    const refusal = this.refusal(place);
+    if (!refusal) return true;
+    const sheet = this.sheetName(place.sheet);
+    const { value, formula } = this.cells(sheet).typed(at.row, at.col);
+    const typed = formula === undefined ? String(value ?? '') : `=${formula}`;
+    return this.options.onRefusal({ sheet, row: at.row, column: at.col }, typed, refusal);
+  };
+
+  /** What was put into cells without a person being asked. */
+  private tellOutside(): void {
+    const filled = this.filled.splice(0);
+    const outside = filled.filter((place) => this.calculation.value(place) !== null && this.refusal(place));
+    if (outside.length > 0)
+      this.options.onOutside(outside.map((place) => ({ ...place, sheet: this.sheetName(place.sheet) })));
+  }
+
+  private showTroubles(): void {
+    const sheets = [...this.calculation.troubles.bySheet()].sort(([a], [b]) => a - b);
+    this.troubleMarks.show(
+      sheets.flatMap(([sheet, cells]) => {
+        const name = this.sheetName(sheet);
+        return name === '' ? [] : [{ sheet: name, count: cells.length }];
+      }),
+    );
+  }
+
+  private toNextTrouble(name: string): void {
+    const here = this.place();
+    for (const [sheet, cells] of this.calculation.troubles.bySheet()) {
+      if (this.sheetName(sheet) !== name) continue;
+      const next = nextOf(cells, here.sheet === name ? here : undefined);
+      if (next) this.select(name, next.row, next.column);
+    }
   }
 
   /** Calculates the workbook as the grid holds it. */
@@ -386,6 +470,8 @@ export class Grid {
     this.entries?.answer();
     if (this.colors.forget()) this.workbook.getActiveSheet().refreshCanvas();
     this.options.onKept(this.calculation.keptCells());
+    this.showTroubles();
+    this.tellOutside();
     this.look();
   }
 
@@ -409,6 +495,8 @@ export class Grid {
     fitNumbers(this.injector);
     drawRuleColors(this.injector, this.colors, this.placeOf);
     this.explainErrors();
+    guardEntries(this.injector, this.staysTyped);
+    keepListsShut(this.injector);
     this.injector.get(IUIPartsService).registerComponent(BuiltInUIPart.HEADER, () => this.options.note);
     this.api.addEvent(this.api.Event.SelectionChanged, this.look);
     this.api.addEvent(this.api.Event.ActiveSheetChanged, this.look);

@@ -1,17 +1,8 @@
-import {
-  DOCS_FORMULA_BAR_EDITOR_UNIT_ID_KEY,
-  DOCS_NORMAL_EDITOR_UNIT_ID_KEY,
-  ICommandService,
-} from '@univerjs/core';
-import {
-  DeviceInputEventType,
-  IEditorService,
-  SetCellEditVisibleOperation,
-} from '@univerjs/preset-sheets-core';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import type { CellInput, CellView, Host, Range, WorkbookTrial, WrittenTable } from '../panel/host';
 import type { Workbook } from '../package/model';
 import { WorkbookCopy } from '../whatif/copy';
+import { editCell } from './editCell';
 import type { Grid } from './grid';
 
 /** Pixels; room for a label of several words on two lines. */
@@ -89,15 +80,7 @@ export class GridHost implements Host {
   }
 
   insertFormula(text: string): Promise<void> {
-    const commands = this.grid.injector.get(ICommandService);
-    const editors = this.grid.injector.get(IEditorService);
-    commands.syncExecuteCommand(SetCellEditVisibleOperation.id, {
-      visible: true,
-      unitId: this.grid.unitId,
-      eventType: DeviceInputEventType.Dblclick,
-    });
-    editors.getEditor(DOCS_NORMAL_EDITOR_UNIT_ID_KEY)?.replaceText(text);
-    editors.getEditor(DOCS_FORMULA_BAR_EDITOR_UNIT_ID_KEY)?.replaceText(text, false);
+    editCell(this.grid, text);
     return Promise.resolve();
   }
 

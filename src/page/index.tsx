@@ -23,11 +23,15 @@ const grid = new Grid(gridElement, {
   onKept: (cells) => {
     session.setKept(cells);
   },
+  onRefusal: (...about) => session.askAboutEntry(...about),
+  onOutside: (cells) => {
+    session.tellOutside(cells);
+  },
 });
 onDarkChange((dark) => {
   grid.setDark(dark);
 });
-const session = new Session(grid, worksheetFunctions);
+const session: Session = new Session(grid, worksheetFunctions);
 const host = new GridHost(grid, worksheetFunctions, session);
 
 const root = document.getElementById('page');

@@ -9,10 +9,14 @@ import { addSheets } from '../package/author';
 import { knownFunctions } from '../package/spelling';
 import { CannotChange, changeStructure } from '../package/structure';
 import { saveCalculated } from '../workbook/basis';
+import { cellAddress } from '../cells/address';
 import { DraftKeeper, type Draft } from './drafts';
+import type { EntryAnswer, EntryQuestion } from './EntryDialog';
+import type { Refusal } from './entryRules';
+import { editCell } from './editCell';
 import { fileOf } from './fileOf';
 import { download } from './files';
-import type { Grid } from './grid';
+import type { Grid, SheetPlace } from './grid';
 import { History, onStep, type Snapshot } from './history';
 import { refusalOf } from './limits';
 import type { PrintPart } from './PrintDialog';
@@ -40,12 +44,11 @@ export interface SessionState {
   readonly calculating: boolean;
   /** Cells that show the value of the file, since their formula cannot be calculated here. */
   readonly kept: readonly KeptPlace[];
+  /** About an entry that its cell's rule does not take. */
+  readonly question: EntryQuestion | null;
 }
 
-export interface KeptPlace {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
+export interface KeptPlace extends SheetPlace {
   readonly reason: string;
 }
 
@@ -86,6 +89,7 @@ export class Session extends Store<SessionState> {
       leftBehind: [],
       calculating: false,
       kept: [],
+      question: null,
     });
     this.ids = functions.map(({ id }) => id);
     grid.refuses = (command) => {
@@ -189,6 +193,33 @@ export class Session extends Store<SessionState> {
     this.set({ kept: cells.map(({ sheet, ...cell }) => ({ ...cell, sheet: this.grid.sheetName(sheet) })) });
   }
 
+  /** Says whether an entry stays that its cell's rule does not take. */
+  async askAboutEntry(place: SheetPlace, typed: string, refusal: Refusal): Promise<boolean> {
+    const cell = placeText(place);
+    const answer = await new Promise<EntryAnswer>((done) => {
+      this.set({ question: { ...refusal, cell, answer: done } });
+    });
+    this.set({ question: null });
+    if (answer === 'again') {
+      // The grid takes the entry back first.
+      setTimeout(() => {
+        this.grid.select(place.sheet, place.row, place.column);
+        editCell(this.grid, typed);
+      });
+    }
+    return answer === 'keep';
+  }
+
+  tellOutside(cells: readonly SheetPlace[]): void {
+    const some = cells.slice(0, 5).map(placeText).join(', ');
+    this.notify(
+      'warning',
+      cells.length === 1
+        ? `What now stands in ${some} is outside the list or bounds of its cell.`
+        : `${cells.length} cells now hold what is outside their lists or bounds: ${some}${cells.length > 5 ? ' …' : ''}.`,
+    );
+  }
+
   stopCalculating(): void {
     this.grid.calculation.stop();
   }
@@ -197,7 +228,7 @@ export class Session extends Store<SessionState> {
     this.set({ notice: null });
   }
 
-  select({ sheet, row, column }: KeptPlace): void {
+  select({ sheet, row, column }: SheetPlace): void {
     this.grid.select(sheet, row, column);
   }
 
@@ -330,6 +361,8 @@ function changed(workbook: Workbook, act: PageAct, ids: readonly string[]): Work
   if (act.do !== 'addSheet') return changeStructure(workbook, act, knownFunctions(ids));
   return addSheets(workbook, { sheets: [{ name: act.name, cells: {} }] });
 }
+
+const placeText = ({ sheet, row, column }: SheetPlace): string => `${sheet}!${cellAddress(row, column)}`;
 
 /** Where a person looks after an act on sheets; else where they were. */
 function placeAfter(acts: readonly PageAct[]): Partial<Snapshot> {

@@ -8,6 +8,9 @@ import type { Host } from './host';
 
 // Pages that not everybody opens are loaded when they are.
 const WorkView = lazy(async () => ({ default: (await import('./work/WorkView')).WorkView }));
+const EquationEditor = lazy(async () => ({
+  default: (await import('./equation/EquationEditor')).EquationEditor,
+}));
 const WhatIf = lazy(async () => ({ default: (await import('./whatif/WhatIf')).WhatIf }));
 
 const useStyles = makeStyles({
@@ -47,6 +50,7 @@ export function Panel({ host, functions, page, onPage, notice, more = [] }: Prop
     { id: 'functions', title: 'Functions', body: <Functions host={host} functions={functions} /> },
     { id: 'work', title: 'Work', body: <WorkView host={host} functions={functions} /> },
     { id: 'whatif', title: 'What if', body: <WhatIf host={host} /> },
+    { id: 'equation', title: 'Equation', body: <EquationEditor host={host} functions={functions} /> },
     ...more,
   ];
   return (

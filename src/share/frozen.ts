@@ -1,17 +1,10 @@
 import { CellError, type CellValue } from '../cells/value';
 import type { Area } from '../cells/address';
-import { cellAddress } from '../cells/address';
+import { cellAddress, quotedSheet } from '../cells/address';
 import { nativeNumber } from '../core/expr/native';
 import type { Sheet, Workbook } from '../package/model';
 import type { CellChange } from '../package/changes';
-import {
-  constantText,
-  placeKey,
-  sheetText,
-  type Place,
-  type References,
-  type Values,
-} from '../workbook/references';
+import { constantText, placeKey, type Place, type References, type Values } from '../workbook/references';
 import type { HelperSheets } from './helperSheets';
 import { readsOf, type Reads } from './reads';
 
@@ -152,7 +145,7 @@ function placesIn(
   return Array.from({ length: bottom - top + 1 }, (_, down) =>
     Array.from({ length: right - left + 1 }, (__, across) => {
       const [row, column] = [top + down, left + across];
-      return { sheet, row, column, text: `${sheetText(sheet.name)}!${cellAddress(row, column)}` };
+      return { sheet, row, column, text: `${quotedSheet(sheet.name)}!${cellAddress(row, column)}` };
     }),
   ).flat();
 }

@@ -9,10 +9,10 @@
  *     area         =ROWS(Press!$B$3:$B$9) Press!B3:B9                                      [checksum]
  *     added        =ROWS(MoldTables!$A$1) MoldTables                                       [checksum]
  */
-import { areaAddress, cellAddress, columnLetters, type Area } from '../cells/address';
+import { areaAddress, cellAddress, columnLetters, quotedSheet, type Area } from '../cells/address';
 import { cellFinder, type Sheet, type Workbook } from '../package/model';
 import type { CellDescription, SheetDescription } from '../package/description';
-import { quotedSheet, rewriteFormula } from '../package/structure/formula';
+import { rewriteFormula } from '../package/structure/formula';
 import type { Placed } from '../package/structure/mapping';
 import { checksum } from './checksum';
 import { EVERY_CELL, Moves } from './moves';

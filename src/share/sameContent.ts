@@ -1,5 +1,5 @@
 import { tokenize, type Token } from '../cells/formulaTokens';
-import { quotedSheet } from '../package/structure/formula';
+import { quotedSheet } from '../cells/address';
 
 /** Another program may write the same formula with other spaces, capitals and digits, and name the formula's own sheet. */
 export function sameContent(before: string, now: string, sheet: string): boolean {

@@ -1,6 +1,6 @@
 import { columnLetters } from '../cells/address';
 import type { SheetDescription } from '../package/description';
-import { sheetText } from '../workbook/references';
+import { quotedSheet } from '../cells/address';
 import { describeWorking } from './workingSheet';
 
 /** More columns side by side are followed by nobody. */
@@ -112,7 +112,7 @@ export class WorkingLines {
         toLine === undefined || toAcross === undefined
           ? cell(line, across)
           : `${cell(line, across)}:${cell(toLine, toAcross)}`;
-      return isOwn ? range : `${sheetText(this.name)}!${range}`;
+      return isOwn ? range : `${quotedSheet(this.name)}!${range}`;
     });
   }
 

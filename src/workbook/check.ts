@@ -48,6 +48,8 @@ export interface CheckReport {
   /** Values for which the equation was not made, or that are not usual in this trade. */
   readonly outside: readonly Finding[];
   readonly cautions: readonly Finding[];
+  /** Inputs that a function needs and whose cells hold nothing. */
+  readonly blank: readonly Finding[];
   /** Formulas that are not calculated here: the value stored in the file stands, with the reason. */
   readonly kept: readonly Finding[];
 }
@@ -68,6 +70,7 @@ export function checkWorkbook(
   const otherUnits: Finding[] = [];
   const outside: Finding[] = [];
   const cautions: Finding[] = [];
+  const blank: Finding[] = [];
   for (const at of formulas) {
     const here = { sheet: at.sheet.name, cell: cellAddress(at.row, at.column) };
     unknown.push(...unknownIn(at.formula, functions).map((says) => ({ ...here, says })));
@@ -76,6 +79,7 @@ export function checkWorkbook(
       otherUnits.push(...told.otherUnits.map((says) => ({ ...here, says })));
       outside.push(...told.outside.map((says) => ({ ...here, says })));
       cautions.push(...told.cautions.map((says) => ({ ...here, says })));
+      blank.push(...blankInputs(call).map((says) => ({ ...here, says })));
     }
   }
   const changed = changedResults(calculated, formulas, functions);
@@ -84,7 +88,7 @@ export function checkWorkbook(
     cell: cellAddress(row, column),
     says: reason,
   }));
-  return { formulas: formulas.length, changed, unknown, otherUnits, outside, cautions, kept };
+  return { formulas: formulas.length, changed, unknown, otherUnits, outside, cautions, blank, kept };
 }
 
 /** Of our formulas; of others only what follows from a function that answers otherwise than when the file was saved. */
@@ -185,6 +189,19 @@ function look(call: CellCall): { readonly [K in keyof Told]: readonly string[] }
   return { otherUnits: [...otherUnits], outside: [...outside], cautions: [...cautions] };
 }
 
+const isBlank = (cell: CellValue | undefined): boolean => cell === null || cell === '';
+
+/** Inputs that must be given and are not, named with the cells that they are read from. */
+function blankInputs({ id, args, argTexts }: CellCall): string[] {
+  const definition = definitionIfAny(id);
+  if (!definition) return [];
+  return inputsOf(definition).flatMap((input, i) => {
+    const cells = args[i]?.flat();
+    if (input.optional || !cells || !cells.every(isBlank)) return [];
+    return [`${id} needs ${input.name}, and ${argTexts[i] ?? 'its cell'} is blank.`];
+  });
+}
+
 /** Of the inputs of one place, what SHOW.CHECK would say of each. */
 function unusualInputs(
   definition: Definition,
@@ -207,7 +224,9 @@ function unusualInputs(
     const found = unusual(input, si, system);
     if (!found) return [];
     const given = quantityText(si, reading.kind, system);
-    return [{ ...found, says: `${id}, ${input.name} (${argTexts[i] ?? ''}) ${given}: ${found.says}` }];
+    const text = argTexts[i] ?? '';
+    const from = Number.isNaN(Number(text)) ? ` (${text})` : '';
+    return [{ ...found, says: `${id}, ${input.name} ${given}${from}: ${found.says}` }];
   });
 }
 

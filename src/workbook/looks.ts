@@ -3,8 +3,8 @@ import { shiftFormula } from '../package/shiftFormula';
 import type { ConditionalFormat, Sheet, StyleOverlay } from '../package/model';
 import { CellError, type CellValue } from '../cells/value';
 import type { CalculatedWorkbook } from './calculated';
-import { References, sheetText } from './references';
-import { cellAddress } from '../cells/address';
+import { References } from './references';
+import { cellAddress, quotedSheet } from '../cells/address';
 
 export type Looks = (sheet: Sheet, row: number, column: number) => readonly StyleOverlay[];
 
@@ -68,7 +68,7 @@ function holds(
 ): boolean {
   const references = new References(book.workbook, book);
   const qualified = (text: string): string => references.qualified(text, { sheet, row, column });
-  const cell = `${sheetText(sheet.name)}!${cellAddress(row, column)}`;
+  const cell = `${quotedSheet(sheet.name)}!${cellAddress(row, column)}`;
   const formula =
     rule.kind === 'expression'
       ? qualified(first)

@@ -2,7 +2,15 @@ import type { CellValue, Matrix } from '../cells/value';
 import { CellError } from '../cells/value';
 import { nativeNumber } from '../core/expr/native';
 import { isCall, tokenize, type Token } from '../cells/formulaTokens';
-import { areaAddress, areaContains, cellAddress, parseArea, parseCell, type Area } from '../cells/address';
+import {
+  areaAddress,
+  areaContains,
+  cellAddress,
+  parseArea,
+  parseCell,
+  quotedSheet,
+  type Area,
+} from '../cells/address';
 import { type Sheet, type Workbook } from '../package/model';
 
 /** Where a formula stands. */
@@ -32,11 +40,6 @@ export interface Reference {
 
 export const placeKey = (sheet: string, row: number, column: number): string => `${sheet}\n${row}\n${column}`;
 
-export const sheetText = (name: string): string =>
-  /^[A-Za-z_][\w.]*$/.test(name) && !parseCell(name) && !/^(?:R|C|R?\d*C\d*)$/i.test(name)
-    ? name
-    : `'${name.replaceAll("'", "''")}'`;
-
 /** Reads the arguments of calls: constants, cells, ranges, names, columns of tables, spilled results. */
 export class References {
   constructor(
@@ -60,7 +63,7 @@ export class References {
     const found = this.area(tokens, place);
     if (!found) return undefined;
     const { sheet, area } = found;
-    const prefix = far || sheet.name !== place.sheet.name ? `${sheetText(sheet.name)}!` : '';
+    const prefix = far || sheet.name !== place.sheet.name ? `${quotedSheet(sheet.name)}!` : '';
     const isOne = area.top === area.bottom && area.left === area.right;
     const last = tokens.at(-1)?.text ?? '';
     if (isOne && parseCell(last)) {
@@ -98,7 +101,7 @@ export class References {
           !isCall(tokens, at) &&
           tokens[at - 1]?.text !== '!' &&
           tokens[at - 1]?.text !== ':';
-        return isOwn ? `${sheetText(place.sheet.name)}!${token.text}` : token.text;
+        return isOwn ? `${quotedSheet(place.sheet.name)}!${token.text}` : token.text;
       })
       .join('');
   }

@@ -88,6 +88,39 @@ describe('the panel', () => {
   });
 });
 
+describe('the equation tab', () => {
+  const editor = () => panel().getByRole('region', { name: 'Equation' });
+  const fill = (label: string, text: string) => editor().getByLabel(label, { exact: true }).fill(text);
+
+  it('checks an equation while it is typed, and writes it where nothing stands yet', async () => {
+    await panel().getByRole('tab', { name: 'Equation' }).click();
+    await fill('Equation', 'F/(pi/4*d^2)');
+    await fill('Value of F', '500');
+    await fill('Unit of F', 'lbf');
+    await fill('Unit of d', 'in');
+    await editor().getByText('name its unit, such as').waitFor();
+    await fill('Unit of the result', 'psi');
+    await editor().getByText('The units fit. Without a value: d.').waitFor();
+    await fill('Value of d', '0.25');
+    await fill('Name of the result', 'Stress');
+    expect(await violations(page)).toEqual([]);
+    await page.screenshot({ path: 'reports/equation.png' });
+
+    const write = editor().getByRole('button', { name: 'Write at the selected cell' });
+    await tab.select('C3');
+    await write.click();
+    await editor().getByText('C4 is filled.').waitFor();
+    await tab.select('E10');
+    await write.click();
+    await editor().getByText('Written from E10').waitFor();
+    const saved = await tab.savedWorkbook();
+    // 500 lbf over a round of 1/4 in
+    expect(cellOf(saved, 'Sheet1', 'F13')?.value).toBeCloseTo(10185.916, 3);
+    expect(cellOf(saved, 'Sheet1', 'F10')?.value).toBe('F/(pi/4*d^2)');
+    await panel().getByRole('tab', { name: 'Functions' }).click();
+  });
+});
+
 describe('its controls', () => {
   it.each(['light', 'dark'] as const)('break no rule of accessibility in %s', async (colorScheme) => {
     await page.emulateMedia({ colorScheme });

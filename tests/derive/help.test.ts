@@ -68,6 +68,14 @@ describe('the help', () => {
     for (const id of ids) expect(index).toContain(`>MOLD.${id}</a>`);
   });
 
+  it('leads from each question of the job to the functions that answer it', () => {
+    const index = pages.get('help/index.html') ?? '';
+    const asked = [...index.matchAll(/<a href="#(\w+)">([^<]+\?)<\/a>/g)].map(([, family]) => family);
+    const ofFunctions = [...new Set(ids.map((id) => id.split('.')[0]))];
+    expect([...asked].sort()).toEqual([...ofFunctions].sort());
+    for (const family of asked) expect(index).toContain(`<section data-listed id="${family}">`);
+  });
+
   it('asks nobody else for anything and runs no script but its own', () => {
     for (const text of pages.values()) {
       expect(text).not.toMatch(/(?:src|href)="(?:https?:)?\/\//);

@@ -55,7 +55,7 @@ describe('the check of a workbook', () => {
   it('asks for the units of a wall of 2 in, which is usual in millimetres', async () => {
     const { otherUnits } = await check({ B1: 2, A1: { formula: 'MOLD.COOL.TIME(B1,"ABS",450,120,190)' } });
     expect(otherUnits[0]?.says).toMatch(
-      /wall \(B1\) 2 in: usually .* would be usual in mm: is the unit as meant\?/,
+      /wall 2 in \(B1\): usually .* would be usual in mm: is the unit as meant\?/,
     );
     const { otherUnits: none } = await check({
       B1: 2,
@@ -66,7 +66,7 @@ describe('the check of a workbook', () => {
 
   it('tells a friction of 0 as SHOW.CHECK does', async () => {
     const { outside, otherUnits } = await check({ A1: { formula: 'MOLD.SEAT.FORCE(2000,5,0)' } });
-    expect(outside.map(({ says }) => says)).toContain('SEAT.FORCE, friction (0) 0: usually 0.05 to 0.6');
+    expect(outside.map(({ says }) => says)).toContain('SEAT.FORCE, friction 0: usually 0.05 to 0.6');
     expect(otherUnits).toEqual([]);
   });
 
@@ -80,5 +80,10 @@ describe('the check of a workbook', () => {
       says: expect.stringContaining('between 4 and 12') as unknown,
     });
     expect(cautions.map(({ says }) => says).join(' ')).toContain('Self-locking');
+  });
+
+  it('names needed inputs whose cells are blank, and no optional ones', async () => {
+    const { blank } = await check({ A1: { formula: 'MOLD.SEAT.FORCE(B1,B2,0.15,B3)' }, B2: 10 });
+    expect(blank).toEqual([{ sheet: 'Sheet', cell: 'A1', says: 'SEAT.FORCE needs push, and B1 is blank.' }]);
   });
 });

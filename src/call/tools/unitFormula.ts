@@ -6,7 +6,7 @@ import { DimensionError, inferDimension } from '../../core/expr/dims';
 import { EquationError, parseEquation } from '../../core/expr/parse';
 import { compile } from '../../core/expr/run';
 import type { Expr } from '../../core/expr/tree';
-import { splitNumber } from '../../core/readQuantity';
+import { hasComma, splitNumber } from '../../core/readQuantity';
 import { naming, Refusal } from '../../core/refusal';
 import { PassedError } from '../readArgument';
 import { parameter, type Tool } from './tool';
@@ -94,7 +94,7 @@ function readRow(symbol: string, value: CellValue, unitCell: CellValue): Formula
   const split = typeof value === 'string' ? splitNumber(value) : undefined;
   if (!split || !Number.isFinite(split.value))
     throw new Refusal(`has ${JSON.stringify(value)} for ${symbol}; it takes a number`);
-  if (/^\s*[+-]?\d*,\d/.test(String(value)))
+  if (hasComma(String(value)))
     throw new Refusal(`has "${String(value)}" for ${symbol}, which has a comma: decimals take a point`);
   const own = split.rest === '' ? unit : readUnit(split.rest, symbol);
   const hasBoth = split.rest !== '' && unitCell !== null && unitCell !== '';
@@ -113,19 +113,28 @@ function readUnit(cell: CellValue, symbol?: string): AnyUnit {
   );
 }
 
+const written = (text: string): string =>
+  text
+    .trim()
+    .replace(/^=/, '')
+    .replace(/[·×÷−²³π≤≥]/g, (sign) => SIGNS[sign] ?? sign);
+
+/** The symbols that an equation names, each once, in its order; throws an `EquationError` where it cannot be read. */
+export function symbolsIn(text: string): string[] {
+  const found = new Set<string>();
+  parseEquation(written(text), (name) => found.add(name).has(name));
+  return [...found];
+}
+
 /** The equation as a tree, its symbols and dimensions checked. */
 export function equationOf(
   text: string,
   inputs: readonly FormulaInput[],
 ): { readonly tree: Expr; readonly dimension: Dimension | 'any' } {
-  const written = text
-    .trim()
-    .replace(/^=/, '')
-    .replace(/[·×÷−²³π≤≥]/g, (sign) => SIGNS[sign] ?? sign);
   const known = new Map(inputs.map((input) => [input.symbol, input]));
   return naming('equation', () => {
     try {
-      const tree = parseEquation(written, (name) => known.has(name));
+      const tree = parseEquation(written(text), (name) => known.has(name));
       const dimension = inferDimension(
         tree,
         (name) => known.get(name)?.unit.dimension ?? RATIO,

@@ -1,5 +1,13 @@
 /** The references of a formula's text, rewritten; all else keeps every character. */
-import { areaAddress, columnLetters, MAX_COLUMNS, MAX_ROWS, parseCell, type Area } from '../../cells/address';
+import {
+  areaAddress,
+  columnLetters,
+  MAX_COLUMNS,
+  MAX_ROWS,
+  parseCell,
+  quotedSheet,
+  type Area,
+} from '../../cells/address';
 import { isCall, tokenize, type Token } from '../../cells/formulaTokens';
 import type { Placed } from './mapping';
 
@@ -91,15 +99,6 @@ function writeReference({ ends }: Reference, area: Area): string {
   if (ends.length === 1 && area.top === area.bottom && area.left === area.right) return first;
   if (ends.length === 1) return areaAddress(area);
   return `${first}:${edge(other, upFirst ? area.bottom : area.top, leftFirst ? area.right : area.left)}`;
-}
-
-/** A sheet's name as formulas write it. */
-export function quotedSheet(name: string): string {
-  const plain =
-    /^[\p{L}_][\p{L}\p{N}_.]*$/u.test(name) &&
-    !parseCell(name) &&
-    !/^(?:R|C|RC|R\d+C\d*|C\d+|TRUE|FALSE)$/i.test(name);
-  return plain ? name : `'${name.replaceAll("'", "''")}'`;
 }
 
 const unquoted = (text: string): string =>

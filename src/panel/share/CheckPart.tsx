@@ -68,7 +68,7 @@ function Found({ report, fileName }: { readonly report: CheckReport; readonly fi
         {fileName}: {count}
         {groups.length === 0 ? ', nothing to look at.' : '.'}
       </p>
-      <Accordion multiple collapsible defaultOpenItems={['changed', 'unknown', 'otherUnits']}>
+      <Accordion multiple collapsible defaultOpenItems={['changed', 'unknown', 'blank', 'otherUnits']}>
         {groups.map(({ id, lines }) => (
           <AccordionItem key={id} value={id}>
             <AccordionHeader size="small" as="h3">
@@ -92,6 +92,7 @@ interface Group {
 const TITLES = {
   changed: ['result that is not as stored', 'results that are not as stored'],
   unknown: ['unknown function', 'unknown functions'],
+  blank: ['needed input that is blank', 'needed inputs that are blank'],
   otherUnits: ['number that looks like another unit', 'numbers that look like another unit'],
   outside: ['value outside the range of its equation', 'values outside the ranges of their equations'],
   cautions: ['caution', 'cautions'],
@@ -118,7 +119,7 @@ function groupsOf(report: CheckReport, styles: Readonly<Record<'content' | 'form
       ),
     })),
   };
-  const others = (['unknown', 'otherUnits', 'outside', 'cautions'] as const).map((id): Group => ({
+  const others = (['unknown', 'blank', 'otherUnits', 'outside', 'cautions'] as const).map((id): Group => ({
     id,
     lines: report[id].map(({ sheet, cell, says }) => ({
       sheet,

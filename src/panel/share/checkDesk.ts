@@ -68,7 +68,7 @@ export function checkDeskOf(files: WorkbookFiles): CheckDesk {
  * What asks for a look before the file is saved, in one line; empty where nothing does. Cautions, and values outside the
  * range of an equation, are the sheet's own business: they stand in the Share tab and where the work is shown.
  */
-export function alarm({ changed, unknown, otherUnits, outside, cautions }: CheckReport): string {
+export function alarm({ changed, unknown, otherUnits, outside, cautions, blank }: CheckReport): string {
   const since = changed.filter(({ because }) => because.length > 0).length;
   const others = changed.length - since;
   const parts = [
@@ -81,6 +81,8 @@ export function alarm({ changed, unknown, otherUnits, outside, cautions }: Check
     others > 0 &&
       counted(others, 'result differs from the stored one', 'results differ from the stored ones'),
     unknown.length > 0 && counted(unknown.length, 'unknown function', 'unknown functions'),
+    blank.length > 0 &&
+      `${counted(blank.length, 'needed input is blank', 'needed inputs are blank')} (${blankNames(blank)})`,
     otherUnits.length > 0 &&
       counted(otherUnits.length, 'number looks like another unit', 'numbers look like another unit'),
   ].filter((part) => part !== false);
@@ -91,6 +93,14 @@ export function alarm({ changed, unknown, otherUnits, outside, cautions }: Check
     cautions.length > 0 && counted(cautions.length, 'caution', 'cautions'),
   ].filter((part) => part !== false);
   return [...parts, ...also].join('; ');
+}
+
+/** The first few in words; the others stand in the Share tab. */
+function blankNames(blank: CheckReport['blank']): string {
+  const some = blank
+    .slice(0, 3)
+    .map(({ sheet, cell, says }) => `${sheet}!${cell}: ${says.replace(/\.$/, '')}`);
+  return some.join('; ') + (blank.length > some.length ? ' …' : '');
 }
 
 export const counted = (count: number, one: string, many: string): string =>
