@@ -5,6 +5,7 @@ import type { Arguments, Command, Output } from './command';
 import { Failure } from './command';
 import { form } from './form';
 import { functionHelp, functions, nearestFunctions } from './functions';
+import { newSheet } from './new';
 import { print } from './print';
 import { recalc } from './recalc';
 import { serve } from './serve';
@@ -50,6 +51,7 @@ const commands: readonly Command[] = [
   share,
   print,
   form,
+  newSheet,
   functions,
   serve,
   help,

@@ -10,7 +10,7 @@ import type { Ground, KnownInput } from './ground';
 import { STYLES } from './looks';
 import { cellName, label } from './names';
 import { CannotWrite, type FormPlan, type Place } from './plan';
-import { cautionRow, resultRows, sourceRow } from './results';
+import { cautionRow, checkRow, knowsStrength, marginRow, resultRows, sourceRow } from './results';
 import { Rows } from './rows';
 import { hasUnits, systemSign } from './units';
 
@@ -106,6 +106,8 @@ function formAt(definition: Definition, ground: Ground, options: FormOptions, pl
   if (left.length > 0) rows.wideText('Left out', `${left.join('; ')}.`, STYLES.note);
   const call = { definition, args: inputsOf(definition).map(({ name }) => texts.get(name) ?? '') };
   resultRows(rows, call);
+  if (knowsStrength(definition)) marginRow(rows, call);
+  checkRow(rows, call);
   cautionRow(rows, call);
   if (options.source) sourceRow(rows, call);
   rows.wide(DEFERS, STYLES.decide);

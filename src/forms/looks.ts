@@ -89,6 +89,7 @@ export const STYLES = {
     fill: HEAD,
   },
   listUnit: { ...middle, horizontal: 'center', font: { ...SMALL, color: QUIET }, fill: '#DFE8EE' },
+  typedNumber: { ...middle, ...typed, horizontal: 'center' },
   typedName: { ...text, ...typed },
   blank: { ...middle, horizontal: 'left', indent: 1, font: { ...SMALL, color: QUIET }, borders: bottom },
   words: {

@@ -11,7 +11,7 @@ import {
 import type { Kind } from '../core/quantity';
 import { numberStyle, STYLES, valueFormat } from './looks';
 import { cellName } from './names';
-import type { Rows } from './rows';
+import type { RowCells, Rows } from './rows';
 import { checkedFormula } from './scale';
 import { systemSign } from './units';
 
@@ -46,13 +46,22 @@ export const callText = ({ definition, args }: FormCall, units: string): string 
 const askText = (tool: string, { definition, args }: FormCall, units: string): string =>
   `${NAMESPACE}.SHOW.${tool}(${[`"${definition.name}"`, ...args, units].join(',')})`;
 
-/** Result, margin and verdict; gives the name of the first result. */
-export function resultRows(rows: Rows, call: FormCall, own: ResultWords = {}): string {
+/** A row of a result, for those who refer to it. */
+export interface WrittenResult {
+  readonly name: string;
+  readonly label: string;
+  readonly cells: RowCells;
+  /** Undefined where an argument decides it. */
+  readonly kind: Kind | 'text' | undefined;
+}
+
+/** The results: more than one where the function gives a row. */
+export function resultRows(rows: Rows, call: FormCall, own: ResultWords = {}): readonly WrittenResult[] {
   const { definition } = call;
   const text = callText(call, rows.units);
   const parts = partsOf(call);
-  const name = own.name ?? cellName(definition.name);
-  const names = parts.map(({ says, outcome }, i) => {
+  const wanted = own.name ?? cellName(definition.name);
+  return parts.map(({ says, outcome }, i) => {
     const isFirst = i === 0;
     const title = isFirst && own.label !== undefined ? own.label : parts.length > 1 ? says : headOf(says);
     rows.words(title, isFirst ? (own.note ?? (title === says ? definition.summary : says)) : '');
@@ -60,16 +69,19 @@ export function resultRows(rows: Rows, call: FormCall, own: ResultWords = {}): s
     const formula = parts.length === 1 ? text : `INDEX(${text},1,${i + 1})`;
     resultCells(rows, formula, outcome);
     rows.formulaText(`=${formula}`);
-    const called = rows.name(isFirst ? name : `${name}_${i + 1}`);
+    const cells = rows.here();
+    const name = rows.name(isFirst ? wanted : `${wanted}_${i + 1}`);
     rows.end();
-    return called;
+    const kind = typeof outcome === 'string' && outcome !== 'either' ? outcome : undefined;
+    return { name, label: title, cells, kind };
   });
-  if (definition.type !== 'lookup' && definition.strength) marginRow(rows, call);
-  checkRow(rows, call);
-  return names[0] ?? name;
 }
 
-function marginRow(rows: Rows, call: FormCall): void {
+export const knowsStrength = (definition: Definition): boolean =>
+  definition.type !== 'lookup' && definition.strength !== undefined;
+
+/** Of a function that knows load and metal. */
+export function marginRow(rows: Rows, call: FormCall): void {
   rows.words(
     'Margin: yield over stress',
     'By typical yield at 20 °C; 1 yields. Divide by what your shop asks for.',
@@ -82,14 +94,17 @@ function marginRow(rows: Rows, call: FormCall): void {
   rows.end();
 }
 
-function checkRow(rows: Rows, call: FormCall): void {
+/** Whether the equation holds for these inputs, and the metal for the stress; gives the cell of the verdict. */
+export function checkRow(rows: Rows, call: FormCall, title = 'Check'): string {
   const formula = askText('CHECK', call, rows.units);
-  rows.words('Check', '');
+  const { value } = rows.here();
+  rows.words(title, '');
   rows.blanks();
   rows.noteFormula(formula, 'x'.repeat(120));
   rows.verdict(checkedFormula(rows.cell('note')));
   rows.formulaText(`=${formula}`, rows.cell('note'));
   rows.end();
+  return value;
 }
 
 /** What to watch for with the values of the form. */
@@ -97,9 +112,9 @@ export function cautionRow(rows: Rows, call: FormCall): void {
   const { definition } = call;
   const all = (definition.cautions ?? []) as readonly { readonly says: string }[];
   const named = inputsOf(definition).some(({ reading }) => reading.as === 'named' && reading.notes);
-  const knowsStrength = definition.type !== 'lookup' && definition.strength !== undefined;
-  if (all.length === 0 && !named && !knowsStrength) return;
-  const sample = all.map(({ says }) => says).join(' ') + 'x'.repeat(knowsStrength || named ? 120 : 0);
+  const mayYield = knowsStrength(definition);
+  if (all.length === 0 && !named && !mayYield) return;
+  const sample = all.map(({ says }) => says).join(' ') + 'x'.repeat(mayYield || named ? 120 : 0);
   rows.wideFormula('Watch for', askText('CAUTION', call, rows.units), sample, STYLES.caution);
 }
 

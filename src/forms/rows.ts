@@ -36,11 +36,15 @@ const SMALL_PRINT = 1.25;
 /** What a rule of the format holds: letters in a list, in its title, in its text. */
 const MOST = { list: 255, title: 32, text: 255 } as const;
 
+/** A text that stands, or one that a formula gives. */
+export type HeadText = { readonly value: string } | { readonly formula: string };
+
 /** Addresses of cells of one row, such as `D12`. */
 export interface RowCells {
   readonly value: string;
   readonly unit: string;
   readonly entry: string;
+  readonly entryUnit: string;
 }
 
 /** Writes the rows of a form one under another into a plan. */
@@ -92,7 +96,30 @@ export class Rows {
 
   /** The cells of the row that is written next. */
   here(): RowCells {
-    return { value: this.cell('value'), unit: this.cell('unit'), entry: this.cell('entry') };
+    return {
+      value: this.cell('value'),
+      unit: this.cell('unit'),
+      entry: this.cell('entry'),
+      entryUnit: this.cell('entryUnit'),
+    };
+  }
+
+  /** The cell of the value some rows further down. */
+  valueBelow(rows: number): string {
+    return this.cell('value', this.row + rows);
+  }
+
+  /** The heads of a table in the columns of the form. */
+  tableHeads(heads: readonly HeadText[]): void {
+    heads.forEach((head, i) => {
+      this.putAt(this.row, this.at.column + i, {
+        ...head,
+        look: i === 0 ? STYLES.listFirst : STYLES.listHead,
+      });
+    });
+    this.put('note', { value: 'Note', look: STYLES.head });
+    this.put('formula', { look: STYLES.head });
+    this.end(26);
   }
 
   wide(text: string, look: Look, height?: number): void {

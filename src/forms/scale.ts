@@ -30,3 +30,9 @@ export function verdictFormula(judged: Judged): string {
 /** The word for what SHOW.CHECK says in another cell. */
 export const checkedFormula = (words: string): string =>
   `IFERROR(IF(${words}="in range","${HOLDS}",IF(ISNUMBER(SEARCH("does not hold",${words})),"${FAILS}",IF(ISNUMBER(SEARCH("little to spare",${words})),"${LITTLE}","${UNKNOWN}"))),"${UNKNOWN}")`;
+
+/** The worst of the words in a range. */
+export function overallFormula(range: string): string {
+  const any = (word: string): string => `SUMPRODUCT(--(${range}="${word}"))>0`;
+  return `IF(${any(FAILS)},"${FAILS}",IF(${any(UNKNOWN)},"${UNKNOWN}",IF(${any(LITTLE)},"${LITTLE}","${HOLDS}")))`;
+}

@@ -1,0 +1,281 @@
+/** A design sheet made of sections. */
+import { findDefinition } from '../call/findDefinition';
+import { inputsOf, type AnyInput, type Definition } from '../core/define';
+import type { Kind, System } from '../core/quantity';
+import { DEFERS } from '../derive/help';
+import { wordsOf } from '../derive/words';
+import { entryRow, quantityOf } from './entries';
+import type { Ground } from './ground';
+import { numberStyle, STYLES, valueFormat } from './looks';
+import { cellName, label } from './names';
+import type { FormPlan } from './plan';
+import { checkRow, knowsStrength, marginRow, resultRows } from './results';
+import { Rows, type HeadText } from './rows';
+import { overallFormula, verdictFormula } from './scale';
+import type { Part, Section, SectionInput, Table, Use, Verdict, Worked } from './sections/section';
+import { roundedIn } from './units';
+
+/** Rows of the sheet that stay in view. */
+export const FROZEN_ROWS = 5;
+
+/** A line of the sheet to hand on. */
+export interface HandedOn {
+  readonly section: string;
+  readonly label: string;
+  /** Addresses on the design sheet; a verdict has no unit. */
+  readonly value: string;
+  readonly unit?: string;
+  readonly kind: Kind | 'text' | 'verdict';
+}
+
+export interface DesignPlan {
+  readonly plan: FormPlan;
+  readonly lines: readonly HandedOn[];
+}
+
+/** The ground that a sheet of a new workbook is. */
+const emptyGround = (sheet: string): Ground => ({
+  sheet,
+  filled: () => undefined,
+  locked: () => undefined,
+  hasHeads: () => false,
+  isTaken: () => false,
+  inputs: [],
+  width: () => undefined,
+  lists: { sheet: 'Lists', present: [], free: 0 },
+});
+
+interface Summed {
+  readonly label: string;
+  readonly section: string;
+  readonly cell: string;
+}
+
+/** Title, cautions, verdicts of the whole, then section by section inputs and results. */
+export function planDesign(
+  title: string,
+  wanted: readonly Section[],
+  sheet: string,
+  system: System,
+): DesignPlan {
+  // The verdicts stand above what they sum up, so their cells are known once all is laid out.
+  const first = new DesignMaker(title, wanted, sheet, system, undefined).make();
+  return new DesignMaker(title, wanted, sheet, system, first.sums).make();
+}
+
+class DesignMaker {
+  private readonly rows: Rows;
+  private readonly sums: Summed[] = [];
+  private readonly lines: HandedOn[] = [];
+  /** What stands for a key in formulas. */
+  private readonly texts = new Map<string, string>();
+  /** How many errors the table above has. */
+  private errors = '0';
+
+  constructor(
+    private readonly title: string,
+    private readonly sections: readonly Section[],
+    sheet: string,
+    private readonly system: System,
+    private readonly known: readonly Summed[] | undefined,
+  ) {
+    this.rows = new Rows(emptyGround(sheet), { row: 0, column: 0 }, system);
+  }
+
+  make(): DesignPlan & { readonly sums: readonly Summed[] } {
+    const { rows, sections } = this;
+    rows.wide(this.title, STYLES.title, 26);
+    rows.wide(
+      'The numbers in the yellow cells are an invented example: type your own over them.',
+      STYLES.scenario,
+    );
+    rows.wide(DEFERS, STYLES.danger);
+    rows.unitsRow();
+    rows.heads();
+    this.summary();
+    for (const { danger } of sections) if (danger !== undefined) rows.wide(danger, STYLES.caution);
+    for (const section of sections) this.section(section);
+    return { plan: rows.plan(), lines: this.lines, sums: this.sums };
+  }
+
+  private summary(): void {
+    const { rows } = this;
+    const sums = this.known ?? this.sections.flatMap(countOf);
+    rows.wide('Verdicts', STYLES.section, 22);
+    const [from, to] = [rows.valueBelow(1), rows.valueBelow(sums.length)];
+    rows.words(
+      'The whole design',
+      'The worst of the verdicts below. What does not hold says under its results what to do.',
+    );
+    rows.blanks();
+    rows.noFormula();
+    rows.verdict(overallFormula(`${from}:${to}`));
+    this.lines.push({
+      section: 'Verdicts',
+      label: 'The whole design',
+      value: rows.here().value,
+      kind: 'verdict',
+    });
+    rows.end();
+    for (const { label: of, section, cell } of sums) {
+      rows.words(of, section);
+      rows.blanks();
+      rows.noFormula();
+      rows.verdict(cell);
+      this.lines.push({ section: 'Verdicts', label: of, value: rows.here().value, kind: 'verdict' });
+      rows.end();
+    }
+  }
+
+  private section(section: Section): void {
+    const { rows } = this;
+    rows.wide(section.title, STYLES.section, 22);
+    rows.wide(`Decide: ${section.decide}`, STYLES.decide);
+    for (const [key, input] of Object.entries(section.inputs)) this.input(section, key, input);
+    for (const part of section.parts) this.part(section, part);
+  }
+
+  /** An input that an earlier section has, or works out, is that one. */
+  private input(section: Section, key: string, { first, ...own }: SectionInput): void {
+    if (this.texts.has(key)) return;
+    const { rows } = this;
+    const { definition, input, index } = argumentFor(section, key);
+    const parameter = wordsOf(definition).parameters[index];
+    if (!parameter) throw new Error(`${definition.name} has no ${input.name}`);
+    const kind = quantityOf(input.reading);
+    const here = rows.here();
+    const called = own.label ?? label(key);
+    const amount = kind === undefined ? first : roundedIn(first, kind, this.system);
+    this.texts.set(
+      key,
+      entryRow(rows, input, parameter, amount, { ...own, label: called, name: cellName(key) }),
+    );
+    this.lines.push({
+      section: section.title,
+      label: called,
+      value: here.value,
+      unit: here.unit,
+      kind: kind ?? 'text',
+    });
+  }
+
+  private part(section: Section, part: Part): void {
+    switch (part.type) {
+      case 'use':
+        this.use(section, part);
+        return;
+      case 'worked':
+        this.worked(section, part);
+        return;
+      case 'verdict':
+        this.verdict(section, part);
+        return;
+      case 'table':
+        this.table(part);
+    }
+  }
+
+  private use(section: Section, { fn, key, label: called, note, with: bound }: Use): void {
+    const { rows } = this;
+    const definition = findDefinition(fn);
+    const args = inputsOf(definition).map(({ name }) => {
+      const to = bound[name];
+      if (to?.startsWith('"')) return to;
+      return this.texts.get(to ?? name) ?? '';
+    });
+    const call = { definition, args };
+    const written = resultRows(rows, call, { label: called, note, name: cellName(key) });
+    for (const { label: each, cells, kind = 'text' } of written)
+      this.lines.push({ section: section.title, label: each, value: cells.value, unit: cells.unit, kind });
+    this.texts.set(key, written[0]?.name ?? '');
+    const mayYield = knowsStrength(definition);
+    if (mayYield) marginRow(rows, call);
+    const title = `${called}: range${mayYield ? ' and strength' : ''}`;
+    this.sums.push({ label: title, section: section.title, cell: checkRow(rows, call, title) });
+  }
+
+  private worked(section: Section, { key, label: called, note, formula, kind }: Worked): void {
+    const { rows } = this;
+    rows.words(called, note);
+    rows.blanks();
+    rows.put('value', { formula, look: numberStyle(valueFormat(kind)) });
+    rows.put('unit', rows.unitOf(kind));
+    rows.formulaText(`=${formula}`);
+    const { value, unit } = rows.here();
+    this.lines.push({ section: section.title, label: called, value, unit, kind });
+    this.texts.set(key, rows.name(cellName(key)));
+    rows.end();
+  }
+
+  private verdict(section: Section, { label: called, note, judged }: Verdict): void {
+    const { rows } = this;
+    rows.words(called, note);
+    rows.blanks();
+    rows.verdict(
+      verdictFormula('when' in judged ? { when: judged.when.replace('{errors}', this.errors) } : judged),
+    );
+    rows.noFormula();
+    this.sums.push({ label: called, section: section.title, cell: rows.here().value });
+    rows.end();
+  }
+
+  private table({ title, heads, rows: things, gives }: Table): void {
+    const { rows } = this;
+    rows.tableHeads([
+      { value: title },
+      { value: heads[0] },
+      { value: heads[1] },
+      ...gives.map(({ head, kind }) => headText(rows, head, kind)),
+    ]);
+    const first = rows.here();
+    let last = first;
+    for (const [what, one, two] of things) {
+      last = rows.here();
+      const cells = { '{1}': last.entry, '{2}': last.entryUnit, '{3}': last.value };
+      rows.put('label', { ...(what !== '' && { value: what }), look: STYLES.typedName });
+      rows.put('entry', { ...(one !== '' && { value: one }), look: STYLES.typedWords });
+      rows.put('entryUnit', { ...(one !== '' && { value: two }), look: STYLES.typedNumber });
+      gives.forEach(({ formula, kind }, i) => {
+        const text = Object.entries(cells).reduce((all, [sign, cell]) => all.replaceAll(sign, cell), formula);
+        rows.put(i === 0 ? 'value' : 'unit', {
+          formula: `IF(${last.entry}="","",${text})`,
+          look: kind === 'text' ? STYLES.words : numberStyle(valueFormat(kind)),
+        });
+      });
+      rows.put('note', { look: STYLES.note });
+      rows.noFormula();
+      rows.end();
+    }
+    this.errors = `SUMPRODUCT(--ISERROR(${first.value}:${last.unit}))`;
+  }
+}
+
+function headText(rows: Rows, head: string, kind: Kind | 'text'): HeadText {
+  if (kind === 'text') return { value: head };
+  const unit = rows.unitOf(kind);
+  return unit.formula === undefined
+    ? { value: unit.value === '–' ? head : `${head}, ${String(unit.value)}` }
+    : { formula: `"${head}, "&${unit.formula}` };
+}
+
+/** As many verdicts as the section will have. */
+const countOf = (section: Section): Summed[] =>
+  section.parts.flatMap((part) =>
+    part.type === 'use' || part.type === 'verdict' ? [{ label: '', section: '', cell: 'A1' }] : [],
+  );
+
+/** The first argument of a function in the section that takes a key: it says what may be typed. */
+function argumentFor(
+  section: Section,
+  key: string,
+): { readonly definition: Definition; readonly input: AnyInput; readonly index: number } {
+  const like = section.inputs[key]?.like;
+  const uses = section.parts.filter((part) => part.type === 'use');
+  for (const part of like ? [{ fn: like[0], with: { [like[1]]: key } }] : uses) {
+    const definition = findDefinition(part.fn);
+    const index = inputsOf(definition).findIndex(({ name }) => ((part.with as Use['with'])[name] ?? name) === key);
+    const input = inputsOf(definition)[index];
+    if (input) return { definition, input, index };
+  }
+  throw new Error(`No function of the section ${section.id} takes ${key}`);
+}

@@ -1,0 +1,33 @@
+import { spare, use, type Section } from './section';
+
+export const cost: Section = {
+  id: 'cost',
+  title: 'Cost',
+  decide: 'what a part costs at this quantity, and when a better mold pays.',
+  inputs: {
+    resin: { first: 'PP' },
+    wall: { first: '1.5 mm' },
+    meltTemp: { first: '220 °C' },
+    moldTemp: { first: '40 °C' },
+    ejectTemp: { first: '60 °C' },
+    fillTime: { first: '1 s' },
+    hold: { first: '4 s', label: 'Holding pressure' },
+    handling: { first: '25 s', label: 'Opening, taking out, closing' },
+    moldCost: { first: 1800 },
+    quantity: { first: 500 },
+    hourRate: { first: '45/h', label: 'Rate of press and person' },
+    cavities: { first: 1 },
+    shotMass: { first: '8 g' },
+    priceByMass: { first: '3.2/kg', label: 'Price of the resin' },
+    targetCost: { first: 6, label: 'What a part may cost', note: 'By the offer.', like: ['COST.BREAKEVEN', 'partCostA'] },
+  },
+  parts: [
+    use('COOL.TIME', 'coolTime', 'Cooling time', 'Until the middle of the wall can be ejected.'),
+    use('COST.CYCLE', 'cycle', 'Cycle', 'By hand, one shot after another.', {
+      fill: 'fillTime',
+      cool: 'coolTime',
+    }),
+    use('COST.PART', 'partCost', 'Cost of a part', 'Mold, press and resin.'),
+    spare('Cost', 'target_cost/part_cost', 'Does not hold: more parts, more cavities or a simpler mold.'),
+  ],
+};

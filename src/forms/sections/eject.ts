@@ -1,0 +1,65 @@
+import { holds, spare, use, worked, type Section } from './section';
+
+export const eject: Section = {
+  id: 'eject',
+  title: 'Ejection with pins',
+  decide: 'how many pins of which size take the part off without marking it.',
+  danger:
+    'Pins and plates close fast: keep hands out while anything can move, and lock the press out before reaching in.',
+  inputs: {
+    resin: { first: 'PP' },
+    modulus: { first: '0.8 GPa', label: 'Modulus of the part when ejected' },
+    expansion: { first: '0.00012 1/K', label: 'Expansion of the resin' },
+    solidifyTemp: { first: '120 °C' },
+    ejectTemp: { first: '60 °C' },
+    wall: { first: '1.5 mm' },
+    coreRadius: { first: '10 mm' },
+    contactArea: { first: '900 mm²', label: 'Part on the core' },
+    coreDraft: { first: '1 deg', label: 'Draft of the core' },
+    ejectFriction: { first: 0.4, label: 'Friction of the part on the core' },
+    coreArea: { first: '314 mm²', label: 'Closed end of the core' },
+    ejectMargin: { first: 1.5, label: 'Margin on the force', like: ['EJECT.TOTAL', 'margin'] },
+    pinDia: { first: '4 mm' },
+    pins: { first: 6 },
+    unguidedLength: { first: '60 mm', label: 'Pin between its guides' },
+    allowPressure: { first: '20 MPa', label: 'Pressure that the part bears' },
+    allowShear: { first: '12 MPa', label: 'Shear that its wall bears' },
+    radialGap: { first: '0.008 mm', label: 'Gap around a pin' },
+  },
+  parts: [
+    use('EJECT.STRAIN', 'shrinkStrain', 'Strain by shrinking on', 'Held by the core.'),
+    use('EJECT.GRIP', 'grip', 'Grip on the core', 'Pressure of the part that shrank on.', {
+      strain: 'shrinkStrain',
+      radius: 'coreRadius',
+    }),
+    use('EJECT.FORCE', 'stripForce', 'Force to strip it', 'By friction.', {
+      draft: 'coreDraft',
+      friction: 'ejectFriction',
+    }),
+    use(
+      'EJECT.VACUUM',
+      'vacuumForce',
+      'Force of the vacuum',
+      'A closed core draws one; a vent in it takes this away.',
+    ),
+    worked(
+      'ejectForce',
+      'Force to plan for',
+      'Both, with the margin.',
+      'eject_margin*(strip_force+vacuum_force)',
+      'force',
+    ),
+    use('EJECT.PINCOUNT', 'pinCount', 'Pins needed', 'For pressure under them and shear beside them.', {
+      force: 'ejectForce',
+    }),
+    spare('Pins', 'pins/pin_count', 'Does not hold: more or larger pins, or they push through.'),
+    use('PIN.BUCKLE', 'pinLoad', 'Load at which a pin buckles', 'Divide by your load.'),
+    spare(
+      'Pins in buckling',
+      'pin_load/(eject_force/pins)',
+      'Does not hold: guide them longer, or step them.',
+    ),
+    use('PIN.FLASH', 'pinFlash', 'Gap to spare before the melt flashes', 'Negative: it will.'),
+    holds('Pins without flash', 'pin_flash>=0', 'Does not hold: a closer fit around the pin.'),
+  ],
+};

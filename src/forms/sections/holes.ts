@@ -1,0 +1,29 @@
+import { holds, type Section } from './section';
+
+export const holes: Section = {
+  id: 'holes',
+  title: 'Hole schedule',
+  decide: 'the drill of every tapped hole.',
+  danger: 'Chips cut and a drill that grabs throws the work: clamp every plate, no gloves at the spindle.',
+  inputs: {},
+  parts: [
+    {
+      type: 'table',
+      title: 'Tapped holes',
+      heads: ['Thread', 'Holes'],
+      rows: [
+        ['Insert from behind', 'M6', 2],
+        ['Clamp plate', 'M8', 4],
+        ['Ejector plate', 'M5', 4],
+        ['Eyebolt', 'M12', 1],
+        ['Nozzle ring', '10-32', 3],
+        ['', '', 0],
+      ],
+      gives: [
+        { head: 'Drill', formula: 'MOLD.TAP.DRILL({1},,,,units)', kind: 'length' },
+        { head: 'Its name', formula: 'MOLD.TAP.DRILLNAME({1},,,,units)', kind: 'text' },
+      ],
+    },
+    holds('Every thread has a drill', '{errors}=0', 'Does not hold: a row shows why in its own words.'),
+  ],
+};

@@ -1,0 +1,55 @@
+import { holds, spare, use, type Section } from './section';
+
+export const press: Section = {
+  id: 'press',
+  title: 'Press fit-up',
+  decide: 'whether this press fills, holds shut and opens far enough for the part.',
+  danger:
+    'Compressed air, hot melt and a closing clamp can crush and burn: guards in place, follow the manual of the machine, bleed the air before reaching in.',
+  inputs: {
+    resin: { first: 'PP' },
+    airPressure: { first: '0.65 MPa', label: 'Air pressure at the press' },
+    airBore: { first: '125 mm', label: 'Bore of the air cylinder' },
+    rodDia: { first: '25 mm', label: 'Rod of the air cylinder' },
+    plungerDia: { first: '16 mm' },
+    efficiency: { first: 0.85, label: 'Efficiency of the press' },
+    stroke: { first: '120 mm', label: 'Stroke of the plunger' },
+    solidVolume: { first: '8 cm³', label: 'Part and runner' },
+    projectedArea: { first: '600 mm²', label: 'Projected area' },
+    clampForce: { first: '30 kN', label: 'Clamp force of the press' },
+    opening: { first: '240 mm', label: 'Opening of the press' },
+    stackHeight: { first: '150 mm', label: 'Height of the mold' },
+    partDepth: { first: '20 mm', label: 'Depth of the part' },
+    hand: { first: '25 mm', label: 'Room for the hand' },
+  },
+  parts: [
+    use(
+      'PRESS.INJECTION',
+      'meltPressure',
+      'Melt pressure of the press',
+      'Air pressure times the ratio of the areas, less drag.',
+    ),
+    use(
+      'CLAMP.PRESSURE',
+      'cavityPressure',
+      'Cavity pressure to design for',
+      'The lower of what the resin usually gets and what the press makes.',
+      {
+        availablePressure: 'meltPressure',
+      },
+    ),
+    use(
+      'CLAMP.SPARE',
+      'clampSpare',
+      'Clamp force over opening force',
+      'The opening force is pressure on the projected area.',
+    ),
+    spare('Clamp', 'clamp_spare', 'Does not hold: the mold opens under pressure and flashes.'),
+    use('PRESS.MELTVOLUME', 'meltVolume', 'Melt of the shot', 'Melt takes more room than the part.'),
+    use('PRESS.SHOT', 'shotVolume', 'Melt that the press gives', 'Usable part of the stroke.'),
+    spare('Shot', 'shot_volume/melt_volume', 'Does not hold: a larger plunger, which makes less pressure.'),
+    use('PRESS.DAYLIGHT', 'daylight', 'Room left to take the part out', 'Negative: it does not come out.'),
+    holds('Daylight', 'daylight>=0', 'Does not hold: a lower mold or a press that opens farther.'),
+    use('PRESS.AIRUSE', 'airUse', 'Air for one cycle', 'Free air for one double stroke.'),
+  ],
+};

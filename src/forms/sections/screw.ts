@@ -1,0 +1,54 @@
+import { spare, use, type Section } from './section';
+
+export const screw: Section = {
+  id: 'screw',
+  title: 'Screwed insert with counterbore',
+  decide: 'the screw, how tight it is pulled, and the holes for it.',
+  danger:
+    'A screw that breaks or strips under load lets go at once: pull it tight with a torque wrench, never by feel.',
+  inputs: {
+    thread: { first: 'M6' },
+    strengthClass: { first: '12.9' },
+    fraction: { first: 0.6, label: 'Part of the proof load' },
+    k: { first: 0.2, label: 'Nut factor' },
+    engagement: { first: '10 mm', label: 'Thread engaged' },
+    screwStrength: { first: '1220 MPa' },
+    nutStrength: { first: '1000 MPa', label: 'Strength of the tapped part' },
+  },
+  parts: [
+    use('SCREW.CLASSLOAD', 'screwPreload', 'Preload', 'What one screw clamps with.'),
+    use(
+      'SCREW.TORQUE',
+      'screwTorque',
+      'Tightening torque',
+      'Scatters by 30 % and more with the friction of the thread.',
+      {
+        preload: 'screwPreload',
+      },
+    ),
+    use(
+      'SCREW.MAXTORQUE',
+      'maxTorque',
+      'Torque that screw and thread bear',
+      'The lower of screw and tapped hole.',
+    ),
+    spare('Torque', 'max_torque/screw_torque', 'Does not hold: more engagement, or less preload.'),
+    use(
+      'THREAD.ENGAGE',
+      'engageNeeded',
+      'Engagement at which the screw breaks first',
+      'Less, and the thread in the block goes first.',
+    ),
+    spare(
+      'Engagement',
+      'engagement/engage_needed',
+      'Does not hold: a longer screw, or a wire thread insert.',
+    ),
+    use('TAP.DRILL', 'tapDrill', 'Tap drill', 'For a cut thread.'),
+    use('SCREW.CLEARANCE', 'clearanceHole', 'Clearance hole', 'Normal fit.'),
+    use('SCREW.BORE', 'boreDia', 'Counterbore, diameter', 'For a socket head.', { what: '"dia"' }),
+    use('SCREW.BORE', 'boreDepth', 'Counterbore, depth', 'The head ends below the face.', {
+      what: '"depth"',
+    }),
+  ],
+};

@@ -1,0 +1,110 @@
+import type { Amount } from '../../core/define';
+import type { Kind } from '../../core/quantity';
+import type { Judged } from '../scale';
+
+/**
+ * What a section of a design sheet is made of. Keys are names of cells as functions name their arguments, `seatRadius`,
+ * on the sheet `seat_radius`; formulas are written with the names of the sheet. An input with the same key in two
+ * sections is one input.
+ */
+export interface Section {
+  /** For the command line: `seat`. */
+  readonly id: string;
+  readonly title: string;
+  /** What it is there to decide. */
+  readonly decide: string;
+  /** Where hands get hurt: read before anything else. */
+  readonly danger?: string;
+  /** In the order of the job. */
+  readonly inputs: Readonly<Record<string, SectionInput>>;
+  readonly parts: readonly Part[];
+}
+
+export interface SectionInput {
+  /** A design that holds, invented. */
+  readonly first: Amount;
+  readonly label?: string;
+  readonly note?: string;
+  /** The argument that says what it takes, where no function of the section takes it as it is. */
+  readonly like?: readonly [fn: string, argument: string];
+}
+
+export type Part = Use | Worked | Verdict | Table;
+
+/** A function; an argument that has the name of a key takes it. */
+export interface Use {
+  readonly type: 'use';
+  readonly fn: string;
+  readonly key: string;
+  readonly label: string;
+  readonly note: string;
+  /** Arguments called otherwise than the key, and words that stand for themselves in quotes: `"dia"`. */
+  readonly with: Readonly<Record<string, string>>;
+}
+
+/** Plain arithmetic between other rows. */
+export interface Worked {
+  readonly type: 'worked';
+  readonly key: string;
+  readonly label: string;
+  readonly note: string;
+  readonly formula: string;
+  readonly kind: Kind;
+}
+
+export interface Verdict {
+  readonly type: 'verdict';
+  readonly label: string;
+  /** What to do where it does not hold. */
+  readonly note: string;
+  readonly judged: Judged;
+}
+
+/** Things of a kind, one a row. */
+export interface Table {
+  readonly type: 'table';
+  readonly title: string;
+  readonly heads: readonly [string, string];
+  /** Typed: what it is, and two more. Lengths are texts with their unit. */
+  readonly rows: readonly (readonly [string, string, number])[];
+  /** Formulas of a row, in which `{1}` and `{2}` are what was typed, `{3}` what the first gives. */
+  readonly gives: readonly [TableColumn, TableColumn];
+}
+
+export interface TableColumn {
+  readonly head: string;
+  readonly formula: string;
+  readonly kind: Kind | 'text';
+}
+
+export const use = (
+  fn: string,
+  key: string,
+  label: string,
+  note: string,
+  bound: Readonly<Record<string, string>> = {},
+): Use => ({ type: 'use', fn, key, label, note, with: bound });
+
+export const worked = (key: string, label: string, note: string, formula: string, kind: Kind): Worked => ({
+  type: 'worked',
+  key,
+  label,
+  note,
+  formula,
+  kind,
+});
+
+/** How often over something is there; what is needed counts as 1. */
+export const spare = (label: string, margin: string, note: string): Verdict => ({
+  type: 'verdict',
+  label,
+  note,
+  judged: { margin },
+});
+
+export const holds = (label: string, when: string, note: string): Verdict => ({
+  type: 'verdict',
+  label,
+  note,
+  judged: { when },
+});

@@ -1,0 +1,75 @@
+import { spare, use, worked, type Section } from './section';
+
+export const spring: Section = {
+  id: 'spring',
+  title: 'Spring and shim',
+  decide: 'the spring, its pocket and the shim under it: home at rest, whole at full lift.',
+  danger:
+    'A compressed spring stores energy: relieve it under control, wear eye protection, and never look along its axis.',
+  inputs: {
+    movingMass: { first: '120 g' },
+    drag: { first: '5 N', note: 'What holds the insert back on its way home.' },
+    springMaterial: { first: 'music wire', label: 'Wire' },
+    wire: { first: '1.4 mm', label: 'Wire diameter' },
+    meanDia: { first: '10 mm', label: 'Mean diameter of the coils' },
+    activeCoils: { first: 6 },
+    totalCoils: { first: 8 },
+    freeLength: { first: '29 mm' },
+    pocketLength: { first: '26 mm' },
+    shim: { first: '0.5 mm' },
+    lift: { first: '5 mm', label: 'Lift of the insert', like: ['SEAT.CLEAR', 'lift'] },
+  },
+  parts: [
+    use('SPRING.RATE', 'springRate', 'Rate', 'Of the wire and the coils that work.', {
+      material: 'springMaterial',
+    }),
+    use(
+      'SPRING.HOLD',
+      'springHold',
+      'Preload that keeps the insert home',
+      'Its weight and the drag, with a margin.',
+    ),
+    use('SPRING.PRELOAD', 'springPreload', 'Preload in the pocket', 'A thicker shim gives more.', {
+      rate: 'springRate',
+    }),
+    spare(
+      'Keeps the insert home',
+      'spring_preload/spring_hold',
+      'Does not hold: a thicker shim or a stronger spring.',
+    ),
+    use(
+      'SPRING.SHIM',
+      'shimNeeded',
+      'Shim for just that preload',
+      'Negative: the pocket may be deeper by so much.',
+      {
+        rate: 'springRate',
+        preload: 'springHold',
+      },
+    ),
+    worked(
+      'liftedLength',
+      'Length at full lift',
+      'Pocket less shim and lift.',
+      'pocket_length-shim-lift',
+      'length',
+    ),
+    use('SPRING.FORCE', 'liftedForce', 'Force at full lift', 'The ejection works against it.', {
+      rate: 'springRate',
+      length: 'liftedLength',
+    }),
+    use('SPRING.SOLID', 'solidLength', 'Solid length', 'Coil on coil.'),
+    use(
+      'SPRING.TRAVEL',
+      'springTravel',
+      'Lift that it allows',
+      'Before it is solid, a tenth kept in reserve.',
+    ),
+    spare('Lift', 'spring_travel/lift', 'Does not hold: the spring goes solid before the insert is up.'),
+    use('SPRING.MARGIN', 'springMargin', 'Yield over stress at full lift', 'Below 1 it sets.', {
+      force: 'liftedForce',
+      material: 'springMaterial',
+    }),
+    spare('Spring strength', 'spring_margin', 'Does not hold: thicker wire, more coils or less lift.'),
+  ],
+};

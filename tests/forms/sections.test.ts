@@ -1,0 +1,59 @@
+import { describe, expect, it } from 'vitest';
+import { worksheetFunctions } from '../../src/call/functions';
+import { findDefinition } from '../../src/call/findDefinition';
+import { CellError } from '../../src/cells/value';
+import { inputsOf } from '../../src/core/define';
+import { SYSTEMS } from '../../src/core/quantity';
+import { newDesign } from '../../src/forms/newDesign';
+import { HOLDS, SCALE } from '../../src/forms/scale';
+import { sections } from '../../src/forms/sections';
+import type { Workbook } from '../../src/package/model';
+
+const faultsIn = (workbook: Workbook): string[] =>
+  workbook.sheets.flatMap(({ name, cells }) =>
+    cells.flatMap(({ row, formula, value }) => {
+      if (formula === undefined) return [];
+      if (value instanceof CellError)
+        return [`${name} ${row + 1} ${formula}: ${value.code} ${value.message}`];
+      const isVerdict = SCALE.some(([word]) => word === value);
+      if (!isVerdict || value === HOLDS) return [];
+      const label = cells.find((one) => one.row === row && one.column === 0)?.value;
+      const note = cells.find((one) => one.row === row && one.column === 5)?.value;
+      return [`${name} ${row + 1} ${String(label)}: ${String(value)} (${String(note)})`];
+    }),
+  );
+
+describe('the sections', () => {
+  it('bind every argument of their functions to a key that there is, or leave an optional one out', () => {
+    for (const { id, inputs, parts } of sections) {
+      const keys = new Set(Object.keys(inputs));
+      for (const part of parts) {
+        if (part.type === 'use') {
+          const { inputs: args } = { inputs: inputsOf(findDefinition(part.fn)) };
+          for (const { name, optional } of args) {
+            const to = part.with[name] ?? name;
+            const isBound = keys.has(to) || to.startsWith('"');
+            expect(isBound || (optional && part.with[name] === undefined), `${id} ${part.fn} ${name}`).toBe(
+              true,
+            );
+          }
+          for (const name of Object.keys(part.with)) expect(args.map((one) => one.name)).toContain(name);
+        }
+        if (part.type === 'use' || part.type === 'worked') keys.add(part.key);
+      }
+    }
+  });
+
+  for (const system of SYSTEMS) {
+    it.each(sections.map((one) => [one.id, one] as const))(
+      `%s is a design that holds, in ${system}`,
+      async (_, section) => {
+        expect(faultsIn(await newDesign({ sections: [section], system }, worksheetFunctions))).toEqual([]);
+      },
+    );
+
+    it(`hold together too, in ${system}`, async () => {
+      expect(faultsIn(await newDesign({ sections, system }, worksheetFunctions))).toEqual([]);
+    });
+  }
+});
