@@ -178,10 +178,10 @@ class DesignMaker {
   private use(section: Section, { fn, key, label: called, note, with: bound }: Use): void {
     const { rows } = this;
     const definition = findDefinition(fn);
-    const args = inputsOf(definition).map(({ name }) => {
-      const to = bound[name];
-      if (to?.startsWith('"')) return to;
-      return this.texts.get(to ?? name) ?? '';
+    const args = inputsOf(definition).map(({ name, optional }) => {
+      const to = bound[name] ?? (optional ? undefined : name);
+      if (to === undefined || to.startsWith('"')) return to ?? '';
+      return this.texts.get(to) ?? '';
     });
     const call = { definition, args };
     const written = resultRows(rows, call, { label: called, note, name: cellName(key) });
@@ -273,7 +273,9 @@ function argumentFor(
   const uses = section.parts.filter((part) => part.type === 'use');
   for (const part of like ? [{ fn: like[0], with: { [like[1]]: key } }] : uses) {
     const definition = findDefinition(part.fn);
-    const index = inputsOf(definition).findIndex(({ name }) => ((part.with as Use['with'])[name] ?? name) === key);
+    const index = inputsOf(definition).findIndex(
+      ({ name, optional }) => ((part.with as Use['with'])[name] ?? (optional ? undefined : name)) === key,
+    );
     const input = inputsOf(definition)[index];
     if (input) return { definition, input, index };
   }

@@ -29,13 +29,10 @@ describe('the sections', () => {
       const keys = new Set(Object.keys(inputs));
       for (const part of parts) {
         if (part.type === 'use') {
-          const { inputs: args } = { inputs: inputsOf(findDefinition(part.fn)) };
+          const args = inputsOf(findDefinition(part.fn));
           for (const { name, optional } of args) {
-            const to = part.with[name] ?? name;
-            const isBound = keys.has(to) || to.startsWith('"');
-            expect(isBound || (optional && part.with[name] === undefined), `${id} ${part.fn} ${name}`).toBe(
-              true,
-            );
+            const to = part.with[name] ?? (optional ? '""' : name);
+            expect(keys.has(to) || to.startsWith('"'), `${id} ${part.fn} ${name}`).toBe(true);
           }
           for (const name of Object.keys(part.with)) expect(args.map((one) => one.name)).toContain(name);
         }

@@ -1,4 +1,4 @@
-import { spare, use, type Section } from './section';
+import { spare, calls, type Section } from './section';
 
 export const cost: Section = {
   id: 'cost',
@@ -10,7 +10,7 @@ export const cost: Section = {
     meltTemp: { first: '220 °C' },
     moldTemp: { first: '40 °C' },
     ejectTemp: { first: '60 °C' },
-    fillTime: { first: '1 s' },
+    fillTime: { first: '1.5 s' },
     hold: { first: '4 s', label: 'Holding pressure' },
     handling: { first: '25 s', label: 'Opening, taking out, closing' },
     moldCost: { first: 1800 },
@@ -19,15 +19,20 @@ export const cost: Section = {
     cavities: { first: 1 },
     shotMass: { first: '8 g' },
     priceByMass: { first: '3.2/kg', label: 'Price of the resin' },
-    targetCost: { first: 6, label: 'What a part may cost', note: 'By the offer.', like: ['COST.BREAKEVEN', 'partCostA'] },
+    targetCost: {
+      first: 6,
+      label: 'What a part may cost',
+      note: 'By the offer.',
+      like: ['COST.BREAKEVEN', 'partCostA'],
+    },
   },
   parts: [
-    use('COOL.TIME', 'coolTime', 'Cooling time', 'Until the middle of the wall can be ejected.'),
-    use('COST.CYCLE', 'cycle', 'Cycle', 'By hand, one shot after another.', {
+    calls('COOL.TIME', 'coolTime', 'Cooling time', 'Until the middle of the wall can be ejected.'),
+    calls('COST.CYCLE', 'cycle', 'Cycle', 'By hand, one shot after another.', {
       fill: 'fillTime',
       cool: 'coolTime',
     }),
-    use('COST.PART', 'partCost', 'Cost of a part', 'Mold, press and resin.'),
+    calls('COST.PART', 'partCost', 'Cost of a part', 'Mold, press and resin.'),
     spare('Cost', 'target_cost/part_cost', 'Does not hold: more parts, more cavities or a simpler mold.'),
   ],
 };

@@ -1,4 +1,4 @@
-import { holds, use, type Section } from './section';
+import { holds, calls, type Section } from './section';
 
 export const cutters: Section = {
   id: 'cutters',
@@ -12,7 +12,7 @@ export const cutters: Section = {
     spindleLimit: { first: '10000 rpm', label: 'Fastest speed of the spindle', like: ['CUT.RPM', 'limit'] },
   },
   parts: [
-    use('CUT.SPEED', 'cutSpeed', 'Cutting speed', 'To start with, by the table; carbide, milling.', {
+    calls('CUT.SPEED', 'cutSpeed', 'Cutting speed', 'To start with, by the table; carbide, milling.', {
       metal: 'workMetal',
       tool: '"carbide"',
       operation: '"mill"',

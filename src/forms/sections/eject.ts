@@ -1,4 +1,4 @@
-import { holds, spare, use, worked, type Section } from './section';
+import { holds, spare, calls, worked, type Section } from './section';
 
 export const eject: Section = {
   id: 'eject',
@@ -8,7 +8,7 @@ export const eject: Section = {
     'Pins and plates close fast: keep hands out while anything can move, and lock the press out before reaching in.',
   inputs: {
     resin: { first: 'PP' },
-    modulus: { first: '0.8 GPa', label: 'Modulus of the part when ejected' },
+    partModulus: { first: '0.8 GPa', label: 'Modulus of the part when ejected' },
     expansion: { first: '0.00012 1/K', label: 'Expansion of the resin' },
     solidifyTemp: { first: '120 °C' },
     ejectTemp: { first: '60 °C' },
@@ -20,23 +20,29 @@ export const eject: Section = {
     coreArea: { first: '314 mm²', label: 'Closed end of the core' },
     ejectMargin: { first: 1.5, label: 'Margin on the force', like: ['EJECT.TOTAL', 'margin'] },
     pinDia: { first: '4 mm' },
-    pins: { first: 6 },
+    pins: {
+      first: 6,
+      label: 'Pins',
+      note: 'As many as there is room for.',
+      like: ['EJECT.PINPRESSURE', 'pins'],
+    },
     unguidedLength: { first: '60 mm', label: 'Pin between its guides' },
     allowPressure: { first: '20 MPa', label: 'Pressure that the part bears' },
     allowShear: { first: '12 MPa', label: 'Shear that its wall bears' },
     radialGap: { first: '0.008 mm', label: 'Gap around a pin' },
   },
   parts: [
-    use('EJECT.STRAIN', 'shrinkStrain', 'Strain by shrinking on', 'Held by the core.'),
-    use('EJECT.GRIP', 'grip', 'Grip on the core', 'Pressure of the part that shrank on.', {
+    calls('EJECT.STRAIN', 'shrinkStrain', 'Strain by shrinking on', 'Held by the core.'),
+    calls('EJECT.GRIP', 'grip', 'Grip on the core', 'Pressure of the part that shrank on.', {
+      modulus: 'partModulus',
       strain: 'shrinkStrain',
       radius: 'coreRadius',
     }),
-    use('EJECT.FORCE', 'stripForce', 'Force to strip it', 'By friction.', {
+    calls('EJECT.FORCE', 'stripForce', 'Force to strip it', 'By friction.', {
       draft: 'coreDraft',
       friction: 'ejectFriction',
     }),
-    use(
+    calls(
       'EJECT.VACUUM',
       'vacuumForce',
       'Force of the vacuum',
@@ -49,17 +55,17 @@ export const eject: Section = {
       'eject_margin*(strip_force+vacuum_force)',
       'force',
     ),
-    use('EJECT.PINCOUNT', 'pinCount', 'Pins needed', 'For pressure under them and shear beside them.', {
+    calls('EJECT.PINCOUNT', 'pinCount', 'Pins needed', 'For pressure under them and shear beside them.', {
       force: 'ejectForce',
     }),
     spare('Pins', 'pins/pin_count', 'Does not hold: more or larger pins, or they push through.'),
-    use('PIN.BUCKLE', 'pinLoad', 'Load at which a pin buckles', 'Divide by your load.'),
+    calls('PIN.BUCKLE', 'pinLoad', 'Load at which a pin buckles', 'Divide by your load.'),
     spare(
       'Pins in buckling',
       'pin_load/(eject_force/pins)',
       'Does not hold: guide them longer, or step them.',
     ),
-    use('PIN.FLASH', 'pinFlash', 'Gap to spare before the melt flashes', 'Negative: it will.'),
+    calls('PIN.FLASH', 'pinFlash', 'Gap to spare before the melt flashes', 'Negative: it will.'),
     holds('Pins without flash', 'pin_flash>=0', 'Does not hold: a closer fit around the pin.'),
   ],
 };

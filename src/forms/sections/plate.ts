@@ -1,4 +1,4 @@
-import { spare, use, worked, type Section } from './section';
+import { spare, calls, worked, type Section } from './section';
 
 export const plate: Section = {
   id: 'plate',
@@ -10,7 +10,7 @@ export const plate: Section = {
     cavityPressure: { first: '20 MPa', note: 'Pressure of the melt in the cavity, as the press makes it.' },
     plateMetal: { first: 'P20', label: 'Metal of the plate' },
     span: { first: '120 mm', label: 'Span between the rails' },
-    plateWidth: { first: '140 mm', label: 'Width of the plate' },
+    plateWidth: { first: '130 mm', label: 'Width of the plate' },
     thickness: { first: '46 mm', label: 'Thickness of the plate' },
     loadLength: { first: '30 mm', label: 'Cavity along the span' },
     loadWidth: { first: '20 mm', label: 'Cavity across' },
@@ -21,12 +21,12 @@ export const plate: Section = {
     pillarMetal: { first: '4140' },
   },
   parts: [
-    use('PLATE.SAG', 'plateSag', 'Sag without pillars', 'Opens the parting line by as much.', {
+    calls('PLATE.SAG', 'plateSag', 'Sag without pillars', 'Opens the parting line by as much.', {
       width: 'plateWidth',
       pressure: 'cavityPressure',
       metal: 'plateMetal',
     }),
-    use('PLATE.THICKNESS', 'thicknessNeeded', 'Thickness for the sag allowed', 'Without pillars.', {
+    calls('PLATE.THICKNESS', 'thicknessNeeded', 'Thickness for the sag allowed', 'Without pillars.', {
       width: 'plateWidth',
       pressure: 'cavityPressure',
       metal: 'plateMetal',
@@ -43,7 +43,7 @@ export const plate: Section = {
       'MOLD.SEAT.PUSH(cavity_pressure,load_length*load_width,,units)',
       'force',
     ),
-    use(
+    calls(
       'PLATE.PILLAR',
       'pillarGive',
       'Shortening of the pillars',

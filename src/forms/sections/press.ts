@@ -1,4 +1,4 @@
-import { holds, spare, use, type Section } from './section';
+import { holds, spare, calls, type Section } from './section';
 
 export const press: Section = {
   id: 'press',
@@ -23,13 +23,14 @@ export const press: Section = {
     hand: { first: '25 mm', label: 'Room for the hand' },
   },
   parts: [
-    use(
+    calls(
       'PRESS.INJECTION',
       'meltPressure',
       'Melt pressure of the press',
       'Air pressure times the ratio of the areas, less drag.',
+      { efficiency: 'efficiency' },
     ),
-    use(
+    calls(
       'CLAMP.PRESSURE',
       'cavityPressure',
       'Cavity pressure to design for',
@@ -38,18 +39,20 @@ export const press: Section = {
         availablePressure: 'meltPressure',
       },
     ),
-    use(
+    calls(
       'CLAMP.SPARE',
       'clampSpare',
       'Clamp force over opening force',
       'The opening force is pressure on the projected area.',
     ),
     spare('Clamp', 'clamp_spare', 'Does not hold: the mold opens under pressure and flashes.'),
-    use('PRESS.MELTVOLUME', 'meltVolume', 'Melt of the shot', 'Melt takes more room than the part.'),
-    use('PRESS.SHOT', 'shotVolume', 'Melt that the press gives', 'Usable part of the stroke.'),
+    calls('PRESS.MELTVOLUME', 'meltVolume', 'Melt of the shot', 'Melt takes more room than the part.'),
+    calls('PRESS.SHOT', 'shotVolume', 'Melt that the press gives', 'Usable part of the stroke.'),
     spare('Shot', 'shot_volume/melt_volume', 'Does not hold: a larger plunger, which makes less pressure.'),
-    use('PRESS.DAYLIGHT', 'daylight', 'Room left to take the part out', 'Negative: it does not come out.'),
+    calls('PRESS.DAYLIGHT', 'daylight', 'Room left to take the part out', 'Negative: it does not come out.', {
+      hand: 'hand',
+    }),
     holds('Daylight', 'daylight>=0', 'Does not hold: a lower mold or a press that opens farther.'),
-    use('PRESS.AIRUSE', 'airUse', 'Air for one cycle', 'Free air for one double stroke.'),
+    calls('PRESS.AIRUSE', 'airUse', 'Air for one cycle', 'Free air for one double stroke.'),
   ],
 };

@@ -1,4 +1,4 @@
-import { spare, use, worked, type Section } from './section';
+import { spare, calls, worked, type Section } from './section';
 
 export const runner: Section = {
   id: 'runner',
@@ -13,22 +13,29 @@ export const runner: Section = {
     wall: { first: '1.5 mm' },
     fraction: { first: 0.6, label: 'Gate, part of the wall' },
     cavityVolume: { first: '8 cm³', label: 'Volume to fill' },
-    fillTime: { first: '1 s' },
-    consistency: { first: '3000 Pa·s^n', note: 'From the resin’s flow curve at its melt temperature.' },
+    fillTime: { first: '1.5 s' },
+    consistency: { first: '1000 Pa·s^n', note: 'From the resin’s flow curve at its melt temperature.' },
     powerIndex: { first: 0.35, note: 'From the same curve.' },
     meltPressure: { first: '20 MPa', note: 'What the press makes.', like: ['PRESS.AIRBORE', 'meltPressure'] },
     ventLand: { first: '1.5 mm', label: 'Land of a vent' },
     overpressure: { first: '0.02 MPa', label: 'Pressure of the air driven out' },
-    ventTotal: { first: '14 mm', label: 'Vents cut, all widths together', note: 'All that lead out of the cavity.', like: ['FILL.VENTFLOW', 'width'] },
+    ventTotal: {
+      first: '80 mm',
+      label: 'Vents cut, all widths together',
+      note: 'All that lead out of the cavity.',
+      like: ['FILL.VENTFLOW', 'width'],
+    },
   },
   parts: [
-    use('FILL.RUNNER', 'runnerDia', 'Runner diameter', 'Start here: a runner is opened, never closed.', {
+    calls('FILL.RUNNER', 'runnerDia', 'Runner diameter', 'Start here: a runner is opened, never closed.', {
       length: 'runnerLength',
     }),
-    use('FILL.GATE', 'gateDepth', 'Gate depth', 'Start thin: steel that is still there can be cut.', {}),
+    calls('FILL.GATE', 'gateDepth', 'Gate depth', 'Start thin: steel that is still there can be cut.', {
+      fraction: 'fraction',
+    }),
     worked('fillFlow', 'Flow while it fills', 'Volume over time.', 'cavity_volume/fill_time', 'flow'),
     worked('runnerRadius', 'Radius of the runner', 'Half of it.', 'runner_dia/2', 'length'),
-    use('FILL.TUBEDROP', 'runnerDrop', 'Pressure that the runner takes', 'Of what the press makes.', {
+    calls('FILL.TUBEDROP', 'runnerDrop', 'Pressure that the runner takes', 'Of what the press makes.', {
       flow: 'fillFlow',
       radius: 'runnerRadius',
       length: 'runnerLength',
@@ -38,8 +45,8 @@ export const runner: Section = {
       '0.5*melt_pressure/runner_drop',
       'Does not hold: a larger or shorter runner.',
     ),
-    use('FILL.VENT', 'ventDepth', 'Vent depth', 'Deeper ones flash.'),
-    use('FILL.VENTWIDTH', 'ventNeeded', 'Width of vents needed', 'All together.', {
+    calls('FILL.VENT', 'ventDepth', 'Vent depth', 'Deeper ones flash.'),
+    calls('FILL.VENTWIDTH', 'ventNeeded', 'Width of vents needed', 'All together.', {
       airVolume: 'cavityVolume',
       depth: 'ventDepth',
       land: 'ventLand',

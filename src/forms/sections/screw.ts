@@ -1,4 +1,4 @@
-import { spare, use, type Section } from './section';
+import { spare, calls, type Section } from './section';
 
 export const screw: Section = {
   id: 'screw',
@@ -16,24 +16,28 @@ export const screw: Section = {
     nutStrength: { first: '1000 MPa', label: 'Strength of the tapped part' },
   },
   parts: [
-    use('SCREW.CLASSLOAD', 'screwPreload', 'Preload', 'What one screw clamps with.'),
-    use(
+    calls('SCREW.CLASSLOAD', 'screwPreload', 'Preload', 'What one screw clamps with.', {
+      fraction: 'fraction',
+    }),
+    calls(
       'SCREW.TORQUE',
       'screwTorque',
       'Tightening torque',
       'Scatters by 30 % and more with the friction of the thread.',
       {
         preload: 'screwPreload',
+        k: 'k',
       },
     ),
-    use(
+    calls(
       'SCREW.MAXTORQUE',
       'maxTorque',
       'Torque that screw and thread bear',
       'The lower of screw and tapped hole.',
+      { k: 'k' },
     ),
     spare('Torque', 'max_torque/screw_torque', 'Does not hold: more engagement, or less preload.'),
-    use(
+    calls(
       'THREAD.ENGAGE',
       'engageNeeded',
       'Engagement at which the screw breaks first',
@@ -44,10 +48,10 @@ export const screw: Section = {
       'engagement/engage_needed',
       'Does not hold: a longer screw, or a wire thread insert.',
     ),
-    use('TAP.DRILL', 'tapDrill', 'Tap drill', 'For a cut thread.'),
-    use('SCREW.CLEARANCE', 'clearanceHole', 'Clearance hole', 'Normal fit.'),
-    use('SCREW.BORE', 'boreDia', 'Counterbore, diameter', 'For a socket head.', { what: '"dia"' }),
-    use('SCREW.BORE', 'boreDepth', 'Counterbore, depth', 'The head ends below the face.', {
+    calls('TAP.DRILL', 'tapDrill', 'Tap drill', 'For a cut thread.'),
+    calls('SCREW.CLEARANCE', 'clearanceHole', 'Clearance hole', 'Normal fit.'),
+    calls('SCREW.BORE', 'boreDia', 'Counterbore, diameter', 'For a socket head.', { what: '"dia"' }),
+    calls('SCREW.BORE', 'boreDepth', 'Counterbore, depth', 'The head ends below the face.', {
       what: '"depth"',
     }),
   ],

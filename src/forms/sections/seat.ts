@@ -1,4 +1,4 @@
-import { holds, use, type Section } from './section';
+import { holds, calls, type Section } from './section';
 
 export const seat: Section = {
   id: 'seat',
@@ -24,16 +24,16 @@ export const seat: Section = {
     touchTol: { first: '0.01 mm', label: 'Tolerance of touching off' },
   },
   parts: [
-    use('SEAT.PUSH', 'seatPush', 'Push of the melt on the insert', 'Everything below rests on it.', {
+    calls('SEAT.PUSH', 'seatPush', 'Push of the melt on the insert', 'Everything below rests on it.', {
       pressure: 'cavityPressure',
     }),
-    use('SEAT.FORCE', 'seatForce', 'Force on the seat', 'All around, square to the flank.', {
+    calls('SEAT.FORCE', 'seatForce', 'Force on the seat', 'All around, square to the flank.', {
       push: 'seatPush',
     }),
-    use('SEAT.FREEDRAFT', 'freeDraft', 'Draft that lets go by itself', 'Any smaller draft locks.', {
+    calls('SEAT.FREEDRAFT', 'freeDraft', 'Draft that lets go by itself', 'Any smaller draft locks.', {
       friction: 'releaseFriction',
     }),
-    use(
+    calls(
       'SEAT.RELEASE',
       'seatRelease',
       'Push that breaks it loose',
@@ -41,9 +41,10 @@ export const seat: Section = {
       {
         push: 'seatPush',
         seatFriction: 'friction',
+        releaseFriction: 'releaseFriction',
       },
     ),
-    use(
+    calls(
       'SEAT.SINK',
       'seatSink',
       'Sink under injection',
@@ -52,13 +53,14 @@ export const seat: Section = {
         push: 'seatPush',
       },
     ),
-    use(
+    calls(
       'SEAT.STEP',
       'witness',
       'Witness step at the face',
       'Positive: the insert ends below the face. A larger milling push makes it smaller.',
       {
         injectionPush: 'seatPush',
+        seatingPush: 'seatingPush',
       },
     ),
     holds(
@@ -66,7 +68,7 @@ export const seat: Section = {
       'ABS(witness)<MOLD.UNIT.CONVERT(0.05,"mm",units)',
       'Does not hold: mill with more push, or drive the insert home harder before.',
     ),
-    use(
+    calls(
       'FLUSH.STOCK',
       'flushStock',
       'Stock to leave for milling flush',

@@ -31,7 +31,7 @@ export interface SectionInput {
 
 export type Part = Use | Worked | Verdict | Table;
 
-/** A function; an argument that has the name of a key takes it. */
+/** A function; an argument that has the name of a key takes it, an optional one only where that is said. */
 export interface Use {
   readonly type: 'use';
   readonly fn: string;
@@ -77,7 +77,7 @@ export interface TableColumn {
   readonly kind: Kind | 'text';
 }
 
-export const use = (
+export const calls = (
   fn: string,
   key: string,
   label: string,

@@ -1,4 +1,4 @@
-import { spare, use, worked, type Section } from './section';
+import { spare, calls, worked, type Section } from './section';
 
 export const spring: Section = {
   id: 'spring',
@@ -20,24 +20,25 @@ export const spring: Section = {
     lift: { first: '5 mm', label: 'Lift of the insert', like: ['SEAT.CLEAR', 'lift'] },
   },
   parts: [
-    use('SPRING.RATE', 'springRate', 'Rate', 'Of the wire and the coils that work.', {
+    calls('SPRING.RATE', 'springRate', 'Rate', 'Of the wire and the coils that work.', {
       material: 'springMaterial',
     }),
-    use(
+    calls(
       'SPRING.HOLD',
       'springHold',
       'Preload that keeps the insert home',
       'Its weight and the drag, with a margin.',
     ),
-    use('SPRING.PRELOAD', 'springPreload', 'Preload in the pocket', 'A thicker shim gives more.', {
+    calls('SPRING.PRELOAD', 'springPreload', 'Preload in the pocket', 'A thicker shim gives more.', {
       rate: 'springRate',
+      shim: 'shim',
     }),
     spare(
       'Keeps the insert home',
       'spring_preload/spring_hold',
       'Does not hold: a thicker shim or a stronger spring.',
     ),
-    use(
+    calls(
       'SPRING.SHIM',
       'shimNeeded',
       'Shim for just that preload',
@@ -54,19 +55,19 @@ export const spring: Section = {
       'pocket_length-shim-lift',
       'length',
     ),
-    use('SPRING.FORCE', 'liftedForce', 'Force at full lift', 'The ejection works against it.', {
+    calls('SPRING.FORCE', 'liftedForce', 'Force at full lift', 'The ejection works against it.', {
       rate: 'springRate',
       length: 'liftedLength',
     }),
-    use('SPRING.SOLID', 'solidLength', 'Solid length', 'Coil on coil.'),
-    use(
+    calls('SPRING.SOLID', 'solidLength', 'Solid length', 'Coil on coil.'),
+    calls(
       'SPRING.TRAVEL',
       'springTravel',
       'Lift that it allows',
       'Before it is solid, a tenth kept in reserve.',
     ),
     spare('Lift', 'spring_travel/lift', 'Does not hold: the spring goes solid before the insert is up.'),
-    use('SPRING.MARGIN', 'springMargin', 'Yield over stress at full lift', 'Below 1 it sets.', {
+    calls('SPRING.MARGIN', 'springMargin', 'Yield over stress at full lift', 'Below 1 it sets.', {
       force: 'liftedForce',
       material: 'springMaterial',
     }),
