@@ -6,6 +6,7 @@ import type {
   StyleDescription,
 } from '../package/description';
 import { heightOf } from './textHeight';
+import { CHECK } from '../derive/native';
 import { HEAD_ROWS, VALUES, type Block, type WorkingLine } from './working';
 
 export const WORKING_STYLES: Readonly<Record<string, StyleDescription>> = {
@@ -20,6 +21,7 @@ const WIDTHS = { says: 38, symbol: 9, equation: 46, value: 15 } as const;
 /** More would print too small to read. */
 const COLUMNS_A_PAGE = 8;
 const GRAY = '#9AA5AD';
+const GRAYED = { font: { color: GRAY, italic: true } } as const;
 const RED = '#B3261E';
 
 /** The working as a sheet that a person follows from line to line. */
@@ -66,9 +68,14 @@ export function describeWorking(
         block.columns.flatMap(({ lines }) => lines[i]?.texts ?? []),
         text,
       );
-      conditions.push(...conditionsOf(line, block.row, last, width));
     });
+    conditions.push(...casesOf(block, width));
   }
+  const values = `D5:${columnLetters(VALUES + widest - 1)}${last}`;
+  conditions.push(
+    { cells: values, when: `AND(ISERROR(D5),$A5="${CHECK}")`, style: { font: { color: RED, bold: true } } },
+    { cells: values, when: 'ISERROR(D5)', style: GRAYED },
+  );
   return {
     name,
     state,
@@ -143,22 +150,21 @@ function lineCells(
   else if (constant !== '' || isResult) cells[last] = { value: constant, style };
 }
 
-/** Lines of a case that does not hold are gray; refusals, and what they reach, are red. */
-function conditionsOf(
-  { only, role }: WorkingLine,
-  block: number,
-  row: number,
-  width: number,
-): ConditionDescription[] {
-  const cells = `D${row}:${columnLetters(VALUES + width - 1)}${row}`;
-  const asked = only.map((line) => `D${block + HEAD_ROWS + line}`);
-  const gray = { font: { color: GRAY, italic: true } };
-  return [
-    ...(asked.length > 0 ? [{ cells, when: `NOT(OR(${asked.join(',')}))`, style: gray }] : []),
-    {
-      cells,
-      when: `ISERROR(D${row})`,
-      style: role === 'check' ? { font: { color: RED, bold: true } } : gray,
-    },
-  ];
+/** Lines of a case that does not hold are gray: those one under another that count in the same cases as one rule. */
+function casesOf({ row, columns }: Block, width: number): ConditionDescription[] {
+  const lines = columns[0]?.lines ?? [];
+  const runs: { from: number; to: number; only: readonly number[] }[] = [];
+  lines.forEach(({ only }, i) => {
+    const run = runs.at(-1);
+    if (run?.to === i - 1 && run.only.join() === only.join()) run.to = i;
+    else runs.push({ from: i, to: i, only });
+  });
+  const at = (line: number): number => row + HEAD_ROWS + line;
+  return runs
+    .filter(({ only }) => only.length > 0)
+    .map(({ from, to, only }) => ({
+      cells: `D${at(from)}:${columnLetters(VALUES + width - 1)}${at(to)}`,
+      when: `NOT(OR(${only.map((line) => `D$${at(line)}`).join(',')}))`,
+      style: GRAYED,
+    }));
 }

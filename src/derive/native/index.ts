@@ -43,7 +43,7 @@ export type { Content, NativeArgument, NativeUnits } from './arguments';
 export { arrayColumns, inlineLength, inlineText, letText, oneCell, type OneCell } from './forms';
 export { entryText, type Guard } from './arguments';
 export type { NativeCall, NativePart, PartWords } from './parts';
-export { rowsOf, type NativeRow, type NativeRows } from './rows';
+export { CHECK, rowsOf, type NativeRow, type NativeRows } from './rows';
 export { isPart, partMark, putColumns, putParts, tablesIn } from './marks';
 export { DataTables } from './tables';
 

@@ -33,6 +33,9 @@ interface Line extends Omit<NativeRow, 'only'> {
 type Closing = (order: readonly Line[]) => Line[];
 
 const BARE = { equation: '', symbol: '', unit: '""' } as const;
+/** What a line says that asks whether something is refused. */
+export const CHECK = 'Check';
+
 /** A question that the words of a variant have answered. */
 const NEVER = '0';
 
@@ -92,7 +95,7 @@ class Checks {
     if (present !== undefined) return present;
     const name = `c${this.lines.length}`;
     this.known.set(key, name);
-    this.lines.push({ ...BARE, name, role: 'check', says: 'Check', equation: `else refused: ${says}`, text });
+    this.lines.push({ ...BARE, name, role: 'check', says: CHECK, equation: `else refused: ${says}`, text });
     return name;
   }
 }
