@@ -4,6 +4,7 @@ const CssPlugin = require('mini-css-extract-plugin');
 const CopyPlugin = require('copy-webpack-plugin');
 const MinimizerPlugin = require('minimizer-webpack-plugin');
 const { root, dist, resolve, typescript, styles, samples, help } = require('./shared');
+const offline = require('./plugins/offline');
 const onePage = require('./plugins/onePage');
 
 /** The workbook page: static files that any server can hand out. */
@@ -40,11 +41,13 @@ module.exports = (_env, argv = {}) => ({
     new HtmlPlugin({ template: path.join(root, 'src/page/index.html') }),
     new CssPlugin({ filename: '[name].[contenthash:8].css' }),
     new CopyPlugin({
-      patterns: [path.join(root, 'src/page/icon.svg')],
+      patterns: ['icon.svg', 'moldsheet.webmanifest'].map((file) => path.join(root, 'src/page', file)),
     }),
     samples,
     help,
     onePage,
+    // A page that is built anew at every change is served as it is.
+    ...(argv.mode === 'development' ? [] : [offline]),
   ],
   performance: { hints: false },
 });

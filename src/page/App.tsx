@@ -17,6 +17,9 @@ import { darkTheme, lightTheme } from '../panel/theme';
 import { AppBar } from './AppBar';
 import { CalculationBars } from './CalculationBars';
 import { EntryDialog } from './EntryDialog';
+import { NARROW, useNarrow } from './narrow';
+import type { Newer } from './offline/newer';
+import { PageBars } from './PageBars';
 import type { Session } from './session';
 import { onDarkChange, prefersDark } from './theme';
 import { useFileDrop } from './useFileDrop';
@@ -26,7 +29,22 @@ const useStyles = makeStyles({
   messages: { flexShrink: 0 },
   desk: { display: 'flex', flexGrow: 1, minHeight: 0 },
   grid: { flexGrow: 1, minWidth: 0 },
-  panel: { flexShrink: 0, width: '340px', borderLeft: `1px solid ${tokens.colorNeutralStroke2}` },
+  panel: {
+    flexShrink: 0,
+    width: '340px',
+    borderLeft: `1px solid ${tokens.colorNeutralStroke2}`,
+    // From below, so that the cell that it speaks of stays in view.
+    [NARROW]: {
+      position: 'fixed',
+      zIndex: 1000,
+      inset: 'auto 0 0',
+      width: 'auto',
+      height: '58%',
+      borderLeft: 'none',
+      borderTop: `2px solid ${tokens.colorBrandStroke1}`,
+      boxShadow: tokens.shadow28,
+    },
+  },
   drop: {
     position: 'fixed',
     zIndex: 2000,
@@ -47,6 +65,7 @@ interface Props {
   readonly functions: readonly WorksheetFunction[];
   /** File names. */
   readonly samples: readonly string[];
+  readonly newer: Newer;
   /** The grid's element, made once and outside of React. */
   readonly gridElement: HTMLElement;
 }
@@ -60,10 +79,10 @@ export function App(props: Props) {
   );
 }
 
-function Desk({ session, host, functions, samples, gridElement }: Props) {
+function Desk({ session, host, functions, samples, gridElement, newer }: Props) {
   const styles = useStyles();
   const state = useSyncExternalStore(session.subscribe, () => session.state);
-  const [panelOpen, setPanelOpen] = useState(true);
+  const [panelOpen, setPanelOpen] = useState(!useNarrow());
   const [page, setPage] = useState('functions');
   const dropping = useFileDrop((file) => void session.openFile(file));
 
@@ -111,6 +130,7 @@ function Desk({ session, host, functions, samples, gridElement }: Props) {
             />
           </MessageBar>
         )}
+        <PageBars session={session} state={state} newer={newer} />
         <CalculationBars session={session} state={state} />
         <CheckBar
           files={session.files}

@@ -1,6 +1,7 @@
 import {
   Button,
   makeStyles,
+  mergeClasses,
   Menu,
   MenuDivider,
   MenuItem,
@@ -13,6 +14,7 @@ import {
 } from '@fluentui/react-components';
 import { useState } from 'react';
 import { chooseFile } from './files';
+import { NARROW } from './narrow';
 import { PrintDialog } from './PrintDialog';
 import { sampleTitle } from './samples';
 import type { Session, SessionState } from './session';
@@ -27,8 +29,14 @@ const useStyles = makeStyles({
     padding: '0 12px',
     borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
     backgroundColor: tokens.colorNeutralBackground2,
+    [NARROW]: { flexWrap: 'wrap', height: 'auto', padding: '4px 6px' },
   },
-  button: { minWidth: 'auto', fontWeight: tokens.fontWeightRegular },
+  button: {
+    minWidth: 'auto',
+    flexShrink: 0,
+    fontWeight: tokens.fontWeightRegular,
+    [NARROW]: { paddingInline: '7px' },
+  },
   icon: { width: '22px', height: '22px' },
   name: {
     margin: '0 12px 0 6px',
@@ -43,7 +51,11 @@ const useStyles = makeStyles({
     textOverflow: 'ellipsis',
     whiteSpace: 'nowrap',
     textAlign: 'center',
+    // Beside the name of the program, above the buttons.
+    [NARROW]: { order: -1, flexBasis: '25%', textAlign: 'right' },
   },
+  first: { [NARROW]: { order: -2 } },
+  panel: { [NARROW]: { order: -1 } },
   state: { color: tokens.colorNeutralForeground3 },
 });
 
@@ -61,8 +73,8 @@ export function AppBar({ session, state, samples, panelOpen, onPanel }: Props) {
   const [printing, setPrinting] = useState(false);
   return (
     <header className={styles.bar}>
-      <img src="icon.svg" alt="" className={styles.icon} />
-      <h1 className={styles.name}>Moldsheet</h1>
+      <img src="icon.svg" alt="" className={mergeClasses(styles.icon, styles.first)} />
+      <h1 className={mergeClasses(styles.name, styles.first)}>Moldsheet</h1>
       <Button
         className={styles.button}
         appearance="subtle"
@@ -133,7 +145,7 @@ export function AppBar({ session, state, samples, panelOpen, onPanel }: Props) {
         <Text className={styles.state}>{unsaved ? ' – not saved to a file' : ''}</Text>
       </div>
       <ToggleButton
-        className={styles.button}
+        className={mergeClasses(styles.button, styles.panel)}
         appearance="subtle"
         checked={panelOpen}
         onClick={() => {

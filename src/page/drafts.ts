@@ -15,6 +15,12 @@ export interface Draft {
   readonly typed: readonly TypedCell[];
 }
 
+/** A workbook to go on with. */
+export interface Resumed extends Draft {
+  /** Another tab has it open: here it is only read. */
+  readonly isHeldElsewhere: boolean;
+}
+
 /** A draft as it is stored: what the journal says after its number comes on top. */
 interface StoredDraft extends Omit<Draft, 'typed'> {
   readonly notes: number;
@@ -34,21 +40,31 @@ export class DraftKeeper {
   private readonly journal = new Journal(localStorage);
   private release: () => void = () => undefined;
 
-  /** The workbook to go on with: that of this tab before a reload, else the last unsaved one of a closed tab. */
-  async resume(): Promise<Draft | undefined> {
+  /**
+   * The workbook to go on with: that of this tab before a reload, else the last unsaved one of a closed tab. A tab that
+   * was made as the double of another finds its workbook held there.
+   */
+  async resume(): Promise<Resumed | undefined> {
     const own = sessionStorage.getItem(CURRENT);
-    if (own !== null && (await this.hold(own, HANDOVER_MS[wasReloaded() ? 'reload' : 'other']))) {
+    if (own !== null) {
+      const patience = AbortSignal.timeout(HANDOVER_MS[wasReloaded() ? 'reload' : 'other']);
+      const held = await this.hold(own, patience);
       const draft = await this.read(own);
-      if (draft) return draft;
+      if (draft) return { ...draft, isHeldElsewhere: !held };
     }
     for (const { id } of await this.all()) {
       if (id === this.id || !(await this.hold(id))) continue;
       // The tab that had it may have kept more meanwhile.
       const draft = await this.read(id);
-      if (draft?.unsaved) return draft;
+      if (draft?.unsaved) return { ...draft, isHeldElsewhere: false };
       await this.discard(id);
     }
     return undefined;
+  }
+
+  /** Goes on with a draft as soon as the tab that has it lets go. */
+  async takeOver(id: string, signal: AbortSignal): Promise<Draft | undefined> {
+    return (await this.hold(id, signal)) ? this.read(id) : undefined;
   }
 
   /** Goes on with a draft that another tab left behind; undefined where it is open elsewhere or gone. */
@@ -104,7 +120,7 @@ export class DraftKeeper {
     return { ...draft, ...this.journal.since(draft.id, notes) };
   }
 
-  private async hold(id: string, wait = 0): Promise<boolean> {
+  private async hold(id: string, wait?: AbortSignal): Promise<boolean> {
     const release = await lock(id, wait);
     if (!release) return false;
     this.release();
@@ -127,10 +143,10 @@ const lockName = (id: string) => `moldsheet draft ${id}`;
 /** Locks exist only on a secure address; elsewhere two tabs may meet in one draft. */
 const locks: LockManager | undefined = 'locks' in navigator ? navigator.locks : undefined;
 
-/** Gives back how to let go; undefined where another tab has it. */
-async function lock(id: string, wait: number): Promise<(() => void) | undefined> {
+/** Gives back how to let go; undefined where another tab has it, as long as `wait` lasts. */
+async function lock(id: string, wait: AbortSignal | undefined): Promise<(() => void) | undefined> {
   if (!locks) return () => undefined;
-  const options = wait > 0 ? { signal: AbortSignal.timeout(wait) } : { ifAvailable: true };
+  const options = wait ? { signal: wait } : { ifAvailable: true };
   const manager = locks;
   return new Promise((resolve) => {
     const granted = async (held: Lock | null) => {

@@ -16,6 +16,7 @@ import {
   BuiltInUIPart,
   CellAlertManagerService,
   IUIPartsService,
+  SetCellEditVisibleOperation,
   SetRangeValuesMutation,
   SetSelectionsOperation,
   UniverFormulaEnginePlugin,
@@ -307,7 +308,7 @@ export class Grid {
   private listen(): void {
     const commands = this.injector.get(ICommandService);
     commands.beforeCommandExecuted(({ id, params }) => {
-      if (!id.startsWith('sheet.command.')) return;
+      if (!id.startsWith('sheet.command.') && id !== SetCellEditVisibleOperation.id) return;
       // The grid's own way to stop a command is an exception that it knows.
       if (this.refuses?.({ id, params })) throw new CanceledError();
     });

@@ -8,6 +8,7 @@ import { GridHost } from './host';
 import './page.css';
 import { FIRST_SAMPLE, sampleNames } from './samples';
 import { Session } from './session';
+import { Newer } from './offline/newer';
 import { onDarkChange, prefersDark } from './theme';
 
 const gridElement = document.createElement('div');
@@ -34,6 +35,8 @@ onDarkChange((dark) => {
 const session: Session = new Session(grid, worksheetFunctions);
 const host = new GridHost(grid, worksheetFunctions, session);
 
+const newer = new Newer();
+
 const root = document.getElementById('page');
 if (root) {
   void start(root);
@@ -48,7 +51,14 @@ async function start(element: HTMLElement): Promise<void> {
       functions={worksheetFunctions}
       samples={samples}
       gridElement={gridElement}
+      newer={newer}
     />,
   );
   await session.start(samples.includes(FIRST_SAMPLE) ? FIRST_SAMPLE : undefined);
+  // Behind the first sheet: the files of a whole version are many.
+  await newer.watch(() => {
+    void session.keepNow().finally(() => {
+      location.reload();
+    });
+  });
 }

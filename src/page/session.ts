@@ -21,6 +21,7 @@ import { History, onStep, type Snapshot } from './history';
 import { refusalOf } from './limits';
 import type { PrintPart } from './PrintDialog';
 import type { PrintWish } from './printed';
+import { onlyLooks, READ_ONLY } from './readOnly';
 import { fetchSample } from './samples';
 import { actsOf, freeName, type PageAct } from './structureActs';
 
@@ -46,6 +47,8 @@ export interface SessionState {
   readonly kept: readonly KeptPlace[];
   /** About an entry that its cell's rule does not take. */
   readonly question: EntryQuestion | null;
+  /** Another tab has the workbook open. */
+  readonly readOnly: boolean;
 }
 
 export interface KeptPlace extends SheetPlace {
@@ -74,6 +77,8 @@ export class Session extends Store<SessionState> {
   /** What is kept in the browser is behind what the grid shows. */
   private stale = false;
   private readonly history = new History();
+  /** Waits for another tab to let go of the workbook. */
+  private waiting: AbortController | undefined;
   private timer: ReturnType<typeof setTimeout> | undefined;
 
   constructor(
@@ -90,10 +95,15 @@ export class Session extends Store<SessionState> {
       calculating: false,
       kept: [],
       question: null,
+      readOnly: false,
     });
     this.ids = functions.map(({ id }) => id);
     grid.refuses = (command) => {
       if (this.state.busy) return false;
+      if (this.state.readOnly && !onlyLooks(command)) {
+        this.notify('warning', READ_ONLY);
+        return true;
+      }
       const acts = actsOf(command.id, command.params, grid.actContext(command.params));
       if (acts) {
         void this.change(acts);
@@ -122,7 +132,10 @@ export class Session extends Store<SessionState> {
   /** Goes on where this tab or a closed one was, else with a sample, else with an empty workbook. */
   async start(sample: string | undefined): Promise<void> {
     const draft = await this.drafts.resume().catch(() => undefined);
-    if (draft && (await this.showDraft(draft))) return;
+    if (draft && (await this.showDraft(draft))) {
+      if (draft.isHeldElsewhere) this.onlyRead(draft.id);
+      return;
+    }
     if (sample === undefined) await this.openNew();
     else await this.openSample(sample);
     if (this.state.busy) await this.openNew();
@@ -165,6 +178,10 @@ export class Session extends Store<SessionState> {
     await this.grid.finishEditing();
     await this.grid.calculated();
     const bytes = fileOf(this.opened, this.grid, this.ids);
+    if (this.state.readOnly) {
+      download(this.state.fileName, bytes);
+      return;
+    }
     this.drafts.savedToFile();
     download(this.state.fileName, bytes);
     this.set({ unsaved: false, inBrowser: false });
@@ -239,9 +256,33 @@ export class Session extends Store<SessionState> {
     return name;
   }
 
+  /** Goes on with a copy of a workbook that another tab has open. */
+  async takeCopy(): Promise<void> {
+    await this.drafts.start();
+    this.waiting?.abort();
+    this.set({ readOnly: false, unsaved: true, inBrowser: false, notice: null });
+    await this.keepNow();
+  }
+
+  /** Keeps the workbook in the browser as it stands, before the page goes. */
+  async keepNow(): Promise<void> {
+    this.stale = !this.state.readOnly;
+    await this.keep();
+  }
+
+  /** Shows what another tab has open, until that tab is closed. */
+  private onlyRead(id: string): void {
+    this.set({ readOnly: true, notice: null });
+    this.waiting = new AbortController();
+    void this.drafts.takeOver(id, this.waiting.signal).then(async (draft) => {
+      if (!draft || !(await this.showDraft(draft))) return;
+      this.notify('info', `The other tab was closed: ${draft.fileName} goes on here as it was left there.`);
+    });
+  }
+
   /** Changes the structure of the workbook as it stands: all of its parts follow, or nothing is changed. */
   private async change(acts: readonly PageAct[]): Promise<void> {
-    if (acts.length === 0) return;
+    if (acts.length === 0 || this.state.readOnly) return;
     const place = this.grid.place();
     const before = await this.present();
     let after: Workbook;
@@ -289,7 +330,8 @@ export class Session extends Store<SessionState> {
 
   /** Puts another workbook on the desk; unsaved work of the present one stays in the browser. */
   private async replace(workbook: Workbook, fileName: string): Promise<void> {
-    const left = this.state.unsaved ? this.state.fileName : undefined;
+    const { readOnly, unsaved, fileName: present } = this.state;
+    const left = unsaved && !readOnly ? present : undefined;
     await this.keep();
     await this.drafts.start();
     await this.show(workbook, fileName, false);
@@ -316,9 +358,10 @@ export class Session extends Store<SessionState> {
 
   private async show(workbook: Workbook, fileName: string, unsaved: boolean): Promise<void> {
     this.history.clear();
+    this.waiting?.abort();
     await this.put(workbook);
     const leftBehind = await this.drafts.leftBehind().catch(() => []);
-    this.set({ notice: null, busy: false, fileName, unsaved, inBrowser: false, leftBehind });
+    this.set({ notice: null, busy: false, fileName, unsaved, inBrowser: false, leftBehind, readOnly: false });
     void checkDeskOf(this.files).look(workbook);
   }
 

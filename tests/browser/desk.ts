@@ -54,9 +54,13 @@ export class Desk {
     this.stop();
   }
 
-  /** A person who has never been here. */
+  /** A person who has never been here. The page's files are kept in the browser only where that is what is tried. */
   newcomer(options: BrowserContextOptions = {}): Promise<BrowserContext> {
-    return this.browser.newContext({ viewport: { width: 1280, height: 800 }, ...options });
+    return this.browser.newContext({
+      viewport: { width: 1280, height: 800 },
+      serviceWorkers: 'block',
+      ...options,
+    });
   }
 
   /** A tab with the page, calculated and at rest. */
