@@ -24,21 +24,32 @@ const checksFiles = () =>
     .filter((file) => file.endsWith('.checks.ts'))
     .map((file) => path.join('src/catalogue', file));
 
-/** Writes the pages of help into help/. Their equations use the fonts of the panel, in fonts/. */
+/** The files of help by their names. Their equations use the fonts of the panel, in fonts/. */
+async function helpFiles() {
+  const [{ helpPages }, ...checks] = loadAll(['scripts/help/pages.ts', ...checksFiles()]);
+  const katex = fs.readFileSync(require.resolve('katex/dist/katex.min.css'), 'utf8');
+  return [
+    ...(await helpPages(checks.map((file) => file.default))),
+    ['help/search.js', load('scripts/help/searchScript.ts').searchScript(root)],
+    ['help/help.css', fs.readFileSync(path.join(root, 'scripts/help/help.css'), 'utf8')],
+    ['help/katex.css', onlyWoff2(katex).replaceAll('url(fonts/', 'url(../fonts/')],
+  ];
+}
+
+/** Page and add-in carry the same help: it is made once, but where a build watches. */
+let madeHelp;
+
+/** Writes the pages of help into help/. */
 const help = {
   apply(compiler) {
     const { RawSource } = compiler.webpack.sources;
     const emitted = { name: 'help', stage: compiler.webpack.Compilation.PROCESS_ASSETS_STAGE_ADDITIONAL };
     compiler.hooks.thisCompilation.tap('help', (compilation) => {
       compilation.hooks.processAssets.tapPromise(emitted, async () => {
-        const emit = (name, text) => compilation.emitAsset(name, new RawSource(text), { minimized: true });
-        const [{ helpPages }, ...checks] = loadAll(['scripts/help/pages.ts', ...checksFiles()]);
-        const pages = await helpPages(checks.map((file) => file.default));
-        for (const [name, text] of pages) emit(name, text);
-        emit('help/search.js', load('scripts/help/searchScript.ts').searchScript(root));
-        emit('help/help.css', fs.readFileSync(path.join(root, 'scripts/help/help.css'), 'utf8'));
-        const katex = fs.readFileSync(require.resolve('katex/dist/katex.min.css'), 'utf8');
-        emit('help/katex.css', onlyWoff2(katex).replaceAll('url(fonts/', 'url(../fonts/'));
+        if (compiler.watchMode) madeHelp = undefined;
+        madeHelp ??= helpFiles();
+        for (const [name, text] of await madeHelp)
+          compilation.emitAsset(name, new RawSource(text), { minimized: true });
       });
     });
   },
@@ -67,8 +78,7 @@ const typescript = {
     {
       test: /\.tsx?$/,
       exclude: /node_modules/,
-      loader: 'ts-loader',
-      options: { transpileOnly: true, compilerOptions: { noEmit: false } },
+      loader: path.join(__dirname, 'loaders/typescript.js'),
     },
     {
       test: path.join(root, 'src/core/equations.ts'),

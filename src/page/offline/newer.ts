@@ -22,7 +22,11 @@ export class Newer extends Store<Versions> {
     const { serviceWorker } = navigator;
     // The first version takes over from none: nothing on the page is older than it.
     if (serviceWorker.controller) serviceWorker.addEventListener('controllerchange', changes, { once: true });
-    const registration = await serviceWorker.register('worker.js', { updateViaCache: 'none' });
+    // A browser may be told to keep nothing.
+    const registration = await serviceWorker
+      .register('worker.js', { updateViaCache: 'none' })
+      .catch(() => undefined);
+    if (!registration) return;
     this.registration = registration;
     this.look();
     registration.addEventListener('updatefound', () => {
