@@ -131,6 +131,15 @@ export class Converter {
     return { formulas: [[fitting(text)]], spills: area !== undefined, looksUp, notes };
   }
 
+  /**
+   * A formula that stands in no cell, to be written on another sheet, as seen from a cell.
+   * @throws Unconvertible
+   */
+  elsewhere(formula: string, place: Place): string {
+    this.lists.clear();
+    return fitting(this.expression(formula, place, { far: true, rows: false }).text);
+  }
+
   /** A formula that works along ranges, written for each cell of its own. */
   private cellByCell(
     formula: string,

@@ -22,6 +22,7 @@ export function readEarlierOriginal(xml: string): Original {
   return {
     basis: text(root.attributes['basis']),
     added: childrenOf(root, 'added').map(({ attributes }) => text(attributes['name'])),
+    outside: [],
     cells: childrenOf(root, 'sheet').flatMap(({ attributes: { name }, children }) =>
       children.flatMap(({ attributes }): OriginalCell[] => {
         const place = parseCell(text(attributes['r']));

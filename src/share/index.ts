@@ -6,13 +6,12 @@ import { DataTables } from '../derive/native';
 import { addSheets, withoutCustomXml } from '../package/author';
 import type { Limits } from '../sheet/budget';
 import { recalculate } from '../workbook/recalculate';
-import { tokenize } from '../cells/formulaTokens';
 import { areaAddress, cellAddress, type Area } from '../cells/address';
 import { cellFinder, type Sheet, type Workbook } from '../package/model';
 import { readWorkbook } from '../package';
 import type { CellChange } from '../package/changes';
 import { saveWorkbook } from '../package/save';
-import { callsOurs } from '../package/spelling';
+import { callsOurs, knownFunctions, type KnownFunctions } from '../package/spelling';
 import { basisSheet, SHARE_STYLES, type BasisLine } from './basisSheet';
 import { CalculatedWorkbook, type OurFormula } from '../workbook/calculated';
 import { Converter } from './convert';
@@ -21,6 +20,7 @@ import { FROZEN_FILL, FrozenWatch } from './frozen';
 import { HelperSheets } from './helperSheets';
 import { EARLIER_NAMESPACE } from './earlierOriginal';
 import { contentText, type Original, type OriginalCell } from './original';
+import { OutsideFormulas } from './outside';
 import { RECORD_NAME, recordSheet } from './recordSheet';
 import { NO_FILL } from './restore';
 import { agrees } from '../workbook/agrees';
@@ -89,6 +89,7 @@ class Sharing {
   private readonly references: References;
   /** Cells whose native form did not give their value, by place. */
   private readonly refuted = new Set<string>();
+  private readonly known: KnownFunctions;
 
   constructor(
     private readonly calculated: CalculatedWorkbook,
@@ -97,6 +98,7 @@ class Sharing {
   ) {
     this.workbook = calculated.workbook;
     this.references = new References(this.workbook, calculated);
+    this.known = knownFunctions(functions.map(({ id }) => id));
   }
 
   async run(): Promise<ShareResult> {
@@ -119,9 +121,19 @@ class Sharing {
       rows,
       let: this.options.let === true,
     });
+    const outside = new OutsideFormulas(
+      this.workbook,
+      this.known,
+      this.calculated,
+      this.references,
+      converter,
+      helpers,
+      this.refuted,
+      this.options.as === 'values',
+    );
     const formulas = this.calculated.ourFormulas();
     const rewritten: Rewritten[] = [];
-    for (const at of formulas) rewritten.push(this.rewrite(at, converter));
+    for (const at of formulas) rewritten.push(this.rewrite(at, converter, outside));
     const watch = new FrozenWatch(
       this.workbook,
       this.calculated,
@@ -141,10 +153,11 @@ class Sharing {
     const bigger =
       added.length > 0 ? addSheets(this.workbook, { sheets: added, styles: SHARE_STYLES }) : this.workbook;
     const ids = this.functions.map(({ id }) => id);
-    const copy = readWorkbook(saveWorkbook(bigger, noted), ids);
+    const copy = outside.put(readWorkbook(saveWorkbook(bigger, noted), ids), this.known);
     // Without our functions, as the colleague's program will.
     const results = await recalculate(copy, [], { ...this.options.limits, anew: true });
-    const wrong = this.options.as === 'values' ? [] : this.disagreeing(results);
+    const wrong =
+      this.options.as === 'values' ? [] : [...this.disagreeing(results), ...outside.disagreeing(results)];
     if (wrong.length > 0) {
       for (const place of wrong) this.refuted.add(place);
       return undefined;
@@ -160,6 +173,7 @@ class Sharing {
       filled,
       noted,
       added.map(({ name }) => name),
+      outside,
     );
     const carrying = addSheets(withoutCustomXml(filled, EARLIER_NAMESPACE), {
       sheets: [recordSheet(this.freeName(RECORD_NAME), original)],
@@ -173,11 +187,11 @@ class Sharing {
     return {
       bytes: saveWorkbook(carrying, []),
       cells,
-      left: this.left(),
+      left: outside.left,
     };
   }
 
-  private rewrite(at: OurFormula, converter: Converter): Rewritten {
+  private rewrite(at: OurFormula, converter: Converter, outside: OutsideFormulas): Rewritten {
     const { sheet, row, column, formula } = at;
     const told = { sheet: sheet.name, cell: cellAddress(row, column), formula };
     if (this.options.as === 'values') {
@@ -186,7 +200,7 @@ class Sharing {
     try {
       if (this.refuted.has(placeKey(sheet.name, row, column)))
         throw new Unconvertible('its native form gives another value here');
-      const name = this.namesOurs(formula);
+      const name = outside.nameLeft(formula);
       if (name !== undefined) throw new Unconvertible(`the name ${name} stands for a MOLD function`);
       const { formulas, spills, looksUp, notes } = converter.formula(formula, at);
       const how = looksUp ? 'looked up' : 'native';
@@ -196,12 +210,10 @@ class Sharing {
         report: { ...told, how, why: [...new Set(notes)].join('; ') },
       };
     } catch (error) {
-      if (!(error instanceof Unconvertible)) throw error;
-      return {
-        at,
-        changes: this.frozen(at, error.message),
-        report: { ...told, how: 'frozen', why: error.message },
-      };
+      // A fault of ours in one formula must not cost the person the copy; the formula is frozen and says so.
+      const why =
+        error instanceof Unconvertible ? error.message : `a fault in sharing: ${(error as Error).message}`;
+      return { at, changes: this.frozen(at, why), report: { ...told, how: 'frozen', why } };
     }
   }
 
@@ -393,7 +405,12 @@ class Sharing {
   }
 
   /** What the copy holds, and what stood there before. */
-  private original(copy: Workbook, changes: readonly CellChange[], added: readonly string[]): Original {
+  private original(
+    copy: Workbook,
+    changes: readonly CellChange[],
+    added: readonly string[],
+    { rewritten }: OutsideFormulas,
+  ): Original {
     const changed = new Map(changes.map((one) => [placeKey(one.sheet, one.row, one.column), one]));
     const cells = copy.sheets.flatMap((sheet) => {
       const before = this.workbook.sheets.find(({ name }) => name === sheet.name);
@@ -426,33 +443,27 @@ class Sharing {
         ];
       });
     });
-    return { basis: BASIS_TEXT, added, cells };
-  }
-
-  private left(): string[] {
-    const rules = this.workbook.sheets.flatMap((sheet) => [
-      ...sheet.validations
-        .flatMap(({ formulas }) => formulas)
-        .filter(callsOurs)
-        .map((f) => `a rule for entries on ${sheet.name}: ${f}`),
-      ...sheet.conditionalFormats
-        .flatMap(({ formulas }) => formulas)
-        .filter(callsOurs)
-        .map((f) => `a conditional format on ${sheet.name}: ${f}`),
-    ]);
-    const names = this.workbook.names
-      .filter(({ formula }) => callsOurs(formula))
-      .map(({ name }) => `the name ${name}`);
-    return [...rules, ...names];
-  }
-
-  /** The first name in a formula that stands for a formula of ours. */
-  private namesOurs(formula: string): string | undefined {
-    const ours = new Set(
-      this.workbook.names.filter((one) => callsOurs(one.formula)).map(({ name }) => name.toLowerCase()),
+    const outside = rewritten.map(
+      ({
+        at: {
+          what,
+          name = '',
+          sheet = '',
+          areas: [first],
+          formula,
+        },
+        is,
+      }) => ({
+        what,
+        name,
+        sheet,
+        row: first?.top ?? 0,
+        column: first?.left ?? 0,
+        is,
+        was: formula,
+      }),
     );
-    if (ours.size === 0) return undefined;
-    return tokenize(formula).find(({ kind, text }) => kind === 'name' && ours.has(text.toLowerCase()))?.text;
+    return { basis: BASIS_TEXT, added, cells, outside };
   }
 
   private freeName(wanted: string): string {

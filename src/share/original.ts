@@ -19,12 +19,26 @@ export interface OriginalCell {
   readonly note?: string;
 }
 
+/** A formula in a name, in a rule for entries or in a conditional format. */
+export interface OriginalOutside {
+  readonly what: string;
+  /** Of a name. */
+  readonly name: string;
+  /** The sheet of a rule with its first cell; of a name, the sheet that alone knows it, or empty. */
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+  readonly is: string;
+  readonly was: string;
+}
+
 export interface Original {
   readonly basis: string;
   /** Sheets that sharing added. */
   readonly added: readonly string[];
   /** All cells that held anything. */
   readonly cells: readonly OriginalCell[];
+  readonly outside: readonly OriginalOutside[];
 }
 
 /** Longer texts are told by their checksum. */

@@ -6,17 +6,18 @@
  *     A            B                      C          D       E      F         G      H     I
  *     [mark]       basis 2, 2.0.0         [lines]                                          [checksum of all]
  *     cell         =ROWS(Press!$D$12)     Press!D12  is      was    D12:D14   fill   note  [checksum]
+ *     outside      =ROWS(Press!$B$3)                 is      was    format    Press  B3    [checksum]
  *     area         =ROWS(Press!$B$3:$B$9) Press!B3:B9                                      [checksum]
  *     added        =ROWS(MoldTables!$A$1) MoldTables                                       [checksum]
  */
-import { areaAddress, cellAddress, columnLetters, quotedSheet, type Area } from '../cells/address';
+import { areaAddress, cellAddress, columnLetters, parseCell, quotedSheet, type Area } from '../cells/address';
 import { cellFinder, type Sheet, type Workbook } from '../package/model';
 import type { CellDescription, SheetDescription } from '../package/description';
 import { rewriteFormula } from '../package/structure/formula';
 import type { Placed } from '../package/structure/mapping';
 import { checksum } from './checksum';
 import { EVERY_CELL, Moves } from './moves';
-import type { Original, OriginalCell } from './original';
+import type { Original, OriginalCell, OriginalOutside } from './original';
 
 export const RECORD_NAME = 'MoldOriginals';
 
@@ -28,7 +29,7 @@ const PLACE = 2;
 /** Texts of a line, from column C on; the checksum stands behind them. */
 const TEXTS = 6;
 
-type Kind = 'cell' | 'area' | 'added';
+type Kind = 'cell' | 'outside' | 'area' | 'added';
 
 interface Line {
   readonly kind: Kind;
@@ -42,8 +43,13 @@ export function recordSheet(name: string, original: Original): SheetDescription 
   const lines: Line[] = [
     ...original.cells.map(({ sheet, row, column, is, was = '', spill = '', fill = '', note = '' }): Line => ({
       kind: 'cell',
-      holds: { sheet, top: row, bottom: row, left: column, right: column },
+      holds: { sheet, ...cellArea(row, column) },
       texts: [`${quotedSheet(sheet)}!${cellAddress(row, column)}`, is, was, spill, fill, note],
+    })),
+    ...original.outside.map(({ what, name, sheet, row, column, is, was }): Line => ({
+      kind: 'outside',
+      holds: { sheet: sheet === '' ? (original.cells[0]?.sheet ?? name) : sheet, ...cellArea(row, column) },
+      texts: [name, is, was, what, sheet, cellAddress(row, column)],
     })),
     ...areasRead(original)
       .filter(({ sheet }) => !added.has(sheet.toLowerCase()))
@@ -90,9 +96,10 @@ const placedText = ({ sheet, ...area }: Placed): string => `${quotedSheet(sheet)
 const holding = ({ sheet, ...area }: Placed): string => `ROWS(${quotedSheet(sheet)}!${fixed(area)})`;
 
 /** Every area that a formula of the original or of the copy reads, once each. */
-function areasRead({ cells }: Original): Placed[] {
+function areasRead({ cells, outside }: Original): Placed[] {
   const found = new Map<string, Placed>();
-  for (const { sheet, is, was } of cells) {
+  const texts = [...cells, ...outside.map(({ is, ...one }) => ({ ...one, is: `=${is}` }))];
+  for (const { sheet, is, was } of texts) {
     for (const formula of [was ?? '', is.startsWith('=') ? is.slice(1) : '']) {
       for (const area of areasIn(formula, sheet)) found.set(placedText(area).toLowerCase(), area);
     }
@@ -113,6 +120,13 @@ function areasIn(formula: string, sheet: string): Placed[] {
   });
   return areas;
 }
+
+const cellArea = (row: number, column: number): Area => ({
+  top: row,
+  bottom: row,
+  left: column,
+  right: column,
+});
 
 const CORNER: Area = { top: 0, left: 0, bottom: 0, right: 0 };
 
@@ -139,6 +153,7 @@ function readLines(record: Sheet, workbook: Workbook): ReadRecord {
   const moves = new Moves(workbook.sheets.map(({ name }) => name));
   const damage: string[] = [];
   const cells: OriginalCell[] = [];
+  const outside: OriginalOutside[] = [];
   const added: string[] = [];
   const sums: string[] = [];
   const last = record.cells.reduce((most, { row }) => Math.max(most, row), FIRST_ROW - 1);
@@ -148,8 +163,20 @@ function readLines(record: Sheet, workbook: Workbook): ReadRecord {
     const sum = text(row, PLACE + TEXTS);
     if (kind === '' && sum === '' && texts.every((one) => one === '')) continue;
     const [place = '', is = '', was = '', spill = '', fill = '', note = ''] = texts;
-    const whole = kind === 'cell' ? texts : [place];
+    const whole = kind === 'cell' || kind === 'outside' ? texts : [place];
     const held = areaHeld(find(row, 1)?.formula, record.name);
+    if (kind === 'outside') {
+      const at = parseCell(note);
+      if (checksum([kind, ...texts].join('\n')) !== sum || !at)
+        damage.push(`line ${row + 1} of the sheet ${record.name}`);
+      else {
+        sums.push(sum);
+        outside.push({ what: spill, name: place, sheet: fill, ...at, is, was });
+        if (fill !== '' && held)
+          moves.add({ ...cellArea(at.row, at.column), sheet: fill }, held === 'gone' ? undefined : held);
+      }
+      continue;
+    }
     const from = kind === 'added' ? { ...CORNER, sheet: place } : placeOf(place);
     if (checksum([kind, ...whole].join('\n')) !== sum || !held || !from) {
       damage.push(`line ${row + 1} of the sheet ${record.name}${place === '' ? '' : `, for ${place}`}`);
@@ -176,7 +203,7 @@ function readLines(record: Sheet, workbook: Workbook): ReadRecord {
   const missing = wanted - sums.length - damage.length;
   if (missing > 0) damage.push(`${missing} of its ${wanted} lines, which are gone`);
   else if (damage.length === 0 && text(HEAD_ROW, PLACE + TEXTS) !== all) damage.push('its first line');
-  return { basis, added, cells, sheet: record.name, moves, damage };
+  return { basis, added, cells, outside, sheet: record.name, moves, damage };
 }
 
 const placeOf = (text: string): Placed | undefined => areasIn(text, '')[0];

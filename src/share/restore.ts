@@ -1,11 +1,14 @@
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { readCustomXml, removeSheets, withoutCustomXml } from '../package/author';
 import { recalculate } from '../workbook/recalculate';
-import { cellAddress, parseArea } from '../cells/address';
+import { areaContains, cellAddress, parseArea } from '../cells/address';
 import { cellFinder, type Sheet, type Workbook } from '../package/model';
 import type { CellChange } from '../package/changes';
 import { readWorkbook } from '../package';
+import { withOutsideFormulas } from '../package/outsideFormulas';
 import { saveWorkbook } from '../package/save';
+import { shiftFormula } from '../package/shiftFormula';
+import { knownFunctions, type KnownFunctions } from '../package/spelling';
 import type { Placed } from '../package/structure/mapping';
 import { saveCalculated } from '../workbook/basis';
 import { placeKey } from '../workbook/references';
@@ -89,7 +92,10 @@ class Restoring {
     for (const cell of record.cells) this.cell(cell, spilled.has(keyOf(cell)));
     this.additions();
     const ids = functions.map(({ id }) => id);
-    const back = readWorkbook(saveWorkbook(workbook, this.changes), ids);
+    const back = this.outsideBack(
+      readWorkbook(saveWorkbook(workbook, this.changes), ids),
+      knownFunctions(ids),
+    );
     const bare = withoutCustomXml(removeSheets(back, this.removable(back)), EARLIER_NAMESPACE);
     const results = await recalculate(bare, functions);
     const bytes = saveCalculated(
@@ -137,6 +143,45 @@ class Restoring {
       // Written in another way by the program that saved it, and still what its author wrote.
       this.changes.push({ sheet: sheet.name, row, column, formula: before.slice(1), value });
     }
+  }
+
+  /** Names, rules and conditional formats. */
+  private outsideBack(workbook: Workbook, known: KnownFunctions): Workbook {
+    const { moves, outside } = this.record;
+    const open = new Set(outside);
+    const back = withOutsideFormulas(workbook, known, (at) => {
+      for (const one of outside) {
+        const sheet = one.sheet === '' ? undefined : moves.sheet(one.sheet);
+        if (one.what !== at.what || sheet !== at.sheet) continue;
+        const [first] = at.areas;
+        const cell = sheet === undefined || !first ? undefined : moves.cell(one.sheet, one.row, one.column);
+        if (
+          first
+            ? !cell || !at.areas.some((area) => areaContains(area, cell.top, cell.left))
+            : at.name !== one.name
+        )
+          continue;
+        // Relative references count from the first cell, which may be another one now.
+        const [down, right] = first && cell ? [first.top - cell.top, first.left - cell.left] : [0, 0];
+        const own = sheet ?? '';
+        if (
+          !sameContent(
+            `=${shiftFormula(moves.formula(one.is, one.sheet), down, right)}`,
+            `=${at.formula}`,
+            own,
+          )
+        )
+          continue;
+        open.delete(one);
+        return shiftFormula(moves.formula(one.was, one.sheet), down, right);
+      }
+      return undefined;
+    });
+    for (const { what, name, sheet, row, column, was } of open)
+      this.problems.push(
+        `${what === 'name' ? `The name ${name}` : `A rule on ${sheet}!${cellAddress(row, column)}`} is not as it was when shared and stays; it was =${was}.`,
+      );
+    return back;
   }
 
   /** What sharing did to the looks of a cell, undone; what the colleague did to them stays. */
