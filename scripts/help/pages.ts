@@ -2,7 +2,7 @@ import katex from 'katex';
 import { helpPage } from '../../src/call/helpPage';
 import { families } from '../../src/call/search';
 import type { Checks } from '../../src/core/checks';
-import { helpHtml, indexHtml, validationHtml } from '../../src/derive/help';
+import { excelHtml, helpHtml, indexHtml, validationHtml } from '../../src/derive/help';
 import { validationCsv } from '../../src/derive/validation';
 import { helpEntries } from './entries';
 
@@ -19,6 +19,7 @@ export async function helpPages(checks: readonly Checks[]): Promise<ReadonlyMap<
   const tools = { typeset, address };
   const lines = entries.flatMap((entry) => entry.checks ?? []);
   return new Map([
+    ['help/excel.html', excelHtml()],
     ['help/index.html', indexHtml(entries, families, tools)],
     ['help/validation.html', validationHtml(lines, tools)],
     ['help/validation.csv', validationCsv(lines)],

@@ -1,3 +1,4 @@
+import { EXCEL_HELP } from './excelWords';
 import type { Source } from '../core/define';
 import type { FamilyWords } from '../core/familyWords';
 import { withUnit } from '../core/format';
@@ -301,10 +302,21 @@ export function indexHtml(
     '<p><label for="search">Search by the words of the shop</label> <input id="search" type="search" autocomplete="off"></p><p id="found" role="status"></p><ul id="results" class="functions" hidden></ul>';
   return pageHtml(
     'Functions',
-    '<p><a href="validation.html">What every function was checked against</a></p>',
+    '<p><a href="validation.html">What every function was checked against</a> · <a href="excel.html">In Excel</a></p>',
     `${search}${asked}${groups.join('')}<script src="search.js"></script>`,
   );
 }
+
+/** What a person meets in Excel, by what they see. */
+export const excelHtml = (): string =>
+  pageHtml(
+    'In Excel',
+    '<p><a href="index.html">All functions</a></p>',
+    EXCEL_HELP.map(
+      ([heading, ...says]) =>
+        `<h2>${escape(heading)}</h2>${says.map((text) => `<p>${escape(text)}</p>`).join('')}`,
+    ).join(''),
+  );
 
 /** KaTeX places its parts by style attributes; nothing else inline is allowed, and nothing from elsewhere. */
 const POLICY =

@@ -50,13 +50,16 @@ export const UNITS_PARAMETER: ParameterWords = {
   choices: SYSTEMS,
 };
 
-/** `=MOLD.SEAT.FREEDRAFT(friction, [units])`. */
-export function signature({ id, parameters }: Pick<FunctionWords, 'id' | 'parameters'>): string {
+/** `=MOLD.SEAT.FREEDRAFT(friction, [units])`; in some countries another sign stands between arguments. */
+export function signature(
+  { id, parameters }: Pick<FunctionWords, 'id' | 'parameters'>,
+  separator = ',',
+): string {
   const list = parameters.map(({ name, optional, repeating }) => {
     const shown = repeating ? `${name}, …` : name;
     return optional ? `[${shown}]` : shown;
   });
-  return `=${NAMESPACE}.${id}(${list.join(', ')})`;
+  return `=${NAMESPACE}.${id}(${list.join(`${separator} `)})`;
 }
 
 export const familyOf = (id: string): string => id.slice(0, id.indexOf('.'));

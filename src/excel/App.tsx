@@ -15,8 +15,12 @@ import { ShareTab } from '../panel/share/ShareTab';
 import { darkTheme, lightTheme } from '../panel/theme';
 import { DesignSheets } from './DesignSheets';
 import { excelFiles } from './files';
+import { FirstRun } from './FirstRun';
+import { HelpTab } from './HelpTab';
 import { isDark, onThemeLook } from './hostTheme';
-import { readPanelState, setPanelState, subscribe, type Notice } from './panelState';
+import { FIRST_STEPS, readPanelState, setPanelState, subscribe, type Notice } from './panelState';
+import { rememberSeen } from './remember';
+import { SharedWorkbookBar, SharingWords } from './Sharing';
 
 const CheckTab = lazy(async () => ({ default: (await import('./check/CheckTab')).CheckTab }));
 
@@ -60,7 +64,20 @@ export function App({ host, functions }: Props) {
 
 function Pages({ host, functions }: Props) {
   const styles = useStyles();
-  const { page, notice } = useSyncExternalStore(subscribe, readPanelState);
+  const { page, notice, isFirstRun } = useSyncExternalStore(subscribe, readPanelState);
+  if (isFirstRun) {
+    return (
+      <main className={styles.app}>
+        <h1 className={styles.heading}>Moldsheet</h1>
+        <FirstRun
+          onDone={() => {
+            rememberSeen(FIRST_STEPS);
+            setPanelState({ isFirstRun: false });
+          }}
+        />
+      </main>
+    );
+  }
   return (
     <main className={styles.app}>
       <h1 className={styles.heading}>Moldsheet</h1>
@@ -71,11 +88,21 @@ function Pages({ host, functions }: Props) {
         onPage={(chosen) => {
           setPanelState({ page: chosen, notice: undefined });
         }}
-        notice={notice && <NoticeBar {...notice} />}
+        notice={
+          <>
+            <SharedWorkbookBar />
+            {notice && <NoticeBar {...notice} />}
+          </>
+        }
         more={[
-          { id: 'share', title: 'Share', body: <ShareTab files={excelFiles} checks={false} /> },
+          {
+            id: 'share',
+            title: 'Share',
+            body: <ShareTab files={excelFiles} before={<SharingWords />} checks={false} />,
+          },
           { id: 'check', title: 'Check', body: <CheckTab /> },
           { id: 'sheets', title: 'Sheets', body: <DesignSheets /> },
+          { id: 'help', title: 'Help', body: <HelpTab host={host} functions={functions} /> },
         ]}
       />
     </main>

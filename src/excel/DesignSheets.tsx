@@ -1,6 +1,7 @@
 import { Button, Link, makeStyles, Spinner, Text, tokens } from '@fluentui/react-components';
 import { useEffect, useState } from 'react';
-import { designSheetNames, designSheetTitle, insertDesignSheet } from './designSheets';
+import { sampleTitle } from '../panel/samples';
+import { designSheetNames, insertDesignSheet } from './designSheets';
 import { messageOf, setPanelState } from './panelState';
 
 const useStyles = makeStyles({
@@ -52,13 +53,13 @@ export function DesignSheets() {
       {names?.map((fileName) => (
         <div key={fileName} className={styles.sheet}>
           <Link href={`samples/${fileName}`} download title="Download as a workbook of its own">
-            {designSheetTitle(fileName)}
+            {sampleTitle(fileName)}
           </Link>
           <Button
             size="small"
             disabled={busy !== undefined}
             icon={busy === fileName ? <Spinner size="extra-tiny" /> : null}
-            aria-label={`Insert ${designSheetTitle(fileName)}`}
+            aria-label={`Insert ${sampleTitle(fileName)}`}
             onClick={() => void insert(fileName)}
           >
             Insert

@@ -45,7 +45,7 @@ export const associateCommands = (): void => {
 };
 
 const showPanel = async (page: string): Promise<void> => {
-  setPanelState({ page, notice: undefined });
+  setPanelState({ page, notice: undefined, isFirstRun: false });
   await Office.addin.showAsTaskpane();
 };
 
@@ -57,6 +57,6 @@ const sayEntered = ({ count, locked }: Reentered): Promise<void> => {
 };
 
 const say = async (intent: 'success' | 'warning' | 'error', text: string): Promise<void> => {
-  setPanelState({ notice: { intent, text } });
+  setPanelState({ notice: { intent, text }, isFirstRun: false });
   await Office.addin.showAsTaskpane();
 };

@@ -8,12 +8,6 @@ import { writeDesignSheets } from './writeDesignSheets';
 export const designSheetNames = async (): Promise<readonly string[]> =>
   (await (await fetchFile('samples/index.json')).json()) as readonly string[];
 
-/** `push-out-insert.xlsx` → `Push out insert`. */
-export const designSheetTitle = (fileName: string): string => {
-  const words = fileName.replace(/\.xlsx$/, '').replaceAll('-', ' ');
-  return words.charAt(0).toUpperCase() + words.slice(1);
-};
-
 /**
  * Puts the sheets of a design workbook behind those of the open one and shows the first. Gives their names.
  * @throws Error with a message for the person where that cannot be done.

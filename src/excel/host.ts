@@ -1,17 +1,22 @@
 /// <reference types="office-js" />
 import { worksheetFunctions } from '../call/functions';
 import { NAMESPACE } from '../cells/namespace';
-import type { CellInput, CellView, Host, Range, WorkbookTrial, WrittenTable } from '../panel/host';
+import { OWN_WHAT_IF } from '../derive/excelWords';
+import type { CellInput, CellView, Host, Range, Separator, WorkbookTrial, WrittenTable } from '../panel/host';
 import type { CellRef } from '../whatif/plan';
 import { callLog } from './callLog';
+import { formatAsText, offerWords } from './cellRules';
 import { cellValue } from './cellValue';
 import { dressTable } from './dressTable';
 import { typedFormula } from './formulas';
 import { messageOf, setPanelState } from './panelState';
+import { readSeparator } from './separator';
 import { settle } from './settle';
 
 /** Excel's workbook, as the panel sees it. */
 export class ExcelHost implements Host {
+  readonly ownWhatIf = OWN_WHAT_IF;
+
   get address(): string {
     return Office.context.document.url;
   }
@@ -119,6 +124,18 @@ export class ExcelHost implements Host {
 
   dressTable(table: WrittenTable): Promise<void> {
     return dressTable(table, typedInput);
+  }
+
+  offerWords(range: Range, words: readonly string[]): Promise<void> {
+    return offerWords(range, words);
+  }
+
+  formatAsText(range: Range): Promise<void> {
+    return formatAsText(range);
+  }
+
+  readSeparator(): Promise<Separator> {
+    return readSeparator();
   }
 
   addSheet(name: string): Promise<string> {

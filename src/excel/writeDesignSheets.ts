@@ -2,7 +2,7 @@
 import type { Cell, CellStyle, Sheet, Workbook } from '../package/model';
 
 /** Points of one character of the default font, near enough for a column's width. */
-const POINTS_PER_CHARACTER = 5.6;
+export const POINTS_PER_CHARACTER = 5.6;
 
 /**
  * Writes a design workbook cell by cell, for an Excel that cannot insert sheets from a file. Values, formulas, looks,
@@ -48,12 +48,16 @@ function writeSheet(target: Excel.Worksheet, sheet: Sheet, styles: readonly Cell
   }
 }
 
+/** A formula of a file, with its `=`, as a person would type it. */
+export const typedFormulaOf = (formula: string): string =>
+  `=${formula.replace(/\bANCHORARRAY\(([^()]+)\)/g, '$1#')}`;
+
 /** What is typed into a cell; nothing where a formula elsewhere fills it, as a value there would block the spill. */
 function contentOf(
   { row, column, value, formula }: Cell,
   { cells }: Sheet,
 ): string | number | boolean | undefined {
-  if (formula !== undefined) return `=${formula.replace(/\bANCHORARRAY\(([^()]+)\)/g, '$1#')}`;
+  if (formula !== undefined) return typedFormulaOf(formula);
   const filled = cells.some(
     ({ spill }) =>
       spill && row >= spill.top && row <= spill.bottom && column >= spill.left && column <= spill.right,

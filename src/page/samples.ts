@@ -1,7 +1,6 @@
 import { fetchBytes } from './files';
 
-/** The sheet that a newcomer sees first. */
-export const FIRST_SAMPLE = 'push-out-insert.xlsx';
+export { FIRST_SAMPLE, sampleTitle } from '../panel/samples';
 
 /** File names of the samples that were built with the page. */
 export async function sampleNames(): Promise<string[]> {
@@ -10,10 +9,4 @@ export async function sampleNames(): Promise<string[]> {
 
 export function fetchSample(fileName: string): Promise<Uint8Array> {
   return fetchBytes(`samples/${fileName}`);
-}
-
-/** `push-out-insert.xlsx` → `Push out insert`. */
-export function sampleTitle(fileName: string): string {
-  const words = fileName.replace(/\.xlsx$/, '').replaceAll('-', ' ');
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

@@ -2,8 +2,10 @@ import { Link, makeStyles, Text, tokens } from '@fluentui/react-components';
 import { CellError } from '../cells/value';
 import { NAMESPACE } from '../cells/namespace';
 import type { WorksheetFunction } from '../call/worksheetFunction';
+import { ArgumentCells } from './ArgumentCells';
 import type { Host } from './host';
 import { functionsIn } from './mentioned';
+import { useRefusal } from './useRefusal';
 import { useSelectedCell } from './useSelectedCell';
 
 const useStyles = makeStyles({
@@ -28,6 +30,7 @@ interface Props {
 export function CellCard({ host, functions, onChoose }: Props) {
   const styles = useStyles();
   const cell = useSelectedCell(host);
+  const refusal = useRefusal(cell, host, functions);
   if (!cell) return null;
   const { value, formula } = cell;
   const called = functionsIn(formula, functions);
@@ -37,7 +40,7 @@ export function CellCard({ host, functions, onChoose }: Props) {
     <section className={styles.card} aria-label="Selected cell">
       {error && (
         <Text className={styles.error} role="alert">
-          {error.message ? `${error.code} ${error.message}` : error.code}
+          {refusal === '' ? error.code : `${error.code} ${refusal}`}
         </Text>
       )}
       {called.length > 0 && (
@@ -55,6 +58,7 @@ export function CellCard({ host, functions, onChoose }: Props) {
           ))}
         </div>
       )}
+      <ArgumentCells key={formula} host={host} functions={functions} cell={cell} />
     </section>
   );
 }

@@ -4,6 +4,8 @@ import { helpPage } from '../call/helpPage';
 import { NAMESPACE } from '../cells/namespace';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { signature } from '../derive/words';
+import type { Host } from './host';
+import { useSeparator } from './useSeparator';
 
 const useStyles = makeStyles({
   help: { flexGrow: 1, minHeight: 0, overflowY: 'auto', padding: '8px 16px 16px' },
@@ -28,14 +30,16 @@ const useStyles = makeStyles({
 });
 
 interface Props {
+  readonly host: Host;
   readonly fn: WorksheetFunction;
   readonly onBack: () => void;
   readonly onInsert: (text: string) => void;
 }
 
 /** What a function means and how it is called, and a button that puts it into the selected cell. */
-export function FunctionHelp({ fn, onBack, onInsert }: Props) {
+export function FunctionHelp({ host, fn, onBack, onInsert }: Props) {
   const styles = useStyles();
+  const separator = useSeparator(host);
   const name = `${NAMESPACE}.${fn.id}`;
   return (
     <article className={styles.help} aria-label={name}>
@@ -46,7 +50,14 @@ export function FunctionHelp({ fn, onBack, onInsert }: Props) {
       <Text as="p" block>
         {fn.summary}
       </Text>
-      <code className={styles.signature}>{signature(fn)}</code>
+      <code className={styles.signature}>{signature(fn, separator?.sign)}</code>
+      {separator && separator.sign !== ',' && (
+        <Text as="p" block className={styles.says}>
+          Between arguments {separator.isGuess ? 'most likely stands' : 'stands'} {separator.sign} here
+          {separator.isGuess && ', going by the decimal comma'}; the pages of help have commas. In text,
+          numbers keep their point: "0.5 mm".
+        </Text>
+      )}
       <Button
         appearance="primary"
         onClick={() => {

@@ -86,6 +86,7 @@ function Functions({ host, functions }: Pick<Props, 'host' | 'functions'>) {
       <CellCard host={host} functions={functions} onChoose={choose} />
       {chosen ? (
         <FunctionHelp
+          host={host}
           fn={chosen}
           onBack={() => {
             choose(undefined);

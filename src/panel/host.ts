@@ -19,6 +19,12 @@ export interface WrittenTable extends Range {
   readonly formats: readonly string[];
 }
 
+export interface Separator {
+  readonly sign: string;
+  /** Only guessed, from how numbers are written here. */
+  readonly isGuess: boolean;
+}
+
 /** The workbook that the panel stands beside, as much of it as the panel needs. */
 export interface Host extends WorkbookCells {
   /** Where the workbook lies, to tell it from others; needed where values may be tried in the workbook itself. */
@@ -36,6 +42,14 @@ export interface Host extends WorkbookCells {
    * values are tried in the workbook itself, and put back.
    */
   copy?(inputs: readonly CellRef[], results: readonly CellRef[]): Promise<WorkbookTrial | undefined>;
+  /** Lets cells be filled from a list of words. */
+  offerWords?(range: Range, words: readonly string[]): Promise<void>;
+  /** Makes cells of text, so that nothing typed there becomes a date. */
+  formatAsText?(range: Range): Promise<void>;
+  /** What people type between arguments, where it may be another sign than the comma. */
+  readSeparator?(): Promise<Separator>;
+  /** What the program's own tools for it make of our functions, where that is to be known before a what-if. */
+  readonly ownWhatIf?: string;
   /** Gives a table its look, and a chart beside it where the workbook has charts. */
   dressTable?(table: WrittenTable): Promise<void>;
 }

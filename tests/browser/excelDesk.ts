@@ -25,7 +25,7 @@ export class ExcelDesk {
   static async open(
     width: number,
     samples: Readonly<Record<string, Buffer>>,
-    where: 'Excel' | 'plain browser' | 'no office.js' = 'Excel',
+    where: 'Excel' | 'first run in Excel' | 'plain browser' | 'no office.js' = 'Excel',
   ): Promise<ExcelDesk> {
     const server = staticServer(folder);
     await new Promise<void>((resolve) => server.listen(0, 'localhost', resolve));
@@ -56,8 +56,10 @@ export class ExcelDesk {
       if (steps.some(({ op }) => op === 'set')) void desk.fire('onCalculated');
       return reply;
     });
+    if (where === 'Excel')
+      await page.addInitScript("localStorage.setItem('moldsheet.seen.first steps', 'yes')");
     if (where !== 'no office.js') {
-      const host = where === 'Excel' ? 'Excel' : null;
+      const host = where === 'plain browser' ? null : 'Excel';
       await page.addInitScript(
         `window.standIn = (${installStandIn.toString()})(window, window.sendToExcel, ${JSON.stringify(host)});`,
       );
@@ -96,6 +98,13 @@ export class ExcelDesk {
     await this.page.evaluate((name) => {
       (window as unknown as { standIn: StandIn }).standIn.fire(name);
     }, event);
+  }
+
+  /** Office is set to another theme; no event tells of it. */
+  async setTheme(isDarkTheme: boolean): Promise<void> {
+    await this.page.evaluate((dark) => {
+      (window as unknown as { standIn: StandIn }).standIn.setTheme({ isDarkTheme: dark });
+    }, isDarkTheme);
   }
 
   /** A click on the ribbon. */

@@ -3,6 +3,7 @@ import { CellError } from '../../src/cells/value';
 import { ExcelHost, wholeCall } from '../../src/excel/host';
 import { readPanelState } from '../../src/excel/panelState';
 import { reenterFormulas } from '../../src/excel/reenter';
+import { separatorIn } from '../../src/excel/separator';
 import { installStandIn, type StandIn } from './standIn/install';
 import { StandInWorkbook } from './standIn/workbook';
 
@@ -123,6 +124,52 @@ describe('the Excel host', () => {
       intent: 'error',
       text: 'Nothing was entered. The sheet is protected.',
     });
+  });
+
+  it('says so where a cell is being typed into', async () => {
+    workbook.isEditing = true;
+    await host.insertFormula('=MOLD.SEAT.FORCE(');
+    expect(readPanelState().notice?.text).toBe('Nothing was entered. Excel is in cell-editing mode.');
+    workbook.isEditing = false;
+  });
+
+  it('puts a list of words on a cell, and leaves a rule that is there alone', async () => {
+    await host.offerWords(at(2, 2), ['worst', 'rss']);
+    expect([...workbook.sheet('Sheet1').validations.values()]).toEqual([
+      { cells: 'C3', choices: ['worst', 'rss'] },
+    ]);
+    await expect(host.offerWords(at(2, 2), ['a'])).rejects.toThrow('C3 has a rule for its entries already');
+  });
+
+  it('makes text of cells, so that a thread typed there is no date', async () => {
+    const sheet = workbook.sheet('Sheet1');
+    sheet.type(0, 0, '10-24');
+    await host.formatAsText(at(1, 0, 2, 1));
+    sheet.type(1, 0, '10-24');
+    expect(sheet.getRangeByIndexes(0, 0, 2, 1).values).toEqual([[expect.any(Number)], ['10-24']]);
+  });
+
+  it('enters formulas in an Excel of another country as it does at home', async () => {
+    workbook.separator = ';';
+    await host.write(at(0, 0), [['=MOLD.SEAT.FORCE(100,5,0.15)']]);
+    expect((await host.read(at(0, 0)))[0]?.[0]?.value).toBeCloseTo(422.681, 3);
+    expect(workbook.sheet('Sheet1').getRangeByIndexes(0, 0, 1, 1).formulasLocal).toEqual([
+      ['=MOLD.SEAT.FORCE(100;5;0.15)'],
+    ]);
+    await expect(host.write(at(1, 0), [['=MOLD.SEAT.FORCE(100;5;0.15)']])).rejects.toThrow('semicolon');
+  });
+
+  it('knows the sign between arguments from a formula, and guesses it from the decimal sign', async () => {
+    expect(await host.readSeparator()).toEqual({ sign: ',', isGuess: true });
+    workbook.decimalSeparator = ',';
+    expect(await host.readSeparator()).toEqual({ sign: ';', isGuess: true });
+    workbook.separator = ';';
+    await host.write(at(0, 0, 1, 3), [['="a,b"', '=SUM({1,2})', '=MOLD.SEAT.FORCE(100,5,0.15)']]);
+    expect(await host.readSeparator()).toEqual({ sign: ';', isGuess: false });
+    // Signs in texts and in arrays say nothing.
+    expect(separatorIn('=A1&"a,b"', '=A1&"a,b"')).toBeUndefined();
+    expect(separatorIn('=SUM({1,2},3)', '=SUMME({1.2};3)')).toBe(';');
+    expect(separatorIn('=SUM(1,2)', '=SUM(1,2)')).toBe(',');
   });
 
   it('waits until the sheet has settled', async () => {

@@ -27,6 +27,7 @@ export const tryTable: Tool = {
   sources: [derived('The function itself, at each value')],
   notes: [
     'What stands in inputs for the two varied arguments is not used. A result that is refused stands as an error in its place.',
+    'The worksheet’s own data tables stay empty over functions of an add-in: use this one, or the panel’s What if.',
   ],
   related: ['TRY.SOLVE', 'TRY.SWING', 'TRY.SPREAD'],
   run: (args): Matrix => {

@@ -4,9 +4,9 @@ import type { WorksheetFunction } from '../../call/worksheetFunction';
 import { inputsOf } from '../../core/define';
 import type { CellRef } from '../../whatif/plan';
 import { cellText } from '../../whatif/plan';
-import { callsIn, type Call } from '../../panel/work/calls';
+import { callsIn, definitionOf, type Call } from '../../panel/work/calls';
 import { cellsOf, readGiven, type Surroundings } from '../../panel/work/givenArguments';
-import { definitionOf } from '../../panel/work/workOfCell';
+import { refusalIn, type RefusedCall } from '../../panel/work/refusal';
 import { isOurs } from '../formulas';
 import { readFrom, type Facts, type FormulaCell, type SheetFacts } from './facts';
 
@@ -132,9 +132,9 @@ async function ourFindings(
   }
   const blanks = (await Promise.all(calls.map((call) => blankFindings(call, at, around)))).flat();
   if (!(cell.value instanceof CellError)) return blanks;
-  const { message, cures } = await whyInError(calls, around);
-  const says = message === '' ? shownError(cell.value) : `${cell.value.code} ${message}`;
-  return [...blanks, errorFinding(sheet, cell, says, cures)];
+  const refused = await refusalIn(calls, around);
+  const says = refused ? `${cell.value.code} ${refused.message}` : shownError(cell.value);
+  return [...blanks, errorFinding(sheet, cell, says, refused && dateCures(refused, sheet))];
 }
 
 /** Inputs whose cell is blank: Excel hands over 0 for it, where the function would say or take something else. */
@@ -184,31 +184,8 @@ async function zeroCounts(
   return !(first instanceof CellError) && JSON.stringify(withZero) !== JSON.stringify(fn.call(given));
 }
 
-/** What the first function in error says; Excel shows it beside the cell but does not hand it over. */
-async function whyInError(
-  calls: readonly Call[],
-  around: Surroundings,
-): Promise<{ message: string; cures: readonly Cure[] }> {
-  for (const call of calls) {
-    const fn = around.functions.find(({ id }) => id === call.id);
-    if (!fn) continue;
-    const given = await Promise.all(call.args.map((argument) => readGiven(argument, around)));
-    const error = fn
-      .call(given.map(({ value }) => value))
-      .flat()
-      .find((one) => one instanceof CellError);
-    if (error && error.message !== '')
-      return { message: error.message, cures: dateCures(call, given, around) };
-  }
-  return { message: '', cures: [] };
-}
-
 /** A thread or a fraction that became a date is entered again as the text that it was. */
-function dateCures(
-  call: Call,
-  given: readonly Awaited<ReturnType<typeof readGiven>>[],
-  { sheet }: Surroundings,
-): Cure[] {
+function dateCures({ call, given }: RefusedCall, sheet: string): Cure[] {
   const definition = definitionOf(call);
   if (!definition) return [];
   return inputsOf(definition).flatMap(({ reading }, place): Cure[] => {

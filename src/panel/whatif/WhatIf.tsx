@@ -80,7 +80,9 @@ export function WhatIf({ host }: { readonly host: Host }) {
         <Tab value="table">Table</Tab>
         <Tab value="solve">Solve</Tab>
       </TabList>
-      <p className={styles.intro}>{INTRO[mode]}</p>
+      <p className={styles.intro}>
+        {INTRO[mode]} {host.ownWhatIf}
+      </p>
       <form
         className={styles.form}
         onSubmit={(event) => {

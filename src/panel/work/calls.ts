@@ -1,3 +1,5 @@
+import { catalogue } from '../../catalogue';
+import type { Definition } from '../../core/define';
 import { NAMESPACE } from '../../cells/namespace';
 import { isCall, tokenize, type Token } from '../../cells/formulaTokens';
 
@@ -51,3 +53,7 @@ export function trimmed(tokens: readonly Token[]): readonly Token[] {
   while (to > from && tokens[to - 1]?.kind === 'space') to--;
   return tokens.slice(from, to);
 }
+
+/** The definition that a call names; the functions about functions have none. */
+export const definitionOf = ({ id }: Call): Definition | undefined =>
+  catalogue.find(({ name }) => name === id);

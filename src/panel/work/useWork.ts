@@ -4,9 +4,9 @@ import type { WorksheetFunction } from '../../call/worksheetFunction';
 import { cellAddress } from '../../cells/address';
 import type { Host } from '../host';
 import { useSelectedCell, type SelectedCell } from '../useSelectedCell';
-import { callsIn, type Call } from './calls';
+import { callsIn, definitionOf, type Call } from './calls';
 import { readGiven, type Surroundings } from './givenArguments';
-import { definitionOf, workOfCall, type CallWork } from './workOfCell';
+import { workOfCall, type CallWork } from './workOfCell';
 
 /** The formula behind the selected cell, with our calls in it. */
 export interface CellFormula {

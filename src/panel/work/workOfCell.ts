@@ -4,7 +4,6 @@ import { errorCell } from '../../call/worksheet';
 import { inPlaces } from '../../call/places';
 import { readCall } from '../../call/readCall';
 import { valueSource } from '../../call/tools/show';
-import { catalogue } from '../../catalogue';
 import { inputsOf, takesRange, type AnyInput, type Definition, type Source } from '../../core/define';
 import { Refusal } from '../../core/refusal';
 import type { System } from '../../core/quantity';
@@ -36,10 +35,6 @@ export type CallWork =
       readonly sources: readonly Source[];
     }
   | { readonly definition: Definition; readonly refusal: string };
-
-/** The definition that a call names; the functions about functions have none. */
-export const definitionOf = ({ id }: Call): Definition | undefined =>
-  catalogue.find(({ name }) => name === id);
 
 /** The work of a call at a place of the range that its formula fills. */
 export async function workOfCall(

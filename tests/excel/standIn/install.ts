@@ -62,6 +62,7 @@ export const installStandIn = (
   ];
   OBJECTS.push('charts', 'series', 'axes', 'title', 'tables', 'legend', 'categoryAxis', 'valueAxis');
   OBJECTS.push('iterativeCalculation', 'dataValidation', 'names', 'borders');
+  OBJECTS.push('conditionalFormats', 'custom', 'rule');
   const METHODS =
     /^(get[A-Z]|add$|insert|activate$|calculate$|delete$|clear$|merge$|select$|autofit|set[A-Z]|unprotect$)/;
   const listeners: Record<string, Set<() => unknown>> = {};
@@ -173,6 +174,8 @@ export const installStandIn = (
     FileType: { Compressed: 'compressed' },
     AsyncResultStatus: { Succeeded: 'succeeded' },
     context: {
+      diagnostics: { host: 'Excel', platform: 'PC', version: '16.0' },
+      displayLanguage: 'en-US',
       officeTheme: undefined as object | undefined,
       requirements: { isSetSupported: (name: string, version: string) => !lacks.has(`${name} ${version}`) },
       document: {
@@ -226,6 +229,8 @@ export const installStandIn = (
     ChartType: { xyscatterLines: 'XYScatterLines', lineMarkers: 'LineMarkers' },
     ChartSeriesBy: { columns: 'Columns' },
     DeleteShiftDirection: { up: 'Up' },
+    DataValidationType: { none: 'None', list: 'List' },
+    DataValidationAlertStyle: { stop: 'Stop', warning: 'Warning', information: 'Information' },
     CalculationMode: { automatic: 'Automatic', manual: 'Manual' },
     CalculationType: { recalculate: 'Recalculate', full: 'Full' },
     CalculationState: { done: 'Done', pending: 'Pending' },

@@ -48,6 +48,14 @@ export class StandInFormat {
       this.range.worksheet.widths.set(this.range.columnIndex + at, points);
   }
 
+  set shrinkToFit(shrink: boolean) {
+    this.range.dress({ shrink });
+  }
+
+  get rowHeight(): number {
+    return this.range.worksheet.heights.get(this.range.rowIndex) ?? 15;
+  }
+
   get columnWidth(): number {
     return this.range.worksheet.widths.get(this.range.columnIndex) ?? 48;
   }
@@ -100,6 +108,10 @@ class StandInFont {
 
   set name(name: string) {
     this.set({ name });
+  }
+
+  set underline(word: string) {
+    this.set({ underline: oneOf({ None: 'none', Single: 'single', Double: 'double' } as const, word) });
   }
 
   set color(color: string) {

@@ -3,7 +3,7 @@ import { areaAddress } from '../../../src/cells/address';
 import { CellError, type CellValue } from '../../../src/cells/value';
 import { StandInFormat } from './looks';
 import { NOTHING, place, placeOf, type Content, type StandInSheet } from './sheet';
-import { Refused } from './typed';
+import { checkFormula, Refused } from './typed';
 
 /** Excel refuses larger answers on the web: 5 MB, near enough. */
 const MOST_CELLS = 500_000;
@@ -11,6 +11,7 @@ const MOST_CELLS = 500_000;
 export class StandInRange {
   readonly format = new StandInFormat(this);
   readonly dataValidation = new StandInValidation(this);
+  readonly conditionalFormats = { add: (kind: string) => new StandInCondition(this, kind) };
 
   constructor(
     readonly worksheet: StandInSheet,
@@ -159,6 +160,14 @@ const LONGEST_LIST = 255;
 
 interface Rule {
   readonly list?: { readonly inCellDropDown: boolean; readonly source: string };
+  readonly custom?: { readonly formula: string };
+}
+
+interface Alert {
+  readonly title: string;
+  readonly message: string;
+  readonly style: string;
+  readonly showAlert: boolean;
 }
 
 /** What may be entered into the cells of a range. Excel reads the words of a list between commas in every country. */
@@ -176,7 +185,8 @@ class StandInValidation {
   }
 
   get type(): string {
-    return this.now?.choices === undefined ? 'None' : 'List';
+    if (!this.now) return 'None';
+    return this.now.choices === undefined ? 'Custom' : 'List';
   }
 
   get rule(): Rule {
@@ -187,8 +197,12 @@ class StandInValidation {
     };
   }
 
-  set rule({ list }: Rule) {
-    if (!list) throw new Refused('InvalidArgument', 'Only lists are known here.');
+  set rule({ list, custom }: Rule) {
+    if (custom) {
+      checkFormula(custom.formula.slice(1));
+      this.change({ accepts: custom.formula.slice(1) });
+    }
+    if (!list) return;
     if (list.source.startsWith('=')) {
       this.change({ choices: list.source.slice(1) });
       return;
@@ -207,15 +221,50 @@ class StandInValidation {
     this.change({ prompt: { title, text: message } });
   }
 
-  set errorAlert({ title, message, style }: { title: string; message: string; style: string }) {
+  set errorAlert({ title, message, style, showAlert }: Alert) {
     if (title.length > 32 || message.length > 255)
       throw new Refused('InvalidArgument', 'The alert is too long.');
     const styles = { Stop: 'stop', Warning: 'warning', Information: 'information' } as const;
-    this.change({ refusal: { style: styles[style as keyof typeof styles], title, text: message } });
+    if (showAlert)
+      this.change({ refusal: { style: styles[style as keyof typeof styles], title, text: message } });
   }
 
   clear(): void {
     this.range.checkUnlocked();
     this.range.worksheet.validations.delete(this.range.cells);
+  }
+}
+
+/** A color by formula; it is kept when its formula and both its colors are there. */
+class StandInCondition {
+  readonly custom;
+  private readonly style: { font?: { color: string }; fill?: string } = {};
+
+  constructor(range: StandInRange, kind: string) {
+    if (kind !== 'Custom') throw new Refused('InvalidArgument', 'Only formulas are known here.');
+    range.checkUnlocked();
+    const { style } = this;
+    const condition = { cells: range.cells, when: '', style };
+    range.worksheet.conditions.push(condition);
+    this.custom = {
+      rule: {
+        set formula(formula: string) {
+          checkFormula(formula.slice(1));
+          condition.when = formula.slice(1);
+        },
+      },
+      format: {
+        font: {
+          set color(color: string) {
+            style.font = { color };
+          },
+        },
+        fill: {
+          set color(color: string) {
+            style.fill = color;
+          },
+        },
+      },
+    };
   }
 }

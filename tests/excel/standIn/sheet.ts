@@ -2,6 +2,7 @@ import { areaAddress, cellAddress } from '../../../src/cells/address';
 import { CellError, type CellValue } from '../../../src/cells/value';
 import type {
   CellDescription,
+  ConditionDescription,
   SheetDescription,
   StyleDescription,
   ValidationDescription,
@@ -31,6 +32,7 @@ export class StandInSheet {
   looks = new Map<string, StyleDescription>();
   validations = new Map<string, ValidationDescription>();
   merges = new Set<string>();
+  conditions: ConditionDescription[] = [];
   readonly widths = new Map<number, number>();
   readonly heights = new Map<number, number>();
   readonly charts = new StandInCharts();
@@ -115,6 +117,8 @@ export class StandInSheet {
       name: this.name,
       cells,
       merges: [...this.merges],
+      conditions: this.conditions,
+      rows: Object.fromEntries([...this.heights].map(([row, points]) => [row + 1, points])),
       validations: [...this.validations.values()],
     };
     return { sheet, styles };

@@ -133,6 +133,7 @@ export class StandInWorkbook {
       looks: new Map(sheet.looks),
       validations: new Map(sheet.validations),
       merges: new Set(sheet.merges),
+      conditions: [...sheet.conditions],
     }));
     this.undos.push({
       group: this.group,
