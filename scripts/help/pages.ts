@@ -20,9 +20,14 @@ export async function helpPages(checks: readonly Checks[]): Promise<ReadonlyMap<
   const lines = entries.flatMap((entry) => entry.checks ?? []);
   return new Map([
     ['help/excel.html', excelHtml()],
+    // What the inputs of a form are at first.
+    ['help/examples.json', JSON.stringify(examplesOf(checks))],
     ['help/index.html', indexHtml(entries, families, tools)],
     ['help/validation.html', validationHtml(lines, tools)],
     ['help/validation.csv', validationCsv(lines)],
     ...entries.map((entry): [string, string] => [helpPage(entry.id), helpHtml(entry, tools)]),
   ]);
 }
+
+const examplesOf = (checks: readonly Checks[]) =>
+  Object.fromEntries(checks.flatMap(({ of, checks: [first] }) => (first ? [[of, first.given]] : [])));

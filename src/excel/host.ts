@@ -1,8 +1,19 @@
 /// <reference types="office-js" />
 import { worksheetFunctions } from '../call/functions';
+import type { WorksheetFunction } from '../call/worksheetFunction';
 import { NAMESPACE } from '../cells/namespace';
 import { OWN_WHAT_IF } from '../derive/excelWords';
-import type { CellInput, CellView, Host, Range, Separator, WorkbookTrial, WrittenTable } from '../panel/host';
+import type {
+  CellInput,
+  CellView,
+  FormOutcome,
+  Host,
+  Place,
+  Range,
+  Separator,
+  WorkbookTrial,
+  WrittenTable,
+} from '../panel/host';
 import type { CellRef } from '../whatif/plan';
 import { callLog } from './callLog';
 import { formatAsText, offerWords } from './cellRules';
@@ -132,6 +143,12 @@ export class ExcelHost implements Host {
 
   formatAsText(range: Range): Promise<void> {
     return formatAsText(range);
+  }
+
+  /** Forms are for the few: what writes them is loaded with the first. */
+  async writeForm(fn: WorksheetFunction, at?: Place): Promise<FormOutcome> {
+    const { writeFormHere } = await import('./forms');
+    return writeFormHere(this, fn, at);
   }
 
   readSeparator(): Promise<Separator> {

@@ -4,8 +4,10 @@ import { helpPage } from '../call/helpPage';
 import { NAMESPACE } from '../cells/namespace';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { signature } from '../derive/words';
+import { FormButton } from './FormButton';
 import type { Host } from './host';
 import { useSeparator } from './useSeparator';
+import { definitionOf } from './work/calls';
 
 const useStyles = makeStyles({
   help: { flexGrow: 1, minHeight: 0, overflowY: 'auto', padding: '8px 16px 16px' },
@@ -66,6 +68,9 @@ export function FunctionHelp({ host, fn, onBack, onInsert }: Props) {
       >
         Insert at the selected cell
       </Button>
+      {host.writeForm && definitionOf(fn) && (
+        <FormButton key={fn.id} fn={fn} write={host.writeForm.bind(host)} />
+      )}
       <h3 className={styles.heading}>Arguments</h3>
       <dl className={styles.arguments}>
         {fn.parameters.map((parameter) => (

@@ -1,3 +1,4 @@
+import type { WorksheetFunction } from '../call/worksheetFunction';
 import type { Range, WorkbookCells } from '../workbook/cells';
 import type { CellRef } from '../whatif/plan';
 import type { TrialCells } from '../whatif/run';
@@ -25,6 +26,17 @@ export interface Separator {
   readonly isGuess: boolean;
 }
 
+export interface Place {
+  readonly row: number;
+  readonly column: number;
+}
+
+/** What became of a form, and where it would fit where it was not written. */
+export interface FormOutcome {
+  readonly says: string;
+  readonly instead?: Place & { readonly called: string };
+}
+
 /** The workbook that the panel stands beside, as much of it as the panel needs. */
 export interface Host extends WorkbookCells {
   /** Where the workbook lies, to tell it from others; needed where values may be tried in the workbook itself. */
@@ -46,6 +58,8 @@ export interface Host extends WorkbookCells {
   offerWords?(range: Range, words: readonly string[]): Promise<void>;
   /** Makes cells of text, so that nothing typed there becomes a date. */
   formatAsText?(range: Range): Promise<void>;
+  /** Writes a function as a form at the selected cell, or at another place of its sheet. */
+  writeForm?(fn: WorksheetFunction, at?: Place): Promise<FormOutcome>;
   /** What people type between arguments, where it may be another sign than the comma. */
   readSeparator?(): Promise<Separator>;
   /** What the program's own tools for it make of our functions, where that is to be known before a what-if. */

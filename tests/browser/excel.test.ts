@@ -298,6 +298,24 @@ describe('the tabs of Excel alone', () => {
     expect(desk.troubles).toEqual([]);
   });
 
+  it('write a function as a form at the selected cell, and ask where its cells are filled', async () => {
+    await desk.page.getByRole('tab', { name: 'Functions' }).click();
+    await desk.page.getByRole('searchbox').fill('SEAT.FORCE');
+    await button(/^SEAT\.FORCE/).click();
+    await desk.select('Sheet1', 'F3');
+    await button('Write a form at the selected cell').click();
+    await desk.page.getByText(/The form stands at F3:L\d+ of Sheet1\. One step of undo/).waitFor();
+    expect(desk.workbook.names.has('seat_force')).toBe(true);
+    await button('Write a form at the selected cell').click();
+    await desk.page.getByText(/is not empty\. It fits at F\d+/).waitFor();
+    await desk.page.screenshot({ path: 'reports/excel-form-320.png' });
+    expect(await faultsIn(desk)).toEqual([]);
+    await button(/^Write it at F/).click();
+    await desk.page.getByText(/The form stands at F/).waitFor();
+    expect(desk.workbook.names.has('seat_force_2')).toBe(true);
+    await button('← All functions').click();
+  });
+
   it('say what becomes of a shared workbook, and what Goal Seek does', async () => {
     await desk.page.getByRole('tab', { name: 'Share' }).click();
     await desk.page.getByText('A colleague without the add-in').waitFor();

@@ -55,5 +55,5 @@ export function trimmed(tokens: readonly Token[]): readonly Token[] {
 }
 
 /** The definition that a call names; the functions about functions have none. */
-export const definitionOf = ({ id }: Call): Definition | undefined =>
+export const definitionOf = ({ id }: Pick<Call, 'id'>): Definition | undefined =>
   catalogue.find(({ name }) => name === id);

@@ -1,0 +1,46 @@
+import { Button, makeStyles, Spinner, Text, tokens } from '@fluentui/react-components';
+import { useState } from 'react';
+import type { WorksheetFunction } from '../call/worksheetFunction';
+import type { FormOutcome, Place } from './host';
+
+const useStyles = makeStyles({
+  form: { display: 'flex', flexDirection: 'column', alignItems: 'flex-start', gap: '6px', marginTop: '8px' },
+  says: { color: tokens.colorNeutralForeground2, overflowWrap: 'anywhere' },
+});
+
+interface Props {
+  readonly fn: WorksheetFunction;
+  readonly write: (fn: WorksheetFunction, at?: Place) => Promise<FormOutcome>;
+}
+
+/** Writes a function as a form; where its cells are filled, asks whether another place will do. */
+export function FormButton({ fn, write }: Props) {
+  const styles = useStyles();
+  const [busy, setBusy] = useState(false);
+  const [outcome, setOutcome] = useState<FormOutcome>();
+  const run = async (at?: Place) => {
+    setBusy(true);
+    setOutcome(undefined);
+    try {
+      setOutcome(await write(fn, at));
+    } catch (error) {
+      setOutcome({ says: `No form was written. ${error instanceof Error ? error.message : String(error)}` });
+    } finally {
+      setBusy(false);
+    }
+  };
+  const instead = outcome?.instead;
+  return (
+    <div className={styles.form}>
+      {busy ? (
+        <Spinner size="small" label="Writing the form" />
+      ) : (
+        <Button onClick={() => void run()}>Write a form at the selected cell</Button>
+      )}
+      <Text className={styles.says} role="status">
+        {outcome?.says}
+      </Text>
+      {instead && !busy && <Button onClick={() => void run(instead)}>Write it at {instead.called}</Button>}
+    </div>
+  );
+}
