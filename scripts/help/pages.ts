@@ -30,4 +30,4 @@ export async function helpPages(checks: readonly Checks[]): Promise<ReadonlyMap<
 }
 
 const examplesOf = (checks: readonly Checks[]) =>
-  Object.fromEntries(checks.flatMap(({ of, checks: [first] }) => (first ? [[of, first.given]] : [])));
+  Object.fromEntries(checks.map(({ of, checks: [first] }) => [of, first.given]));
