@@ -32,7 +32,7 @@ export const EXCEL_HELP: readonly (readonly [heading: string, ...says: string[]]
   ],
   [
     'Another sign between arguments',
-    'Where numbers have a decimal comma, a semicolon most often stands between arguments; the panel shows the one of this Excel. In text, numbers keep their point: "0.5 mm".',
+    'Where numbers have a decimal comma, a semicolon most often stands between arguments; the panel shows the one that holds here. In text, numbers keep their point: "0.5 mm".',
   ],
   [
     'It takes long',
