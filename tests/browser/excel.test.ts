@@ -163,7 +163,7 @@ describe.each([320, 450])('the panel in Excel, %i pixels wide', (width) => {
   });
 });
 
-const TABS = ['Functions', 'Work', 'What if', 'Share', 'Check', 'Sheets', 'Help'];
+const TABS = ['Functions', 'Work', 'What if', 'Equation', 'Share', 'Check', 'Sheets', 'Help'];
 
 /** Texts smaller than 12 px, outside of formulas, whose indices are. */
 const smallTexts = (desk: ExcelDesk): Promise<string[]> =>
