@@ -11,10 +11,13 @@ import { readCall } from '../../src/call/readCall';
 import { worksheetFunction } from '../../src/call/worksheet';
 import { table } from '../../src/cli/table';
 import { inputsOf } from '../../src/core/define';
-import { answer } from '../../src/core/answer';
+import { runnerOf } from '../../src/core/answer';
+import { closedForms } from './closedForms';
+import { columnCosts, trialCosts } from './columns';
 import { nanoseconds } from './measure';
 import { RIVALS, type Rival } from './rivals';
 import { moldSheets, nativeSheets } from './sheets';
+import { startCosts } from './start';
 
 /** Inputs that differ from call to call, as those of a column do. */
 const VARIANTS = 64;
@@ -31,9 +34,10 @@ function callCosts({ id, cells, byHand }: Rival): (string | number)[] {
     ];
     return [...padded.map((cell): Argument => (cell === undefined ? null : [[cell]])), [['mm']]];
   });
+  const run = runnerOf(definition);
   const inSI = variants.map((args) => readCall(definition, args).at(0, 0).values);
   inSI.forEach((values) => {
-    const [core, hand] = [answer(definition, values, 'mm'), byHand(values as never)];
+    const [core, hand] = [run(values, 'mm'), byHand(values as never)];
     const agree =
       typeof core === 'number' ? Math.abs(core - Number(hand)) <= 1e-12 * Math.abs(core) : core === hand;
     if (!agree) throw new Error(`${id}: ${String(core)} in the core, ${String(hand)} by hand`);
@@ -41,7 +45,7 @@ function callCosts({ id, cells, byHand }: Rival): (string | number)[] {
   const fn = worksheetFunction(definition);
   const of = <T>(list: readonly T[], turn: number): T => list[turn % VARIANTS] as T;
   const hand = nanoseconds((turn) => byHand(of(inSI, turn) as never));
-  const core = nanoseconds((turn) => answer(definition, of(inSI, turn), 'mm'));
+  const core = nanoseconds((turn) => run(of(inSI, turn), 'mm'));
   const boundary = nanoseconds((turn) => fn.call(of(variants, turn)));
   return [
     id,
@@ -51,7 +55,14 @@ function callCosts({ id, cells, byHand }: Rival): (string | number)[] {
   ];
 }
 
-const SHIPPED = ['moldsheet.cjs', 'excel/functions.js', 'excel/taskpane.js', 'page/page.js', 'page/page.css'];
+const SHIPPED = [
+  'moldsheet.cjs',
+  'excel/functions.js',
+  'excel/whole.js',
+  'excel/taskpane.js',
+  'page/page.js',
+  'page/page.css',
+];
 
 /** Sizes of what is loaded at once; what the page loads when it needs it is one line. */
 function bundleSizes(): (string | number)[][] {
@@ -77,10 +88,28 @@ function main(): void {
     'Nanoseconds a call: by hand, in the core, at the worksheet boundary; and how many times by hand\n',
   );
   console.log(table(['Function', 'hand', 'core', 'boundary', 'core ×', 'boundary ×'], RIVALS.map(callCosts)));
+  const forms = closedForms()
+    .map(({ id, plain, core }) => ({ id, ratio: core / plain }))
+    .sort((a, b) => a.ratio - b.ratio);
+  const [median, worst] = [forms[forms.length >> 1], forms.at(-1)];
+  console.log(
+    `\n${forms.length} closed forms beside the same equations as plain JavaScript: median ${median?.ratio.toFixed(2) ?? ''} ×, worst ${worst?.ratio.toFixed(2) ?? ''} × (${worst?.id ?? ''})`,
+  );
+  for (const [rows, ms] of columnCosts())
+    console.log(`A column of ${rows} rows of SEAT.FORCE: ${ms.toFixed(0)} ms`);
+  const { ours, byHand } = trialCosts();
+  console.log(
+    `A million trials of SEAT.FORCE: ${ours.toFixed(0)} ms, ${(ours / byHand).toFixed(2)} × a loop by hand of the same draws`,
+  );
   console.log('\nWorkbooks of native formulas, milliseconds, beside HyperFormula; × is ours by theirs\n');
   console.log(table(['Formulas', 'build', 'theirs', '×', 'one edit', 'theirs', '×'], nativeSheets()));
   console.log('\nWorkbooks of our own formulas, milliseconds\n');
   console.log(table(['Formulas', 'build', 'one edit'], moldSheets()));
+  const start = startCosts();
+  if (start)
+    console.log(
+      `\nStart: node -e 0 ${start.node.toFixed(0)} ms, calc of one formula ${(start.calc - start.node).toFixed(0)} ms more`,
+    );
   const sizes = bundleSizes();
   console.log('\nBundles, kB\n');
   console.log(

@@ -139,19 +139,9 @@ function namedReader(reading: Extract<Reading, { as: 'named' }>): CellReader {
   const asQuantity = (cell: CellValue, system: System): unknown =>
     number && asNumber ? number.means(asNumber(cell, system) as number) : undefined;
   const isDated = mayBeDate(reading);
-  // The tables never change, and to find a designation as people write it takes its time.
-  const known = { in: new Map<string, unknown>(), mm: new Map<string, unknown>() };
-  const find = (text: string, system: System): unknown => {
-    const before = known[system];
-    if (before.has(text)) return before.get(text);
-    const value = read(text, system, 'text');
-    if (before.size >= MOST_NAMES) before.clear();
-    before.set(text, value);
-    return value;
-  };
-  return (cell, system) => {
+  const readCell: CellReader = (cell, system) => {
     if (isDated && typeof cell === 'number' && isLikelyDate(cell))
-      throw new Refusal(dateRefusal(cell, (name) => find(name, system)));
+      throw new Refusal(dateRefusal(cell, (name) => read(name, system, 'text')));
     if (number && (typeof cell === 'number' || isNumberText(cell, number.kind)))
       return asQuantity(cell, system);
     const text = cellText(cell);
@@ -160,7 +150,7 @@ function namedReader(reading: Extract<Reading, { as: 'named' }>): CellReader {
     }
     if (typeof cell === 'number') return read(text, system, 'number');
     try {
-      return find(text, system);
+      return read(text, system, 'text');
     } catch (error) {
       // Figures that name nothing may still be the number itself.
       if (!number || !/^\d+$/.test(text) || !isNowhere(error)) throw error;
@@ -170,6 +160,18 @@ function namedReader(reading: Extract<Reading, { as: 'named' }>): CellReader {
         throw error;
       }
     }
+  };
+  // The tables never change, and to find a designation as people write it takes its time.
+  const known = { in: new Map<string, unknown>(), mm: new Map<string, unknown>() };
+  return (cell, system) => {
+    if (typeof cell !== 'string') return readCell(cell, system);
+    const before = known[system];
+    const found = before.get(cell);
+    if (found !== undefined) return found;
+    const value = readCell(cell, system);
+    if (before.size >= MOST_NAMES) before.clear();
+    before.set(cell, value);
+    return value;
   };
 }
 

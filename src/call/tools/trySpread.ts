@@ -5,7 +5,7 @@ import { systemUnit, type Kind } from '../../core/quantity';
 import { seededDeviates, SPREADS, summarize, type Spread } from '../../core/random';
 import { naming, Refusal } from '../../core/refusal';
 import { foldName } from '../../core/names';
-import { answer } from '../../core/answer';
+import { runnerOf } from '../../core/answer';
 import type { CellValue, Matrix } from '../../cells/value';
 import { findDefinition } from '../findDefinition';
 import { amountReader } from '../readArgument';
@@ -15,7 +15,7 @@ import { calculationOf, type Calculation } from './oneCalculation';
 import { FUNCTION, SEED, TRIALS, UNITS } from './parameters';
 import { parameter, type Tool } from './tool';
 
-const MOST_TRIALS = 200_000;
+const MOST_TRIALS = 1_000_000;
 
 export const trySpread: Tool = {
   name: 'TRY.SPREAD',
@@ -120,17 +120,20 @@ function spread(
   const parts = varied(calculation, rows, seed);
   const trial = [...values];
   const results = new Float64Array(trials);
+  const run = runnerOf(definition);
+  // Counted, since this is the loop that a person waits for.
   for (let i = 0; i < trials; i++) {
-    for (const { index, draw, allowed, name, text } of parts) {
-      const x = draw();
-      if (!allowed(x))
+    for (let k = 0; k < parts.length; k++) {
+      const part = parts[k] as Varied;
+      const x = part.draw();
+      if (!part.allowed(x))
         throw new Refusal(
-          `let ${name} spread to ${text(x)}, which ${definition.name} does not take`,
+          `let ${part.name} spread to ${part.text(x)}, which ${definition.name} does not take`,
           'inputs',
         );
-      trial[index] = x;
+      trial[part.index] = x;
     }
-    const result = answer(definition, trial, system);
+    const result = run(trial, system);
     if (typeof result !== 'number')
       throw new Refusal(`answers "${String(result)}" in one of the trials`, 'function');
     results[i] = result;

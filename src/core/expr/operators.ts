@@ -233,7 +233,11 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     dims: raised,
     tex: ([a = '', b = '']) => `${a}^{${b}}`,
     native: nativeBinary('^'),
-    js: call('raise'),
+    js: ([a = '', b = '']) => {
+      // A product at once where that is short: a call costs more than it.
+      if (/^\w+$/.test(a) && (b === '2' || b === '3')) return `(${Array(Number(b)).fill(a).join('*')})`;
+      return `raise(${a},${b})`;
+    },
     partials: (args) => {
       const [a, b] = pair(args);
       // With a constant exponent the logarithm is not asked for, so a base below zero is no trouble.
