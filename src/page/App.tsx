@@ -7,7 +7,7 @@ import {
   MessageBarBody,
   tokens,
 } from '@fluentui/react-components';
-import { useEffect, useState, useSyncExternalStore } from 'react';
+import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import type { Host } from '../panel/host';
 import { Panel } from '../panel/Panel';
@@ -21,8 +21,11 @@ import { NARROW, useNarrow } from './narrow';
 import type { Newer } from './offline/newer';
 import { PageBars } from './PageBars';
 import type { Session } from './session';
+import type { SheetDesk } from './sheetTab/desk';
+import { SheetTabLater } from './sheetTab/SheetTabLater';
 import { onDarkChange, prefersDark } from './theme';
 import { useFileDrop } from './useFileDrop';
+import { useKeys } from './useKeys';
 
 const useStyles = makeStyles({
   app: { display: 'flex', flexDirection: 'column', height: '100%' },
@@ -62,6 +65,7 @@ const useStyles = makeStyles({
 interface Props {
   readonly session: Session;
   readonly host: Host;
+  readonly sheetDesk: SheetDesk;
   readonly functions: readonly WorksheetFunction[];
   /** File names. */
   readonly samples: readonly string[];
@@ -79,7 +83,7 @@ export function App(props: Props) {
   );
 }
 
-function Desk({ session, host, functions, samples, gridElement, newer }: Props) {
+function Desk({ session, host, sheetDesk, functions, samples, gridElement, newer }: Props) {
   const styles = useStyles();
   const state = useSyncExternalStore(session.subscribe, () => session.state);
   const [panelOpen, setPanelOpen] = useState(!useNarrow());
@@ -89,18 +93,27 @@ function Desk({ session, host, functions, samples, gridElement, newer }: Props) 
   useEffect(() => {
     document.title = `${state.unsaved ? '• ' : ''}${state.fileName} – Moldsheet`;
   }, [state.fileName, state.unsaved]);
-  useEffect(() => {
-    const saveKey = (event: KeyboardEvent) => {
-      if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 's') return;
-      event.preventDefault();
-      event.stopPropagation();
-      void session.save();
+  const [part, setPart] = useState('format');
+  const keys = useMemo(() => {
+    const show = (which: string) => () => {
+      setPanelOpen(true);
+      setPage('sheet');
+      setPart(which);
     };
-    window.addEventListener('keydown', saveKey, true);
-    return () => {
-      window.removeEventListener('keydown', saveKey, true);
+    return {
+      s: () => void session.save(),
+      f: show('find'),
+      h: show('find'),
+      1: show('format'),
+      home: () => {
+        sheetDesk.toCorner('first');
+      },
+      end: () => {
+        sheetDesk.toCorner('last');
+      },
     };
-  }, [session]);
+  }, [session, sheetDesk]);
+  useKeys(keys);
 
   return (
     <div className={styles.app}>
@@ -149,7 +162,14 @@ function Desk({ session, host, functions, samples, gridElement, newer }: Props) 
               functions={functions}
               page={page}
               onPage={setPage}
-              more={[{ id: 'share', title: 'Share', body: <ShareTab files={session.files} /> }]}
+              more={[
+                {
+                  id: 'sheet',
+                  title: 'Sheet',
+                  body: <SheetTabLater desk={sheetDesk} open={part} onOpen={setPart} />,
+                },
+                { id: 'share', title: 'Share', body: <ShareTab files={session.files} /> },
+              ]}
             />
           </aside>
         )}

@@ -3,6 +3,7 @@
  * room. `5/8` and `1-1/2` are numbers, `10-24` and `1/4-20` are threads, and no date is without a year.
  */
 import * as numfmt from 'numfmt';
+import { inStandardForm } from './decimalSign';
 
 export * from 'numfmt';
 
@@ -43,5 +44,5 @@ export function parseTime(text: string): Parsed {
 }
 
 export function parseNumber(text: string): Parsed {
-  return isThread(text) ? null : numfmt.parseNumber(text);
+  return isThread(text) ? null : numfmt.parseNumber(inStandardForm(text));
 }

@@ -1,4 +1,3 @@
-import { addSheets } from '../package/author';
 import { changeLayout, type SheetLayout } from '../package/layout';
 import type { Workbook } from '../package/model';
 import { readWorkbook } from '../package';
@@ -19,9 +18,7 @@ export function fileOf(opened: Workbook, grid: Grid, functionIds: readonly strin
       return layout ? [[name, layout]] : [];
     }),
   );
-  const known = new Set(opened.names.map(({ name }) => name.toLowerCase()));
-  const names = grid.definedNames().filter(([name]) => !known.has(name.toLowerCase()));
-  if (names.length + layouts.size === 0) return changed;
+  if (layouts.size === 0) return changed;
   const laidOut = changeLayout(readWorkbook(changed, functionIds), layouts, knownFunctions(functionIds));
-  return saveCalculated(addSheets(laidOut, { sheets: [], names: Object.fromEntries(names) }), []);
+  return saveCalculated(laidOut, []);
 }

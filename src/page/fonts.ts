@@ -34,3 +34,28 @@ export async function loadLocalFonts(): Promise<void> {
   const loaded = await Promise.allSettled(faces.map((face) => face.load()));
   for (const face of loaded) if (face.status === 'fulfilled') document.fonts.add(face.value);
 }
+
+const LATIN = [
+  'Aptos',
+  'Arial',
+  'Calibri',
+  'Cambria',
+  'Consolas',
+  'Courier New',
+  'Georgia',
+  'Tahoma',
+  'Times New Roman',
+  'Verdana',
+];
+
+/** Fonts for scripts of their own, by the beginning of a language's tag. */
+const OTHERS: Readonly<Record<string, readonly string[]>> = {
+  zh: ['Microsoft YaHei', 'SimSun', 'SimHei', 'KaiTi'],
+  ja: ['Yu Gothic', 'Meiryo', 'MS Mincho'],
+  ko: ['Malgun Gothic', 'Batang'],
+};
+
+/** The fonts that are offered: those of the reader's own script. */
+export function fontMenu(language: string): { readonly value: string; readonly label: string }[] {
+  return [...LATIN, ...(OTHERS[language.slice(0, 2)] ?? [])].map((name) => ({ value: name, label: name }));
+}

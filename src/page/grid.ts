@@ -41,6 +41,8 @@ import type { Workbook } from '../package/model';
 import type { CellPlace, KeptCell } from '../sheet/book';
 import { contentOf } from '../workbook/content';
 import { GridCalculation, type Calculated } from './calculation';
+import { moveWhatIsCut } from './cutPaste';
+import { readOwnSign } from './decimalSign';
 import { EntryFormulas } from './entryFormulas';
 import { guardEntries, keepListsShut, type GridPlace } from './entryGuard';
 import { refusalOfEntry, type Refusal } from './entryRules';
@@ -51,11 +53,12 @@ import { gridData, gridSheet, sheetId } from './gridData';
 import { changedLayout } from './gridLayout';
 import { everyFormula, putSpills, putValues, type Place, type Target } from './gridResults';
 import type { TypedCell } from './journal';
-import type { GridCommand } from './limits';
 import { fitNumbers } from './numbersFit';
 import { drawRuleColors, RuleColors } from './ruleColors';
 import { ruleResources } from './rules';
 import type { ActContext } from './structureActs';
+import { fontMenu } from './fonts';
+import { markNotes } from './noteMarks';
 import { gridTheme } from './theme';
 import { TroubleMarks } from './troubleMarks';
 import { nextOf } from './troubles';
@@ -69,8 +72,7 @@ const FIRST = { startRow: 0, startColumn: 0, endRow: 0, endColumn: 0 };
 const CONTENT = ['v', 'f', 'si', 'p', 't'] as const;
 
 /** What moves cells or changes what formulas may name. */
-const REBUILDS =
-  /^sheet\.mutation\.(move-range|set-row-(hidden|visible))$|^formula\.mutation\.(set|remove)-defined-name$/;
+const REBUILDS = /^sheet\.mutation\.(move-range|set-row-(hidden|visible))$/;
 
 export interface GridOptions {
   readonly functions: readonly WorksheetFunction[];
@@ -88,6 +90,12 @@ export interface GridOptions {
 }
 
 const placeKey = ({ sheet, row, column }: CellPlace): string => `${sheet} ${row} ${column}`;
+
+/** What a command of the grid is about, as far as it says. */
+export interface GridCommand {
+  readonly id: string;
+  readonly params: object | undefined;
+}
 
 export interface SheetPlace {
   readonly sheet: string;
@@ -118,6 +126,9 @@ export class Grid {
   private isRebuildDue = false;
   /** Asked before every command on sheets; true stops it. */
   refuses: ((command: GridCommand) => boolean) | undefined;
+  /** Cells that were cut are pasted where a person is. */
+  movesCut: ((from: { readonly sheet: string; readonly area: Area }) => void) | undefined;
+  private noted: ReadonlySet<string> = new Set();
   /** Hears at once what was typed into cells. */
   heardTyping: ((cells: readonly TypedCell[]) => void) | undefined;
   private readonly editListeners = new Set<() => void>();
@@ -147,6 +158,7 @@ export class Grid {
     const preset = UniverSheetsCorePreset({
       container,
       ribbonType: 'simple',
+      customFontFamily: { override: true, list: fontMenu(navigator.language) },
       formula: {
         description: functionDescriptions(options.functions),
       },
@@ -204,13 +216,6 @@ export class Grid {
     return sheet ? this.cells(sheet.getSheetName()) : undefined;
   }
 
-  /** Names and their formulas without `=`. */
-  definedNames(): [string, string][] {
-    return this.workbook
-      .getDefinedNames()
-      .map((one) => [one.getName(), one.getFormulaOrRefString().replace(/^=/, '')]);
-  }
-
   /** What a person changed of the layout of a sheet, by its place when the workbook was opened. */
   changedLayout(index: number): SheetLayout | undefined {
     const sheet = this.workbook.getSheetBySheetId(sheetId(index))?.getSheet();
@@ -228,6 +233,8 @@ export class Grid {
       sheetNames: workbook.getSheets().map((sheet) => sheet.getSheetName()),
       sheet: (named ?? active).getSheetName(),
       selection: workbook.getActiveRange()?.getRange(),
+      nameOf: (id) => this.opened.names[Number(/^name-(\d+)$/.exec(id)?.[1] ?? 0) - 1],
+      sheetOf: (id) => workbook.getSheetBySheetId(id)?.getSheetName(),
     };
   }
 
@@ -262,6 +269,27 @@ export class Grid {
     sheet.scrollToCell(Math.max(0, row - 3), 0);
   }
 
+  selectArea(sheetName: string, { top, left, bottom, right }: Area): void {
+    this.sheet(sheetName)
+      .getRange(top, left, bottom - top + 1, right - left + 1)
+      .activate();
+  }
+
+  /** To the first cell of the sheet, or to the last row and column that hold something. */
+  toCorner(which: 'first' | 'last'): void {
+    const sheet = this.workbook.getActiveSheet();
+    const places = which === 'first' ? [] : this.cells(sheet.getSheetName()).places();
+    const most = (of: readonly number[]) => of.reduce((a, b) => Math.max(a, b), 0);
+    const row = most(places.map((one) => one.row));
+    const column = most(places.map((one) => one.column));
+    sheet.getRange(row, column).activate();
+    sheet.scrollToCell(Math.max(0, row - 3), Math.max(0, column - 2));
+  }
+
+  redraw(): void {
+    this.workbook.getActiveSheet().refreshCanvas();
+  }
+
   /** Takes over what is being typed into a cell. */
   async finishEditing(): Promise<void> {
     if (this.workbook.isCellEditing()) await this.workbook.endEditingAsync(true);
@@ -273,6 +301,11 @@ export class Grid {
     this.count += 1;
     this.opened = workbook;
     this.calculatedSheets = workbook.sheets.map((_, index) => sheetId(index));
+    this.noted = new Set(
+      workbook.sheets.flatMap(({ notes }, index) =>
+        notes.map(({ row, column }) => `${sheetId(index)} ${row} ${column}`),
+      ),
+    );
     this.edited.clear();
     this.filled = [];
     this.isRebuildDue = false;
@@ -442,7 +475,7 @@ export class Grid {
   private rebuild(): void {
     const sheets = this.workbook.getSheets().map((one) => one.getSheet());
     const before = sheets.map((sheet) => this.cellsOf(sheet));
-    const content = gridContent(this.opened, this.definedNames(), sheets, before);
+    const content = gridContent(this.opened, sheets, before);
     this.calculatedSheets = sheets.map((sheet) => sheet.getSheetId());
     void this.calculation.load(content);
   }
@@ -498,6 +531,16 @@ export class Grid {
     this.explainErrors();
     guardEntries(this.injector, this.staysTyped);
     keepListsShut(this.injector);
+    readOwnSign(this.injector);
+    markNotes(this.injector, (unitId, id, row, column) => {
+      return unitId === this.unitId && this.noted.has(`${id} ${row} ${column}`);
+    });
+    moveWhatIsCut(this.injector, ({ unitId, subUnitId, area }) => {
+      const sheet = this.workbook.getSheetBySheetId(subUnitId)?.getSheetName();
+      if (unitId !== this.unitId || sheet === undefined) return false;
+      this.movesCut?.({ sheet, area });
+      return true;
+    });
     this.injector.get(IUIPartsService).registerComponent(BuiltInUIPart.HEADER, () => this.options.note);
     this.api.addEvent(this.api.Event.SelectionChanged, this.look);
     this.api.addEvent(this.api.Event.ActiveSheetChanged, this.look);

@@ -9,15 +9,12 @@ import { sheetId } from './gridData';
 
 export function gridContent(
   opened: Workbook,
-  names: readonly (readonly [string, string])[],
   sheets: readonly Worksheet[],
   cells: readonly GridCells[],
 ): BookContent {
-  const known = new Set(opened.names.map(({ name }) => name.toLowerCase()));
-  const added = names.filter(([name]) => !known.has(name.toLowerCase()));
   return {
     sheets: sheets.map((sheet, index) => sheetContent(opened, sheet, cells[index] as GridCells)),
-    names: [...opened.names, ...added.map(([name, formula]) => ({ name, formula }))],
+    names: opened.names,
     date1904: opened.date1904,
     ...(opened.iterates && { iterates: true }),
     ...(opened.isFromMacintosh && { isFromMacintosh: true }),

@@ -2,21 +2,25 @@ import { createRoot } from 'react-dom/client';
 import { worksheetFunctions } from '../call/functions';
 import { App } from './App';
 import { CellNote } from './CellNote';
-import { Grid } from './grid';
+import { readDecimalSign } from './decimalSign';
+import { Grid, type SheetPlace } from './grid';
 import { loadLocalFonts } from './fonts';
 import { GridHost } from './host';
 import './page.css';
 import { FIRST_SAMPLE, sampleNames } from './samples';
 import { Session } from './session';
 import { Newer } from './offline/newer';
+import { SheetDesk } from './sheetTab/desk';
 import { onDarkChange, prefersDark } from './theme';
+
+readDecimalSign();
 
 const gridElement = document.createElement('div');
 gridElement.style.height = '100%';
 
 const grid = new Grid(gridElement, {
   functions: worksheetFunctions,
-  note: () => <CellNote host={host} functions={worksheetFunctions} />,
+  note: () => <CellNote host={host} functions={worksheetFunctions} noteOf={noteOf} />,
   dark: prefersDark(),
   onBusy: (is) => {
     session.setCalculating(is);
@@ -36,6 +40,10 @@ const session: Session = new Session(grid, worksheetFunctions);
 const host = new GridHost(grid, worksheetFunctions, session);
 
 const newer = new Newer();
+const noteOf = ({ sheet, row, column }: SheetPlace) =>
+  session.workbook.sheets
+    .find(({ name }) => name === sheet)
+    ?.notes.find((one) => one.row === row && one.column === column)?.text;
 
 const root = document.getElementById('page');
 if (root) {
@@ -48,6 +56,7 @@ async function start(element: HTMLElement): Promise<void> {
     <App
       session={session}
       host={host}
+      sheetDesk={new SheetDesk(session, grid)}
       functions={worksheetFunctions}
       samples={samples}
       gridElement={gridElement}

@@ -1,7 +1,9 @@
 import { BooleanNumber, CellValueType, InterceptorEffectEnum, isDefaultFormat } from '@univerjs/core';
 import type { ICellData, IStyleData, Injector, Nullable, Worksheet } from '@univerjs/core';
 import { INTERCEPTOR_POINT, SheetInterceptorService } from '@univerjs/preset-sheets-core';
+import { isDateFormat } from 'numfmt';
 import { generalText } from '../cells/numberText';
+import { inOwnSign } from './decimalSign';
 
 /** Pixels of a cell that its text does not use. */
 const MARGIN = 6;
@@ -14,8 +16,8 @@ export function fitNumbers(injector: Injector): void {
   const measure = textMeasure();
   injector.get(SheetInterceptorService).intercept(INTERCEPTOR_POINT.CELL_CONTENT, {
     effect: InterceptorEffectEnum.Value,
-    // Last of all, on what the number's format made of it.
-    priority: -1,
+    // Behind the number's format (10), before the grid's own last one (-1), which ends the row.
+    priority: 0,
     handler: (cell, { worksheet, workbook, row, col, rawData }, next) => {
       if (!cell || cell.t !== CellValueType.NUMBER || cell.v === undefined || cell.v === null)
         return next(cell);
@@ -25,7 +27,8 @@ export function fitNumbers(injector: Injector): void {
       const value = Number(rawData?.v ?? cell.v);
       const plain = !style?.n || isDefaultFormat(style.n.pattern);
       const text = plain && Number.isFinite(value) ? generalText(value, fits) : fitting(String(cell.v), fits);
-      const shown = text ?? hashes(fits);
+      const told = text ?? hashes(fits);
+      const shown = isDateFormat(style?.n?.pattern ?? '') ? told : inOwnSign(told);
       return next(shown === String(cell.v) ? cell : ({ ...cell, v: shown } satisfies Nullable<ICellData>));
     },
   });

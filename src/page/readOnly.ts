@@ -1,4 +1,4 @@
-import type { GridCommand } from './limits';
+import type { GridCommand } from './grid';
 
 /** What looks around in a workbook and changes nothing of it. */
 const LOOKS =

@@ -7,7 +7,8 @@ import type { KeptCell } from '../sheet/book';
 import { newWorkbook, readWorkbook, UnreadableWorkbook } from '../package';
 import { addSheets } from '../package/author';
 import { knownFunctions } from '../package/spelling';
-import { CannotChange, changeStructure } from '../package/structure';
+import { editWorkbook, type WorkbookEdit } from '../package/edits';
+import { CannotChange, changeStructure, type StructureAct } from '../package/structure';
 import { saveCalculated } from '../workbook/basis';
 import { cellAddress } from '../cells/address';
 import { DraftKeeper, type Draft } from './drafts';
@@ -18,7 +19,6 @@ import { fileOf } from './fileOf';
 import { download } from './files';
 import type { Grid, SheetPlace } from './grid';
 import { History, onStep, type Snapshot } from './history';
-import { refusalOf } from './limits';
 import type { PrintPart } from './PrintDialog';
 import type { PrintWish } from './printed';
 import { onlyLooks, READ_ONLY } from './readOnly';
@@ -109,9 +109,13 @@ export class Session extends Store<SessionState> {
         void this.change(acts);
         return true;
       }
-      const why = refusalOf(command, this.opened);
-      if (why !== undefined) this.notify('warning', why);
-      return why !== undefined;
+      return false;
+    };
+    grid.movesCut = ({ sheet, area }) => {
+      const to = grid.selected();
+      void this.change([
+        { do: 'moveCells', sheet, area, to: { sheet: to.sheet, row: to.area.top, column: to.area.left } },
+      ]);
     };
     onStep(grid.injector, (to) => void this.step(to));
     grid.onEdit(() => {
@@ -164,6 +168,11 @@ export class Session extends Store<SessionState> {
   async discardLeftBehind(id: string): Promise<void> {
     await this.drafts.discard(id);
     this.set({ leftBehind: await this.drafts.leftBehind() });
+  }
+
+  /** The workbook as it was last opened or changed; cells that were typed since stand in the grid. */
+  get workbook(): Workbook {
+    return this.opened;
   }
 
   /** The workbook as it stands, calculated. */
@@ -281,7 +290,7 @@ export class Session extends Store<SessionState> {
   }
 
   /** Changes the structure of the workbook as it stands: all of its parts follow, or nothing is changed. */
-  private async change(acts: readonly PageAct[]): Promise<void> {
+  async change(acts: readonly PageAct[]): Promise<void> {
     if (acts.length === 0 || this.state.readOnly) return;
     const place = this.grid.place();
     const before = await this.present();
@@ -294,7 +303,10 @@ export class Session extends Store<SessionState> {
       return;
     }
     this.history.acted({ ...place, workbook: before });
+    const { sheet, area } = this.grid.selected();
     await this.showChanged({ ...place, ...placeAfter(acts), workbook: after });
+    // Nothing moved: the same cells may be set further.
+    if (acts.every((act) => act.do !== 'addSheet' && isEdit(act))) this.grid.selectArea(sheet, area);
   }
 
   /** Takes back an act, or does it again. */
@@ -401,9 +413,13 @@ export class Session extends Store<SessionState> {
 }
 
 function changed(workbook: Workbook, act: PageAct, ids: readonly string[]): Workbook {
-  if (act.do !== 'addSheet') return changeStructure(workbook, act, knownFunctions(ids));
-  return addSheets(workbook, { sheets: [{ name: act.name, cells: {} }] });
+  if (act.do === 'addSheet') return addSheets(workbook, { sheets: [{ name: act.name, cells: {} }] });
+  const known = knownFunctions(ids);
+  return isEdit(act) ? editWorkbook(workbook, act, known) : changeStructure(workbook, act, known);
 }
+
+const isEdit = (act: StructureAct | WorkbookEdit): act is WorkbookEdit =>
+  /^(set|delete)Name$|Note$|Rule$|Filter$/.test(act.do);
 
 const placeText = ({ sheet, row, column }: SheetPlace): string => `${sheet}!${cellAddress(row, column)}`;
 

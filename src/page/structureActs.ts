@@ -1,10 +1,12 @@
 /** The grid's commands on rows, columns, cells and sheets, as acts on the workbook's file. */
 import type { IRange } from '@univerjs/core';
 import type { Area } from '../cells/address';
+import type { DefinedName } from '../package/model';
+import type { WorkbookEdit } from '../package/edits';
 import type { StructureAct } from '../package/structure';
 
-/** What a person did to the structure: an act that all parts of the file follow, or a new empty sheet. */
-export type PageAct = StructureAct | { readonly do: 'addSheet'; readonly name: string };
+/** What a person did beside the cells: an act that all parts of the file follow, a setting, or a new empty sheet. */
+export type PageAct = StructureAct | WorkbookEdit | { readonly do: 'addSheet'; readonly name: string };
 
 /** What a command is asked about. */
 export interface ActContext {
@@ -13,6 +15,9 @@ export interface ActContext {
   /** The sheet that the command names, else the one in front. */
   readonly sheet: string;
   readonly selection: IRange | undefined;
+  /** A name of the workbook by the grid's id, and a sheet's name by its id. */
+  readonly nameOf: (id: string) => DefinedName | undefined;
+  readonly sheetOf: (id: string) => string | undefined;
 }
 
 interface Params {
@@ -23,6 +28,9 @@ interface Params {
   readonly name?: string;
   readonly order?: number;
   readonly sheet?: { readonly name?: string };
+  readonly id?: string;
+  readonly formulaOrRefString?: string;
+  readonly localSheetId?: string;
 }
 
 /** The commands that the grid must not carry out itself. */
@@ -69,6 +77,14 @@ const ACTS: Readonly<
         to: { sheet, row: toRange.startRow, column: toRange.startColumn },
       },
     ],
+  'insert-defined-name': named,
+  'set-defined-name': named,
+  'remove-defined-name': ({ id = '', name = '' }, { nameOf }) => {
+    const old = nameOf(id);
+    return [
+      { do: 'deleteName', name: old?.name ?? name, ...(old?.sheet !== undefined && { sheet: old.sheet }) },
+    ];
+  },
   'remove-sheet': (_, { sheet }) => [{ do: 'deleteSheet', sheet }],
   'copy-sheet': (_, { sheet, sheetNames }) => [
     { do: 'copySheet', sheet, name: freeName(`${sheet} copy`, sheetNames) },
@@ -83,6 +99,24 @@ const ACTS: Readonly<
   'set-worksheet-hidden': (_, { sheet }) => [{ do: 'hideSheet', sheet, hidden: true }],
   'set-worksheet-show': (_, { sheet }) => [{ do: 'hideSheet', sheet, hidden: false }],
 };
+
+/** A name that the grid's own list of names adds or changes. */
+function named(
+  { id = '', name = '', formulaOrRefString = '', localSheetId = '' }: Params,
+  context: ActContext,
+): readonly PageAct[] {
+  const old = context.nameOf(id);
+  const sheet = old ? old.sheet : context.sheetOf(localSheetId);
+  return [
+    {
+      do: 'setName',
+      name,
+      formula: formulaOrRefString.replace(/^=/, ''),
+      ...(old && { was: old.name }),
+      ...(sheet !== undefined && { sheet }),
+    },
+  ];
+}
 
 const PREFIX = 'sheet.command.';
 

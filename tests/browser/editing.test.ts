@@ -1,3 +1,4 @@
+import axe from 'axe-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import { newWorkbook, saveWorkbook } from '../../src/package';
@@ -99,6 +100,116 @@ it('cells in error and verdicts that do not hold are counted beside the tabs and
   await expect.poll(place, SOON).toBe('B3');
   await tab.type('B2', '5');
   await mark.waitFor({ state: 'detached' });
+});
+
+describe('the Sheet tab', () => {
+  const part = (name: string) => page.getByRole('button', { name, exact: true });
+  const press = (name: string) => page.getByRole('button', { name, exact: true }).click();
+  const names = async () => (await tab.savedWorkbook()).names.map(({ name }) => name);
+
+  /** Of the panel; the sentinels of the focus are the library's. */
+  async function violations(): Promise<string[]> {
+    await page.evaluate(axe.source);
+    return page.evaluate(async () => {
+      const { axe: checker } = window as unknown as { axe: typeof axe };
+      const { violations: found } = await checker.run({ exclude: [['main'], ['[data-tabster-dummy]']] });
+      return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
+    });
+  }
+
+  it('finds and replaces what Ctrl+F asks for', async () => {
+    await tab.type('D1', 'steel pin');
+    await page.keyboard.press('Control+f');
+    await page.getByLabel('Find', { exact: true }).fill('steel');
+    await page.keyboard.press('Enter');
+    await page.getByText('1 of 1', { exact: true }).waitFor();
+    await expect.poll(place, SOON).toBe('D1');
+    await page.getByLabel('Replace by').fill('brass');
+    await press('Replace all');
+    await page.getByText('One cell was changed.').waitFor();
+    await expect.poll(() => value('D1'), SOON).toBe('brass pin');
+  });
+
+  it('names cells; undo takes the name back and redo brings it again', async () => {
+    await part('Names').click();
+    await tab.select('B2');
+    await page.getByLabel('Name', { exact: true }).fill('draft');
+    await press('Add the name');
+    await part('Change draft').waitFor();
+    await tab.select('F1');
+    await page.keyboard.press('Control+z');
+    await part('Change draft').waitFor({ state: 'detached' });
+    await tab.select('F1');
+    await page.keyboard.press('Control+y');
+    await part('Change draft').waitFor();
+    expect(await names()).toEqual(['draft']);
+  });
+
+  it('sets bounds, colors and notes that are in the file', async () => {
+    await part('List and bounds').click();
+    await tab.select('D2:D3');
+    await page.getByLabel('Take only').selectOption('decimal');
+    await page.getByLabel('From (a number or a cell)').fill('0');
+    await page.getByLabel('To (a number or a cell)').fill('5');
+    await press('Set the rule');
+    await page.getByText('These cells take: A number from 0 to 5.').waitFor();
+    await part('Colors by value').click();
+    await page.getByLabel('Where a selected cell').selectOption('greaterThan');
+    await page.getByLabel('Value, words or cell').fill('3');
+    await press('Add the rule');
+    await page.getByText('D2:D3: is greater than 3').waitFor();
+    expect(await violations()).toEqual([]);
+    await part('Note').click();
+    await page.getByLabel('Note on the first selected cell').fill('Per side');
+    await press('Keep the note');
+    await page.locator('.cell-note').getByText('Per side').waitFor();
+    const [first] = (await tab.savedWorkbook()).sheets;
+    expect(first?.validations.at(-1)).toMatchObject({ kind: 'decimal', formulas: ['0', '5'] });
+    expect(first?.conditionalFormats).toMatchObject([{ operator: 'greaterThan', formulas: ['3'] }]);
+    expect(first?.notes).toEqual([{ row: 1, column: 3, text: 'Per side' }]);
+  });
+
+  it('sorts rows with their formulas, and formats numbers', async () => {
+    await tab.type('D2', '2');
+    await tab.type('D3', '1');
+    await tab.type('E2', '=D2*10');
+    await tab.type('E3', '=D3*10');
+    await part('Sort, turn, freeze').click();
+    await tab.select('D2:E3');
+    await press('Smallest first');
+    await expect.poll(() => saved('E2'), SOON).toMatchObject({ value: 10, formula: 'D2*10' });
+    await part('Number format').click();
+    await page.getByLabel('Show numbers as').selectOption('inches');
+    await press('Set the format');
+    const workbook = await tab.savedWorkbook();
+    expect(workbook.styles[cellOf(workbook, 'Seat', 'E2')?.style ?? 0]?.numberFormat).toBe('# ??/64\\"');
+  });
+
+  it('takes a decimal comma where it is chosen', async () => {
+    await page.getByLabel('Decimal sign on this page').selectOption(',');
+    await tab.type('G1', '0,5');
+    await tab.type('G2', '1,25 mm');
+    await page.getByLabel('Decimal sign on this page').selectOption('.');
+    expect(await value('G1')).toBe(0.5);
+    expect(await value('G2')).toBe('1.25 mm');
+  });
+});
+
+it('cells that are cut and pasted take along what points at them', async () => {
+  await tab.select('D2');
+  await page.keyboard.press('Control+x');
+  await tab.select('H5');
+  await page.keyboard.press('Control+v');
+  await expect.poll(async () => (await saved('E2'))?.formula, SOON).toBe('H5*10');
+  expect(await value('H5')).toBe(1);
+});
+
+it('what was set is there after a reload', async () => {
+  await page.reload();
+  await tab.ready();
+  const workbook = await tab.savedWorkbook();
+  expect(workbook.names.map(({ name }) => name)).toEqual(['draft']);
+  expect(workbook.sheets[0]?.conditionalFormats).toHaveLength(1);
 });
 
 it('gives the browser nothing to complain of', () => {

@@ -25,7 +25,7 @@ export function indexOf(sheets: readonly SheetPart[], name: string): number {
 }
 
 /** Every formula of the workbook, in all parts that hold one. */
-function rewriteAll(parts: EditableParts, how: (sheet: string) => Rewriting): void {
+export function rewriteAll(parts: EditableParts, how: (sheet: string) => Rewriting): void {
   const book = workbookPart(parts);
   const sheets = sheetsOf(parts);
   for (const { name, part } of sheets) {

@@ -1,0 +1,137 @@
+import { Button, Field, Input, Select } from '@fluentui/react-components';
+import { useState } from 'react';
+import { chooseDecimalSign, decimalSign, type DecimalSign } from '../decimalSign';
+import type { PartProps } from './SheetTab';
+import { useFormStyles } from './useForm';
+
+const KINDS = {
+  plain: 'As typed',
+  decimals: 'Decimals',
+  thousands: 'Decimals, thousands parted',
+  percent: 'Percent',
+  fraction: 'Fraction',
+  inches: 'Fraction of an inch',
+  text: 'Text',
+  date: 'Date',
+} as const;
+
+type Kind = keyof typeof KINDS;
+
+const PARTS_OF_ONE = [2, 4, 8, 16, 32, 64];
+
+/** A number format of the file. */
+export function formatCode(kind: Kind, decimals: number, parts: number, unit: string): string {
+  const places = decimals > 0 ? `.${'0'.repeat(decimals)}` : '';
+  const behind = unit.trim() === '' ? '' : `" ${unit.trim().replaceAll('"', '')}"`;
+  const fraction = `# ${'?'.repeat(String(parts).length)}/${parts}`;
+  switch (kind) {
+    case 'plain':
+      return 'General';
+    case 'decimals':
+      return `0${places}${behind}`;
+    case 'thousands':
+      return `#,##0${places}${behind}`;
+    case 'percent':
+      return `0${places}%`;
+    case 'fraction':
+      return `${fraction}${behind}`;
+    case 'inches':
+      return `${fraction}\\"`;
+    case 'text':
+      return '@';
+    case 'date':
+      return 'yyyy-mm-dd';
+  }
+}
+
+export function FormatPart({ desk, selection }: PartProps) {
+  const styles = useFormStyles();
+  const [kind, setKind] = useState<Kind>('decimals');
+  const [decimals, setDecimals] = useState('2');
+  const [parts, setParts] = useState(64);
+  const [unit, setUnit] = useState('');
+  const [sign, setSign] = useState(decimalSign());
+  const hasDecimals = kind === 'decimals' || kind === 'thousands' || kind === 'percent';
+  const isFraction = kind === 'fraction' || kind === 'inches';
+  const count = Math.min(15, Math.max(0, Math.round(Number(decimals)) || 0));
+  return (
+    <div className={styles.form}>
+      <Field label="Show numbers as">
+        <Select
+          value={kind}
+          onChange={(_, { value }) => {
+            setKind(value as Kind);
+          }}
+        >
+          {Object.entries(KINDS).map(([id, title]) => (
+            <option key={id} value={id}>
+              {title}
+            </option>
+          ))}
+        </Select>
+      </Field>
+      {hasDecimals && (
+        <Field label="Decimals">
+          <Input
+            type="number"
+            min={0}
+            max={15}
+            value={decimals}
+            onChange={(_, { value }) => {
+              setDecimals(value);
+            }}
+          />
+        </Field>
+      )}
+      {isFraction && (
+        <Field label="To the nearest">
+          <Select
+            value={String(parts)}
+            onChange={(_, { value }) => {
+              setParts(Number(value));
+            }}
+          >
+            {PARTS_OF_ONE.map((one) => (
+              <option key={one} value={one}>
+                1/{one}
+              </option>
+            ))}
+          </Select>
+        </Field>
+      )}
+      {(kind === 'decimals' || kind === 'thousands' || kind === 'fraction') && (
+        <Field label="Unit behind it, as words only">
+          <Input
+            value={unit}
+            onChange={(_, { value }) => {
+              setUnit(value);
+            }}
+          />
+        </Field>
+      )}
+      <div className={styles.row}>
+        <Button
+          appearance="primary"
+          onClick={() => {
+            desk.setNumberFormat(selection, formatCode(kind, count, parts, unit));
+          }}
+        >
+          Set the format
+        </Button>
+      </div>
+      <Field label="Decimal sign on this page" hint="Files and formulas keep the point.">
+        <Select
+          value={sign}
+          onChange={(_, { value }) => {
+            setSign(value as DecimalSign);
+            chooseDecimalSign(value as DecimalSign);
+            desk.redraw();
+          }}
+        >
+          <option value=".">Point: 0.5</option>
+          <option value=",">Comma: 0,5</option>
+        </Select>
+      </Field>
+    </div>
+  );
+}

@@ -1,0 +1,94 @@
+import { Button, Checkbox, Field, Input, Select } from '@fluentui/react-components';
+import { useState } from 'react';
+import { columnLetters, parseCell } from '../../cells/address';
+import type { PartProps } from './SheetTab';
+import { useFormStyles } from './useForm';
+
+export function SortPart({ desk, selection }: PartProps) {
+  const styles = useFormStyles();
+  const { left, right } = selection.area;
+  const [chosen, setChosen] = useState<number>();
+  const [hasHeading, setHasHeading] = useState(false);
+  const [problem, setProblem] = useState('');
+  const [to, setTo] = useState('');
+  const column = chosen !== undefined && chosen >= left && chosen <= right ? chosen : left;
+  const columns = Array.from({ length: Math.min(right - left + 1, 100) }, (_, at) => left + at);
+  const sort = (descending: boolean) => {
+    setProblem(desk.sort(selection, column, descending, hasHeading) ?? '');
+  };
+  const target = parseCell(to.trim());
+  return (
+    <div className={styles.form}>
+      <Field label="Sort the selected rows by" validationMessage={problem}>
+        <Select
+          value={String(column)}
+          onChange={(_, { value }) => {
+            setChosen(Number(value));
+          }}
+        >
+          {columns.map((one) => (
+            <option key={one} value={one}>
+              Column {columnLetters(one)}
+            </option>
+          ))}
+        </Select>
+      </Field>
+      <Checkbox
+        label="The first row is a heading"
+        checked={hasHeading}
+        onChange={(_, { checked }) => {
+          setHasHeading(checked === true);
+        }}
+      />
+      <div className={styles.row}>
+        <Button
+          onClick={() => {
+            sort(false);
+          }}
+        >
+          Smallest first
+        </Button>
+        <Button
+          onClick={() => {
+            sort(true);
+          }}
+        >
+          Largest first
+        </Button>
+      </div>
+      <Field label="Write the values turned, rows as columns, from this cell on">
+        <Input
+          value={to}
+          placeholder="H2"
+          onChange={(_, { value }) => {
+            setTo(value);
+          }}
+        />
+      </Field>
+      <div className={styles.row}>
+        <Button
+          disabled={!target}
+          onClick={() => {
+            if (target) desk.transpose(selection, target);
+          }}
+        >
+          Turn
+        </Button>
+        <Button
+          onClick={() => {
+            desk.keepValues(selection);
+          }}
+        >
+          Formulas into their values
+        </Button>
+        <Button
+          onClick={() => {
+            desk.freezeAt(selection);
+          }}
+        >
+          Freeze here
+        </Button>
+      </div>
+    </div>
+  );
+}
