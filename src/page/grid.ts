@@ -58,6 +58,7 @@ import { drawRuleColors, RuleColors } from './ruleColors';
 import { ruleResources } from './rules';
 import type { ActContext } from './structureActs';
 import { fontMenu } from './fonts';
+import { nameControls } from './nameControls';
 import { markNotes } from './noteMarks';
 import { gridTheme } from './theme';
 import { TroubleMarks } from './troubleMarks';
@@ -152,6 +153,7 @@ export class Grid {
       busy: options.onBusy,
     });
     this.colors = new RuleColors(this.calculation);
+    nameControls(container);
     this.troubleMarks = new TroubleMarks(container, (sheet) => {
       this.toNextTrouble(sheet);
     });
