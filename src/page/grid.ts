@@ -58,6 +58,7 @@ import { drawRuleColors, RuleColors } from './ruleColors';
 import { ruleResources } from './rules';
 import type { ActContext } from './structureActs';
 import { fontMenu } from './fonts';
+import { leaveLargePastes } from './largePastes';
 import { nameControls } from './nameControls';
 import { markNotes } from './noteMarks';
 import { gridTheme } from './theme';
@@ -88,6 +89,8 @@ export interface GridOptions {
   readonly onRefusal: (cell: SheetPlace, typed: string, refusal: Refusal) => Promise<boolean>;
   /** Cells that were filled otherwise (pasted, dragged) and do not fit their rules. */
   readonly onOutside: (cells: readonly SheetPlace[]) => void;
+  /** Why something was not pasted. */
+  readonly onRefusedPaste: (why: string) => void;
 }
 
 const placeKey = ({ sheet, row, column }: CellPlace): string => `${sheet} ${row} ${column}`;
@@ -534,6 +537,7 @@ export class Grid {
     guardEntries(this.injector, this.staysTyped);
     keepListsShut(this.injector);
     readOwnSign(this.injector);
+    leaveLargePastes(this.injector, this.options.onRefusedPaste);
     markNotes(this.injector, (unitId, id, row, column) => {
       return unitId === this.unitId && this.noted.has(`${id} ${row} ${column}`);
     });

@@ -32,6 +32,9 @@ const grid = new Grid(gridElement, {
   onOutside: (cells) => {
     session.tellOutside(cells);
   },
+  onRefusedPaste: (why) => {
+    session.warn(why);
+  },
 });
 onDarkChange((dark) => {
   grid.setDark(dark);

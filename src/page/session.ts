@@ -246,6 +246,10 @@ export class Session extends Store<SessionState> {
     );
   }
 
+  warn(text: string): void {
+    this.notify('warning', text);
+  }
+
   stopCalculating(): void {
     this.grid.calculation.stop();
   }

@@ -2,6 +2,7 @@ import { afterEach, describe, expect, it, vi } from 'vitest';
 import { CellError } from '../../src/cells/value';
 import { chooseDecimalSign, inOwnSign, inStandardForm } from '../../src/page/decimalSign';
 import { isFound, replaced } from '../../src/page/findCells';
+import { cellsIn } from '../../src/page/largePastes';
 import { sortedPlaces } from '../../src/page/sortRows';
 import { formatCode } from '../../src/page/sheetTab/FormatPart';
 
@@ -81,4 +82,10 @@ it('formats are written as files know them', () => {
   expect(formatCode('percent', 1, 8, '')).toBe('0.0%');
   expect(formatCode('inches', 0, 64, '')).toBe('# ??/64\\"');
   expect(formatCode('text', 0, 8, '')).toBe('@');
+});
+
+it('the cells of a clipboard are counted before they are pasted', () => {
+  expect(cellsIn('a')).toBe(1);
+  expect(cellsIn('1\t2\r\n3\t4\r\n')).toBe(4);
+  expect(cellsIn('x\ty\n'.repeat(50_000))).toBe(100_000);
 });
