@@ -2,8 +2,14 @@ import { create, parseDependencies, type FactoryFunctionMap, type MathNode } fro
 import { OPERATORS } from './operators';
 import { num, op, variable, when, type Expr, type OperatorName } from './tree';
 
-// The parser alone: a named import of `parse` would pull in all of mathjs.
-const { parse: parseWithMathjs } = create({ parseDependencies } as FactoryFunctionMap);
+let parser: ((text: string) => MathNode) | undefined;
+
+/** Made when first needed, since a program that only calculates reads no equation. */
+function parseWithMathjs(text: string): MathNode {
+  // The parser alone: a named import of `parse` would pull in all of mathjs.
+  parser ??= create({ parseDependencies } as FactoryFunctionMap).parse as (text: string) => MathNode;
+  return parser(text);
+}
 
 /** An equation that the language does not allow; a fault of a definition, never of a worksheet. */
 export class EquationError extends Error {
