@@ -1,5 +1,5 @@
 import { american, foldName, plainSigns } from '../core/names';
-import { type Named, AmbiguousName, nameFinder } from './names';
+import { type Named, AmbiguousName, nameFinder, lazily } from './names';
 import { refuseComma } from './sizeText';
 
 /**
@@ -25,10 +25,12 @@ interface Spelling<T> {
 }
 
 /** Finds a material by a name, whatever the order of its words. Throws `UnknownName` or `AmbiguousName`. */
-export function materialFinder<T extends SpelledMaterial>(
+export const materialFinder = <T extends SpelledMaterial>(
   what: string,
   rows: readonly T[],
-): (given: string) => T {
+): ((given: string) => T) => lazily(() => indexedByWords(what, rows));
+
+function indexedByWords<T extends SpelledMaterial>(what: string, rows: readonly T[]): (given: string) => T {
   const exact = nameFinder(what, rows);
   const spellings: readonly Spelling<T>[] = rows.flatMap((row) =>
     [row.name, ...(row.aliases ?? [])].map((name) => ({ row, words: inAnyOrder(wordsOf(name)) })),

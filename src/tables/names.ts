@@ -48,8 +48,17 @@ export interface Named {
 export const namesOf = (rows: readonly Named[]): string[] =>
   rows.flatMap(({ name, aliases = [] }) => [name, ...aliases]);
 
+/** A finder whose index is made when it is first asked: to fold every name of every table takes a quarter of a start. */
+export function lazily<T>(make: () => (given: string) => T): (given: string) => T {
+  let find: ((given: string) => T) | undefined;
+  return (given) => (find ??= make())(given);
+}
+
 /** Finds a row by its name or an alias. Throws `UnknownName` or `AmbiguousName`. */
-export function nameFinder<T extends Named>(what: string, rows: readonly T[]): (given: string) => T {
+export const nameFinder = <T extends Named>(what: string, rows: readonly T[]): ((given: string) => T) =>
+  lazily(() => indexedByName(what, rows));
+
+function indexedByName<T extends Named>(what: string, rows: readonly T[]): (given: string) => T {
   const byName = new Map<string, T>();
   const byAlias = new Map<string, T[]>();
   for (const row of rows) {
