@@ -51,12 +51,14 @@ export const print: Command = {
       throw new Failure(`"${args.text('area') ?? ''}" is no area such as A1:F40.`);
     if (area && sheets.length !== 1 && workbook.sheets.length !== 1)
       throw new Failure('An area belongs to one sheet: name it with --sheet.');
-    const [{ printHtml }, { CalculatedWorkbook }, { ruleLooks }, { worksheetFunctions }] = await Promise.all([
-      import('../render/printPage'),
-      import('../workbook/calculated'),
-      import('../workbook/looks'),
-      import('../call/functions'),
-    ]);
+    const [{ printHtml }, { lookWith }, { CalculatedWorkbook }, { ruleLooks }, { worksheetFunctions }] =
+      await Promise.all([
+        import('../render/printPage'),
+        import('../render/drawings/look'),
+        import('../workbook/calculated'),
+        import('../workbook/looks'),
+        import('../call/functions'),
+      ]);
     const book = CalculatedWorkbook.of(workbook, worksheetFunctions, LIMITS);
     const overlays = ruleLooks(book, workbook.sheets);
     const revision = args.text('revision');
@@ -65,6 +67,7 @@ export const print: Command = {
       date: new Date().toISOString().slice(0, 10),
       value: (sheet, row, column) => book.at(sheet, row, column),
       overlays,
+      look: lookWith((formula) => book.evaluate(formula)),
       ...(args.text('paper') !== undefined && { paper }),
       ...(revision !== undefined && { revision }),
       ...(args.flag('gridlines') && { gridlines: true }),

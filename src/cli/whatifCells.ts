@@ -38,7 +38,7 @@ export async function onCopy<T>(
 }
 
 /** A file may hold results that are old, or none. */
-async function calculated(workbook: Workbook): Promise<Workbook> {
+export async function calculated(workbook: Workbook): Promise<Workbook> {
   const [{ recalculate }, { readWorkbook, saveWorkbook }, { worksheetFunctions }] = await Promise.all([
     import('../workbook/recalculate'),
     import('../package'),

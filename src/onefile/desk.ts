@@ -2,6 +2,7 @@
 import { CellError, type CellValue } from '../cells/value';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { cellFinder, type Cell, type Sheet, type Validation, type Workbook } from '../package/model';
+import { lookWith } from '../render/drawings/look';
 import type { CellPlace } from '../sheet/book';
 import { CalculatedWorkbook } from '../workbook/calculated';
 import type { CellView, Range } from '../workbook/cells';
@@ -50,6 +51,9 @@ export class Desk {
   get overlays(): Looks {
     return (this.looks ??= ruleLooks(this.book, this.workbook.sheets));
   }
+
+  /** Cells that charts show, as they are now. */
+  readonly look = lookWith((formula) => this.book.evaluate(formula));
 
   /** The inputs that differ from the workbook's. */
   get changed(): readonly Changed[] {

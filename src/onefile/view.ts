@@ -105,6 +105,7 @@ export class View {
       table.innerHTML = pageTable(desk.workbook, desk.sheet(index), {
         value: (_, row, column) => desk.value({ sheet: index, row, column }),
         overlays: desk.overlays,
+        look: desk.look,
         attributes: (row, column) => {
           const place = { sheet: index, row, column };
           const marks = [
@@ -296,6 +297,7 @@ export class View {
       date,
       value: (sheet, row, column) => desk.value({ sheet: desk.workbook.sheets.indexOf(sheet), row, column }),
       overlays: desk.overlays,
+      look: desk.look,
       ...(changed.length > 0 && {
         work: [
           `<h2>Inputs changed since the workbook of ${escapeHtml(date)}</h2><p>${escapeHtml(this.changesText())}</p>`,

@@ -6,6 +6,8 @@
  */
 import type { Properties, SheetsDescription, WorkbookDescription } from './description';
 import type { Workbook } from './model';
+import { addChartParts } from './drawings/addCharts';
+import type { ChartDescription } from './drawings/writeChart';
 import { removeCustomXml, writeCustomXml } from './customXml';
 import { emptyPackage } from './emptyPackage';
 import { addSheetParts } from './newSheets';
@@ -35,6 +37,13 @@ export function addSheets(workbook: Workbook, description: SheetsDescription): W
     },
     describedFunctions(description),
   );
+}
+
+/** The workbook with charts over the cells of a sheet. Its values should be up to date: charts keep them as well. */
+export function addCharts(workbook: Workbook, sheet: string, charts: readonly ChartDescription[]): Workbook {
+  return withParts(workbook, (parts) => {
+    addChartParts(parts, workbook, sheet, charts);
+  });
 }
 
 /** The workbook without sheets that no other sheet refers to. */

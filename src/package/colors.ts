@@ -7,7 +7,8 @@ import { child, numeric, parseXml } from './xml';
 /** Theme colors in the order in which styles number them. */
 export type Theme = readonly string[];
 
-const OFFICE_THEME: Theme = [
+/** Of files without a theme. */
+export const OFFICE_THEME: Theme = [
   '#FFFFFF',
   '#000000',
   '#E7E6E6',
@@ -73,18 +74,26 @@ function paletteColor(index: string | undefined): string | undefined {
   return at >= 0 && at < 64 ? hex(PALETTE.slice(at * 6, at * 6 + 6)) : undefined;
 }
 
-function hex(digits: string | undefined): string | undefined {
+/** Six digits as a color. */
+export function hex(digits: string | undefined): string | undefined {
   return digits !== undefined && /^[0-9a-f]{6}$/i.test(digits) ? `#${digits.toUpperCase()}` : undefined;
 }
 
 /** Lighter (towards 1) or darker (towards -1) in lightness, hue and saturation kept: ECMA-376 part 1, 18.8.3. */
 function tinted(color: string, tint: number): string {
   if (tint === 0) return color;
+  return withLightness(color, (lightness) =>
+    tint < 0 ? lightness * (1 + tint) : lightness * (1 - tint) + tint,
+  );
+}
+
+/** The color at another lightness, from 0 to 1; hue and saturation stay. */
+export function withLightness(color: string, change: (lightness: number) => number): string {
   const [r = 0, g = 0, b = 0] = [1, 3, 5].map((at) => parseInt(color.slice(at, at + 2), 16) / 255);
   const high = Math.max(r, g, b);
   const low = Math.min(r, g, b);
   const lightness = (high + low) / 2;
-  const target = tint < 0 ? lightness * (1 + tint) : lightness * (1 - tint) + tint;
+  const target = Math.max(0, Math.min(1, change(lightness)));
   // Chroma shrinks with the room that the new lightness leaves; hue is where the three channels lie between low and high.
   const room = (l: number) => 1 - Math.abs(2 * l - 1);
   const chroma = high === low ? 0 : ((high - low) / room(lightness)) * room(target);

@@ -113,6 +113,8 @@ export interface SheetsDescription {
   readonly styles?: Readonly<Record<string, StyleDescription>>;
   /** Workbook-wide names and their formulas without `=`: `{ draft: 'Inputs!$C$4' }`. */
   readonly names?: Readonly<Record<string, string>>;
+  /** Names that people do not see in lists: what a program keeps for itself. */
+  readonly hiddenNames?: Readonly<Record<string, string>>;
 }
 
 export interface WorkbookDescription extends SheetsDescription {

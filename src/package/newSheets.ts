@@ -129,6 +129,9 @@ function listInWorkbook(
     ...Object.entries(description.names ?? {}).map(([called, formula]) =>
       name(called, toFileSpelling(formula), ''),
     ),
+    ...Object.entries(description.hiddenNames ?? {}).map(([called, formula]) =>
+      name(called, toFileSpelling(formula), ' hidden="1"'),
+    ),
   ].join('');
   const edits: Edit[] = [appendChild(xml, list, entries.join(''))];
   const present = child(root, 'definedNames');

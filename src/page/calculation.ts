@@ -6,6 +6,7 @@ import { Book, type CellPlace, type Edit, type KeptCell } from '../sheet/book';
 import { Stopped } from '../sheet/budget';
 import type { BookContent } from '../sheet/content';
 import { Troubles } from './troubles';
+import { traceOf, type Trace } from '../sheet/trace';
 
 /** Milliseconds that a calculation may take before the page has a moment to paint and to hear a person. */
 const SLICE = 40;
@@ -69,6 +70,11 @@ export class GridCalculation {
 
   spill({ sheet, row, column }: CellPlace): Area | undefined {
     return this.book.spill(sheet, row, column);
+  }
+
+  /** What a cell reads, what reads it, and where its error began. */
+  trace(place: CellPlace): Trace {
+    return traceOf(this.book, place);
   }
 
   keptReason({ sheet, row, column }: CellPlace): string | undefined {

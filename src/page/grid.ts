@@ -38,6 +38,7 @@ import type { WorksheetFunction } from '../call/worksheetFunction';
 import { newWorkbook } from '../package';
 import type { SheetLayout } from '../package/layout';
 import type { Workbook } from '../package/model';
+import type { CellTrace } from '../panel/host';
 import type { CellPlace, KeptCell } from '../sheet/book';
 import { contentOf } from '../workbook/content';
 import { GridCalculation, type Calculated } from './calculation';
@@ -50,6 +51,7 @@ import { functionDescriptions } from './functionDescriptions';
 import { GridCells } from './gridCells';
 import { gridContent } from './gridContent';
 import { gridData, gridSheet, sheetId } from './gridData';
+import { GridDrawings } from './gridDrawings';
 import { changedLayout } from './gridLayout';
 import { everyFormula, putSpills, putValues, type Place, type Target } from './gridResults';
 import type { TypedCell } from './journal';
@@ -117,6 +119,7 @@ export class Grid {
   readonly calculation: GridCalculation;
   private readonly univer: Univer;
   private readonly colors: RuleColors;
+  readonly drawings: GridDrawings;
   private entries: EntryFormulas | undefined;
   private count = 0;
   private opened: Workbook = newWorkbook();
@@ -185,6 +188,9 @@ export class Grid {
     });
     this.api = FUniver.newAPI(this.univer);
     this.injector = this.univer.__getInjector();
+    this.drawings = new GridDrawings(this.injector, this.calculation, (id) =>
+      this.opened.sheets.findIndex((_, index) => sheetId(index) === id),
+    );
     this.listen();
   }
 
@@ -197,6 +203,11 @@ export class Grid {
     const workbook = this.api.getWorkbook(this.unitId);
     if (!workbook) throw new Error('The grid shows no workbook yet.');
     return workbook;
+  }
+
+  /** The workbook as it was opened, or as the last act on its structure left it. */
+  get file(): Workbook {
+    return this.opened;
   }
 
   sheet(name: string): FWorksheet {
@@ -300,6 +311,31 @@ export class Grid {
     if (this.workbook.isCellEditing()) await this.workbook.endEditingAsync(true);
   }
 
+  /** What a cell on show reads and what reads it, in ranges by the names of their sheets. */
+  trace(sheetName: string, row: number, column: number): CellTrace {
+    const sheet = this.calculatedSheets.indexOf(this.sheet(sheetName).getSheetId());
+    const { reads, readsMore, readers, error } = this.calculation.trace({ sheet, row, column });
+    const cell = (place: CellPlace) => ({
+      sheet: this.sheetName(place.sheet),
+      row: place.row,
+      column: place.column,
+      rows: 1,
+      columns: 1,
+    });
+    return {
+      reads: reads.map(({ sheet: of, top, left, bottom, right }) => ({
+        sheet: this.sheetName(of),
+        row: top,
+        column: left,
+        rows: bottom - top + 1,
+        columns: right - left + 1,
+      })),
+      readsMore,
+      readers: readers.map(cell),
+      error: error.map(cell),
+    };
+  }
+
   /** Replaces the workbook on show, and waits until it is calculated. */
   async show(workbook: Workbook): Promise<void> {
     const before = this.count > 0 ? this.unitId : undefined;
@@ -319,6 +355,7 @@ export class Grid {
     if (before === undefined) this.setUp();
     else this.api.disposeUnit(before);
     await this.calculation.load(contentOf(workbook));
+    await this.drawings.load(workbook, this.unitId);
   }
 
   /** Waits until no calculation is under way. */
@@ -511,6 +548,7 @@ export class Grid {
     this.options.onKept(this.calculation.keptCells());
     this.showTroubles();
     this.tellOutside();
+    this.drawings.refresh();
     this.look();
   }
 

@@ -1,9 +1,9 @@
 import type { WorksheetFunction } from '../call/worksheetFunction';
-import type { CellInput, CellView, Host, Range, WorkbookTrial, WrittenTable } from '../panel/host';
-import type { Workbook } from '../package/model';
+import type { CellInput, CellTrace, CellView, Host, Range, WorkbookTrial, WrittenTable } from '../panel/host';
 import { WorkbookCopy } from '../whatif/copy';
 import { editCell } from './editCell';
 import type { Grid } from './grid';
+import { KeptWhatIfs, type Desk } from './keptWhatIfs';
 
 /** Pixels; room for a label of several words on two lines. */
 const TABLE_COLUMN = 130;
@@ -11,16 +11,18 @@ const TABLE_HEADING = 38;
 
 /** The page's grid, as the panel sees it. */
 export class GridHost implements Host {
+  readonly kept: KeptWhatIfs;
+
   constructor(
     private readonly grid: Grid,
     private readonly functions: readonly WorksheetFunction[],
     private readonly sheets: {
-      /** The workbook as it stands. */
-      present(): Promise<Workbook>;
       /** Adds an empty sheet; gives the name it got. */
       addSheet(name: string): Promise<string>;
-    },
-  ) {}
+    } & Desk,
+  ) {
+    this.kept = new KeptWhatIfs(grid, functions, sheets);
+  }
 
   readSelection(): Promise<Range | undefined> {
     const workbook = this.grid.api.getActiveWorkbook();
@@ -34,6 +36,14 @@ export class GridHost implements Host {
       rows: range.getHeight(),
       columns: range.getWidth(),
     });
+  }
+
+  trace({ sheet, row, column }: Range): CellTrace {
+    return this.grid.trace(sheet, row, column);
+  }
+
+  select({ sheet, row, column }: Range): void {
+    this.grid.select(sheet, row, column);
   }
 
   onSelectionChange(listener: () => void): () => void {

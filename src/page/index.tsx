@@ -15,10 +15,10 @@ import { onDarkChange, prefersDark } from './theme';
 
 readDecimalSign();
 
-const gridElement = document.createElement('div');
-gridElement.style.height = '100%';
+const cellsElement = document.createElement('div');
+cellsElement.style.height = '100%';
 
-const grid = new Grid(gridElement, {
+const grid = new Grid(cellsElement, {
   functions: worksheetFunctions,
   note: () => <CellNote host={host} functions={worksheetFunctions} noteOf={noteOf} />,
   dark: prefersDark(),
@@ -39,6 +39,9 @@ const grid = new Grid(gridElement, {
 onDarkChange((dark) => {
   grid.setDark(dark);
 });
+const gridElement = document.createElement('div');
+gridElement.style.height = '100%';
+gridElement.append(cellsElement, grid.drawings.list);
 const session: Session = new Session(grid, worksheetFunctions);
 const host = new GridHost(grid, worksheetFunctions, session);
 

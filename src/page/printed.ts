@@ -1,6 +1,7 @@
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import type { Area } from '../cells/address';
 import type { Workbook } from '../package/model';
+import { lookWith } from '../render/drawings/look';
 import { printHtml, type Paper } from '../render/printPage';
 import { CalculatedWorkbook } from '../workbook/calculated';
 import { ruleLooks } from '../workbook/looks';
@@ -32,6 +33,7 @@ export function printed(
     date: new Date().toLocaleDateString('sv'),
     value: (of, row, column) => book.at(of, row, column),
     overlays: ruleLooks(book, workbook.sheets),
+    look: lookWith((formula) => book.evaluate(formula)),
     ...(sheet !== undefined && { sheets: [sheet] }),
     ...(area && { area }),
   });

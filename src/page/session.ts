@@ -313,6 +313,15 @@ export class Session extends Store<SessionState> {
     if (acts.every((act) => act.do !== 'addSheet' && isEdit(act))) this.grid.selectArea(sheet, area);
   }
 
+  /** Puts another form of the workbook in place of the present one, as one act that can be taken back. */
+  async rework(part: (workbook: Workbook) => Promise<Workbook>): Promise<void> {
+    const place = this.grid.place();
+    const before = await this.present();
+    const after = await part(before);
+    this.history.acted({ ...place, workbook: before });
+    await this.showChanged({ ...place, workbook: after });
+  }
+
   /** Takes back an act, or does it again. */
   private async step(to: 'back' | 'forth'): Promise<void> {
     const present = { ...this.grid.place(), workbook: await this.present() };

@@ -1,7 +1,8 @@
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import type { Range, WorkbookCells } from '../workbook/cells';
 import type { CellRef } from '../whatif/plan';
-import type { TrialCells } from '../whatif/run';
+import type { KeptWhatIf } from '../whatif/kept';
+import type { Outcome, RunOptions, TrialCells } from '../whatif/run';
 
 export type { CellInput, CellView, Range } from '../workbook/cells';
 
@@ -37,6 +38,31 @@ export interface FormOutcome {
   readonly instead?: Place & { readonly called: string };
 }
 
+/** What a cell's formula reads and what reads it, as the host's calculation knows it. */
+export interface CellTrace {
+  readonly reads: readonly Range[];
+  /** It may read more than its text names. */
+  readonly readsMore: boolean;
+  readonly readers: readonly Range[];
+  /** From the cell that it reads to the one where its error began. */
+  readonly error: readonly Range[];
+}
+
+/** What-ifs that stay in the workbook. */
+export interface KeptHost {
+  list(): readonly KeptState[];
+  /** Writes an outcome into the workbook; gives the name of its sheet. */
+  keep(outcome: Outcome): Promise<string>;
+  /** Runs one again and writes what it finds; undefined where it was stopped. */
+  again(kept: KeptWhatIf, options: RunOptions): Promise<Outcome | undefined>;
+}
+
+export interface KeptState {
+  readonly kept: KeptWhatIf;
+  /** It was made for other values. */
+  readonly isOld: boolean;
+}
+
 /** The workbook that the panel stands beside, as much of it as the panel needs. */
 export interface Host extends WorkbookCells {
   /** Where the workbook lies, to tell it from others; needed where values may be tried in the workbook itself. */
@@ -66,4 +92,10 @@ export interface Host extends WorkbookCells {
   readonly ownWhatIf?: string;
   /** Gives a table its look, and a chart beside it where the workbook has charts. */
   dressTable?(table: WrittenTable): Promise<void>;
+  /** Where the host knows which cells depend on which. */
+  trace?(cell: Range): CellTrace | undefined;
+  /** Brings cells to the front. */
+  select?(range: Range): void;
+  /** Where the host can write a sheet with charts. */
+  readonly kept?: KeptHost;
 }

@@ -92,7 +92,7 @@ function sheetSection(
   options: PrintOptions,
 ): { readonly css: string; readonly html: string } | undefined {
   const setup: PrintSetup = readPrintSetup(workbook.parts, sheet.name);
-  const area = options.area ?? setup.area ?? usedArea(sheet, workbook.styles);
+  const area = options.area ?? setup.area ?? usedArea(workbook, sheet);
   if (!area) return undefined;
   const name = `sheet${index + 1}`;
   const table = sheetTable(workbook, sheet, {
@@ -103,6 +103,7 @@ function sheetSection(
     prefix: name,
     ...(options.value && { value: options.value }),
     ...(options.overlays && { overlays: options.overlays }),
+    ...(options.look && { look: options.look }),
   });
   const { landscape, zoom } = fit(table.width, table.height, options.paper ?? 'Letter', setup.landscape);
   const paper = options.paper ?? setup.paper ?? 'Letter';

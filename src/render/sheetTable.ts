@@ -4,6 +4,15 @@ import type { Cell, CellStyle, Sheet, StyleOverlay, Workbook } from '../package/
 import { cellFinder } from '../package/model';
 import { columnPixels, rowPixels } from '../package/pixels';
 import { alignment, cellCss } from './cellCss';
+import type { Look } from './drawings/chartData';
+import {
+  areaUnder,
+  drawingSvg,
+  linesOf,
+  placedDrawings,
+  type DrawnDrawing,
+  type Lines,
+} from './drawings/sheetDrawings';
 import { escapeHtml } from './html';
 import { shownText } from './shownText';
 import { textWidth } from './textWidth';
@@ -14,6 +23,8 @@ export interface Shown {
   readonly value?: (sheet: Sheet, row: number, column: number) => Cell['value'] | undefined;
   /** Looks that rules lay over the cell's own. */
   readonly overlays?: (sheet: Sheet, row: number, column: number) => readonly StyleOverlay[];
+  /** Cells that charts show, as they are now. */
+  readonly look?: Look;
 }
 
 export interface TableOptions extends Shown {
@@ -41,28 +52,37 @@ const WIDE_LETTER = 0.8;
 const LINE = 1.55;
 const PADDING = 6;
 const MAX_CELLS = 200_000;
+/** Pixels of the column of row numbers. */
+const HEADING = 36;
+/** Drawings stand over the table, whatever its cells do with what is too wide for them. */
+const OVER = `table.sheet tr.under { position: relative }
+table.sheet td.holder { width: 0; padding: 0; border: 0 }
+table.sheet .over { position: absolute; z-index: 1 }
+.over svg { display: block }`;
 /** Of a number's size, the least that it is set in before it becomes ###. */
 const SMALLEST = 0.55;
 
-/** The cells of a sheet that show something. */
-export function usedArea(sheet: Sheet, styles: Workbook['styles']): Area | undefined {
-  let area: Area | undefined;
-  for (const { row, column, value, formula, style } of sheet.cells) {
-    const look = styles[style];
+/** The cells of a sheet that show something, or lie under a drawing. */
+export function usedArea(workbook: Workbook, sheet: Sheet): Area | undefined {
+  const shown = sheet.cells.flatMap(({ row, column, value, formula, style }): Area[] => {
+    const look = workbook.styles[style];
     const shows =
       value !== null ||
       formula !== undefined ||
       look?.fill !== undefined ||
       Object.keys(look?.borders ?? {}).length > 0;
-    if (!shows) continue;
-    area = {
-      top: Math.min(area?.top ?? row, row),
-      left: Math.min(area?.left ?? column, column),
-      bottom: Math.max(area?.bottom ?? row, row),
-      right: Math.max(area?.right ?? column, column),
-    };
-  }
-  return area;
+    return shows ? [{ top: row, left: column, bottom: row, right: column }] : [];
+  });
+  const all = [...shown, ...placedDrawings(workbook, sheet).map(({ box }) => areaUnder(box, sheet))];
+  return all.reduce<Area | undefined>(
+    (area, one) => ({
+      top: Math.min(area?.top ?? one.top, one.top),
+      left: Math.min(area?.left ?? one.left, one.left),
+      bottom: Math.max(area?.bottom ?? one.bottom, one.bottom),
+      right: Math.max(area?.right ?? one.right, one.right),
+    }),
+    undefined,
+  );
 }
 
 export function sheetTable(workbook: Workbook, sheet: Sheet, options: TableOptions): SheetTable {
@@ -77,6 +97,9 @@ class TableWriter {
   private readonly heights: ReadonlyMap<number, number>;
   /** Heights with room for what wraps. */
   private readonly grown = new Map<number, number>();
+  /** What stands over the cells, by the row that it hangs on. */
+  private readonly drawings = new Map<number, DrawnDrawing[]>();
+  private readonly lines: Lines;
   /** The look of each kind of cell once. */
   private readonly classes = new Map<string, string>();
 
@@ -99,6 +122,31 @@ class TableWriter {
     this.heights = new Map(
       this.rows.map((row) => [row, rowPixels(heights.get(row) ?? sheet.defaultRowHeight)]),
     );
+    this.lines = linesOf(sheet);
+    this.hang();
+  }
+
+  /** Drawings of the area hang on the row that they begin in, so that they stay there however rows grow. */
+  private hang(): void {
+    const { area } = this.options;
+    for (const one of placedDrawings(this.workbook, this.sheet, this.lines)) {
+      const under = areaUnder(one.box, this.sheet);
+      const row = this.rows.find((visible) => visible >= under.top);
+      if (row === undefined || !areaContains(area, under.top, under.left)) continue;
+      this.drawings.set(row, [...(this.drawings.get(row) ?? []), one]);
+    }
+  }
+
+  private over(row: number): string {
+    const { area, headings, look } = this.options;
+    const left = this.lines.left(area.left) - (headings ? HEADING : 0);
+    const top = this.lines.top(row);
+    return (this.drawings.get(row) ?? [])
+      .map(({ drawing, box }) => {
+        const svg = drawingSvg(this.workbook, drawing, box, look ? { look } : {});
+        return `<div class="over" style="left:${box.left - left}px;top:${box.top - top}px">${svg}</div>`;
+      })
+      .join('');
   }
 
   write(): SheetTable {
@@ -112,7 +160,7 @@ class TableWriter {
     const letters = headings
       ? `<tr class="letters"><th></th>${this.columns.map((column) => `<th>${columnLetters(column)}</th>`).join('')}</tr>\n`
       : '';
-    const edge = headings ? 36 : 0;
+    const edge = headings ? HEADING : 0;
     const width = edge + sum(this.widths.values());
     const thead = letters + rows(head);
     const table = [
@@ -122,14 +170,20 @@ class TableWriter {
       `<tbody>${rows(body)}</tbody>`,
       '</table>',
     ].join('\n');
-    const css = [...this.classes].map(([declarations, name]) => `.${name} { ${declarations} }`).join('\n');
+    const css = [
+      ...[...this.classes].map(([declarations, name]) => `.${name} { ${declarations} }`),
+      ...(this.drawings.size > 0 ? [OVER] : []),
+    ].join('\n');
     return { html: `<style>${css}</style>\n${table}`, width, height: sum(this.grown.values()) };
   }
 
   private row(row: number): string {
     const cells = this.columns.map((column) => this.cell(row, column)).join('');
     const number = this.options.headings ? `<th>${row + 1}</th>` : '';
-    return `<tr style="height:${this.heights.get(row) ?? 0}px">${number}${cells}</tr>`;
+    const over = this.over(row);
+    // A drawing stands in a cell that takes no room: a table holds nothing else.
+    const holder = over === '' ? '' : `<td class="holder">${over}</td>`;
+    return `<tr style="height:${this.heights.get(row) ?? 0}px"${over === '' ? '' : ' class="under"'}>${number}${cells}${holder}</tr>`;
   }
 
   private cell(row: number, column: number): string {

@@ -4,6 +4,7 @@ import type { WorksheetFunction } from '../call/worksheetFunction';
 import { DEFERS } from '../derive/help';
 import type { Sheet, Workbook } from '../package/model';
 import { base64 } from '../render/base64';
+import { lookWith } from '../render/drawings/look';
 import { escapeHtml } from '../render/html';
 import { sheetTable, usedArea, type Shown } from '../render/sheetTable';
 import type { Limits } from '../sheet/budget';
@@ -32,8 +33,8 @@ const MOST_BYTES = 4e6;
 const MOST_CELLS = 60_000;
 
 /** Sheets that can be seen and show something, in the order of the workbook. */
-export const shownSheets = ({ sheets, styles }: Workbook): Sheet[] =>
-  sheets.filter((sheet) => sheet.state === 'visible' && usedArea(sheet, styles) !== undefined);
+export const shownSheets = (workbook: Workbook): Sheet[] =>
+  workbook.sheets.filter((sheet) => sheet.state === 'visible' && usedArea(workbook, sheet) !== undefined);
 
 /** The cells of one sheet as a table, with the letters and numbers that formulas name them by. */
 export function pageTable(
@@ -41,7 +42,7 @@ export function pageTable(
   sheet: Sheet,
   shown: Shown & { readonly attributes?: (row: number, column: number) => string },
 ): string {
-  const area = usedArea(sheet, workbook.styles) ?? { top: 0, left: 0, bottom: 0, right: 0 };
+  const area = usedArea(workbook, sheet) ?? { top: 0, left: 0, bottom: 0, right: 0 };
   return sheetTable(workbook, sheet, {
     ...shown,
     area: { ...area, top: 0, left: 0 },
@@ -74,6 +75,7 @@ export function onePage(
     const table = pageTable(workbook, sheet, {
       value: (of, row, column) => book.at(of, row, column),
       overlays,
+      look: lookWith((formula) => book.evaluate(formula)),
     });
     const index = workbook.sheets.indexOf(sheet);
     return `<section data-sheet="${index}" aria-label="${escapeHtml(sheet.name)}"><h2>${escapeHtml(sheet.name)}</h2><div class="table">${table}</div></section>`;

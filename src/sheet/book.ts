@@ -14,7 +14,16 @@ import { Calculation } from './graph/calculation';
 import { DIRTY } from './graph/cells';
 import { Formula } from './graph/formula';
 import { placeName, told } from './graph/origin';
-import { ArrayValue, ERRORS, Keep, Raised, Reference, type Scalar, type Value } from './values';
+import {
+  ArrayValue,
+  ERRORS,
+  Keep,
+  Raised,
+  Reference,
+  type Scalar,
+  type SheetArea,
+  type Value,
+} from './values';
 
 /** A cell to change: a formula with its `=`, or a value; null clears it. */
 export interface Edit {
@@ -132,6 +141,23 @@ export class Book {
   /** The cells whose formulas read a cell, or a cell that its formula fills. */
   readers({ sheet, row, column }: CellPlace): CellPlace[] {
     return [...this.calculation.readers(sheet, row, column)];
+  }
+
+  /** The cells that the text of a cell's formula names, in its order; none where it holds no formula. */
+  reads({ sheet, row, column }: CellPlace): SheetArea[] {
+    const formula = this.calculation.sheets[sheet]?.formula(row, column);
+    return formula ? formula.shape.reads.flatMap((place) => place.areas(formula)) : [];
+  }
+
+  /** The formula of a cell may read what its text does not name, as INDIRECT does, or the time. */
+  isVolatile({ sheet, row, column }: CellPlace): boolean {
+    return this.calculation.sheets[sheet]?.formula(row, column)?.shape.isVolatile ?? false;
+  }
+
+  /** The place of the formula that fills a cell; undefined for what is typed. */
+  formulaAt({ sheet, row, column }: CellPlace): (CellPlace & { readonly text: string }) | undefined {
+    const formula = this.calculation.sheets[sheet]?.formula(row, column);
+    return formula && { sheet, row: formula.row, column: formula.column, text: formula.text };
   }
 
   /** Why the stored value of a cell was kept, if it was. */

@@ -167,7 +167,7 @@ describe('what if, in the panel', () => {
     await picture('running');
     await panelTab('Functions').click();
     await panelTab('What if').click();
-    await whatIf().getByRole('button', { name: 'Cancel' }).click();
+    await whatIf().getByRole('button', { name: 'Stop' }).click();
     await outcome()
       .getByRole('heading', { name: /^Stopped after \d+ of 4775 variations$/ })
       .waitFor();

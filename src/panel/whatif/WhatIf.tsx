@@ -19,6 +19,7 @@ import { readBracket, readValues } from '../../whatif/values';
 import type { Host } from '../host';
 import { heldText } from '../../whatif/run';
 import { deskOf, nowText, type DeskState, type InputDraft, type Mode, type WhatIfDesk } from './desk';
+import { KeptList } from './KeptList';
 import { OutcomeView } from './OutcomeView';
 import { SolutionView } from './SolutionView';
 
@@ -68,6 +69,7 @@ export function WhatIf({ host }: { readonly host: Host }) {
   return (
     <section className={styles.view} aria-label="What if" tabIndex={0}>
       <Torn desk={desk} state={state} />
+      <KeptList desk={desk} state={state} />
       <TabList
         size="small"
         appearance="subtle"
@@ -287,7 +289,7 @@ function Running({
           desk.cancel();
         }}
       >
-        Cancel
+        Stop
       </Button>
     </div>
   );

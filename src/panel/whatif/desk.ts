@@ -13,7 +13,7 @@ import type { Solution } from '../../whatif/solve';
 import { solveSheet } from '../../whatif/solve';
 import { clipboardOf, numberFormats, sheetOf, tableOf } from '../../whatif/table';
 import { readBracket, readValues } from '../../whatif/values';
-import type { Host, Range } from '../host';
+import type { Host, KeptState, Range } from '../host';
 import { Store } from '../store';
 import { journalOf, type KeptJournal } from './journal';
 
@@ -43,6 +43,8 @@ export interface DeskState {
   readonly notice?: string | undefined;
   /** What a run that was torn off had not put back. */
   readonly torn?: readonly Held[] | undefined;
+  /** What-ifs that stay in the workbook. */
+  readonly kept: readonly KeptState[];
 }
 
 const EMPTY: InputDraft = { address: '', values: '' };
@@ -71,8 +73,16 @@ export class WhatIfDesk extends Store<DeskState> {
       results: [],
       target: '',
       torn: journal.tornOff(),
+      kept: [],
     });
     this.journal = journal;
+    const lookAtKept = () => {
+      this.lookAtKept();
+    };
+    if (host.kept) {
+      host.onSelectionChange(lookAtKept);
+      lookAtKept();
+    }
   }
 
   setMode(mode: Mode): void {
@@ -151,6 +161,14 @@ export class WhatIfDesk extends Store<DeskState> {
   }
 
   async run(): Promise<void> {
+    await this.progressing(async (options) => {
+      const sheet = await this.sheetInFront();
+      if (this.state.mode === 'table') await this.runTable(sheet, options);
+      else await this.runSolve(sheet, options);
+    });
+  }
+
+  private async progressing(part: (options: RunOptions) => Promise<void>): Promise<void> {
     const stop = new AbortController();
     this.stop = stop;
     this.set({
@@ -161,25 +179,34 @@ export class WhatIfDesk extends Store<DeskState> {
       progress: { done: 0, of: NaN },
     });
     let told = 0;
-    const options: RunOptions = {
-      signal: stop.signal,
-      onProgress: (done, of) => {
-        const now = performance.now();
-        if (now - told < TELL && done !== of) return;
-        told = now;
-        this.set({ progress: { done, of } });
-      },
-    };
     try {
-      const sheet = await this.sheetInFront();
-      if (this.state.mode === 'table') await this.runTable(sheet, options);
-      else await this.runSolve(sheet, options);
+      await part({
+        signal: stop.signal,
+        onProgress: (done, of) => {
+          const now = performance.now();
+          if (now - told < TELL && done !== of) return;
+          told = now;
+          this.set({ progress: { done, of } });
+        },
+      });
     } catch (error) {
       this.set({ problem: messageOf(error) });
     } finally {
       this.stop = undefined;
       this.set({ progress: undefined });
     }
+  }
+
+  /** Runs a what-if that stays in the workbook again. */
+  async again({ kept }: KeptState): Promise<void> {
+    await this.progressing(async (options) => {
+      const outcome = await this.host.kept?.again(kept, options);
+      this.set(
+        outcome
+          ? { notice: `${kept.made.sheet}: ${outcome.rows.length} variations run again.` }
+          : { notice: 'Stopped. The table is as it was.' },
+      );
+    });
   }
 
   cancel(): void {
@@ -190,7 +217,13 @@ export class WhatIfDesk extends Store<DeskState> {
   async write(): Promise<void> {
     const { outcome } = this.state;
     if (!outcome) return;
+    const { kept } = this.host;
     await this.telling(async () => {
+      if (kept) {
+        const sheet = await kept.keep(outcome);
+        this.lookAtKept();
+        return `Written to the sheet ${sheet}, with a chart. It says when to run it again.`;
+      }
       const cells = sheetOf(outcome);
       const { labels, rows } = tableOf(outcome);
       const columns = labels.length;
@@ -245,6 +278,11 @@ export class WhatIfDesk extends Store<DeskState> {
   forget(): void {
     this.journal.clear();
     this.set({ torn: undefined });
+  }
+
+  private lookAtKept(): void {
+    const kept = this.host.kept?.list() ?? [];
+    if (JSON.stringify(kept) !== JSON.stringify(this.state.kept)) this.set({ kept });
   }
 
   private lookSoon(): void {

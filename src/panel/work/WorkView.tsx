@@ -13,8 +13,12 @@ import { helpPage } from '../../call/helpPage';
 import { NAMESPACE } from '../../cells/namespace';
 import type { WorksheetFunction } from '../../call/worksheetFunction';
 import type { Host } from '../host';
+import { useSelectedCell } from '../useSelectedCell';
 import type { Call } from './calls';
 import { CallSections } from './CallSections';
+import { isSwing } from './swing';
+import { Tornado } from './Tornado';
+import { Trace } from './Trace';
 import { useCallWork, useCellFormula, type CellFormula } from './useWork';
 
 const useStyles = makeStyles({
@@ -37,6 +41,7 @@ interface Props {
 export function WorkView({ host, functions }: Props) {
   const styles = useStyles();
   const formula = useCellFormula(host, functions);
+  const cell = useSelectedCell(host);
   return (
     <section className={styles.view} aria-label="Work" tabIndex={0}>
       {formula && formula.calls.length > 0 ? (
@@ -47,6 +52,7 @@ export function WorkView({ host, functions }: Props) {
           show here.
         </Text>
       )}
+      {cell && <Trace host={host} cell={cell} />}
     </section>
   );
 }
@@ -120,6 +126,7 @@ function CallResult({ formula, call }: { readonly formula: CellFormula; readonly
         </MessageBar>
       )}
       {shown && !('refusal' in shown) && <CallSections {...shown} />}
+      {isSwing(call) && <Tornado call={call} around={formula.around} />}
     </>
   );
 }
