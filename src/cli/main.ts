@@ -13,6 +13,7 @@ import { share } from './share';
 import { Stopped } from '../sheet/budget';
 import { solve } from './solve';
 import { wrap } from './table';
+import { variants } from './variants';
 import { whatif } from './whatif';
 
 /** Set by the build from package.json. */
@@ -46,6 +47,7 @@ const commands: readonly Command[] = [
   calc,
   recalc,
   whatif,
+  variants,
   solve,
   check,
   share,

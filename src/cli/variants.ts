@@ -1,0 +1,84 @@
+import type { CellChange } from '../package/changes';
+import type { Workbook } from '../package/model';
+import { Refusal } from '../core/refusal';
+import { readCells } from '../whatif/plan';
+import type { Command } from './command';
+import { Failure } from './command';
+import { LIMITS } from './limits';
+import { table } from './table';
+import { calculated, CELLS_HELP } from './whatifCells';
+import { openWorkbook, writeWorkbook } from './workbookFile';
+
+export const variants: Command = {
+  name: 'variants',
+  usage: ['FILE.xlsx [--inputs CELL,… --results CELL,…] [--add NAME] [--apply NAME] [-o OUT.xlsx]'],
+  summary: 'Keep named sets of inputs side by side on the sheet "Variants" of a workbook.',
+  details: [
+    CELLS_HELP,
+    'Without options it shows the variants with their results. --inputs and --results begin the sheet; --add keeps the present values of the inputs under a name; --apply puts those of a variant into the design. Results of all variants are worked out each time.',
+    'The exit status is 2 if the work cannot be done; then nothing is written.',
+  ],
+  options: {
+    inputs: { type: 'string', value: 'CELL,…', says: 'The cells that differ from variant to variant.' },
+    results: { type: 'string', value: 'CELL,…', says: 'The cells to compare: results and verdicts.' },
+    add: { type: 'string', value: 'NAME', says: 'Keep the present values under this name.' },
+    apply: { type: 'string', value: 'NAME', says: 'Put the values of this variant into the design.' },
+    output: { type: 'string', short: 'o', value: 'OUT.xlsx', says: 'The workbook to write.' },
+  },
+  takes: [1, 1],
+  async run(args, output) {
+    const [input = ''] = args.positionals;
+    const target = args.text('output');
+    const [{ changed }, library, { worksheetFunctions: functions }] = await Promise.all([
+      import('../whatif/kept'),
+      import('../whatif/variants'),
+      import('../call/functions'),
+    ]);
+    let workbook = await calculated(await openWorkbook(input));
+    const put = async (changes: readonly CellChange[]): Promise<Workbook> =>
+      calculated(changed(workbook, functions, changes));
+    const [inputs, results, add, apply] = ['inputs', 'results', 'add', 'apply'].map((one) => args.text(one));
+    if (target === undefined && [inputs, results, add, apply].some((one) => one !== undefined))
+      throw new Failure('Name the workbook to write: -o OUT.xlsx.');
+    try {
+      if (inputs !== undefined || results !== undefined) {
+        const front = workbook.sheets[workbook.activeSheet]?.name ?? '';
+        workbook = await calculated(
+          await library.beginVariants(
+            workbook,
+            functions,
+            inputs === undefined ? [] : readCells(inputs, front),
+            results === undefined ? [] : readCells(results, front),
+          ),
+        );
+      }
+      if (add !== undefined) workbook = await put(library.presentChanges(workbook, functions, add));
+      if (apply !== undefined) workbook = await put(library.applyChanges(workbook, apply));
+      workbook = await put(await library.resultChanges(workbook, functions, LIMITS));
+    } catch (error) {
+      if (error instanceof Refusal) throw new Failure(error.message);
+      throw error;
+    }
+    output.out(shown(workbook));
+    if (target === undefined) return 0;
+    await writeWorkbook(target, workbook, []);
+    output.out(`Written to ${target}.`);
+    return 0;
+  },
+};
+
+/** The sheet's own lines, from the names of the variants on. */
+function shown(workbook: Workbook): string {
+  const cells = workbook.sheets.find(({ name }) => name.toLowerCase() === 'variants')?.cells ?? [];
+  const last = Math.max(
+    3,
+    ...cells.flatMap(({ column, value }) => (value === null || value === '' ? [] : [column])),
+  );
+  const line = (row: number): (string | number)[] =>
+    Array.from({ length: last + 1 }, (_, column) => {
+      const value = cells.find((one) => one.row === row && one.column === column)?.value ?? '';
+      return typeof value === 'number' ? Number(value.toPrecision(6)) : String(value);
+    });
+  const rows = [...new Set(cells.map(({ row }) => row))].filter((row) => row > 3).sort((a, b) => a - b);
+  return table(line(3).map(String), rows.map(line));
+}

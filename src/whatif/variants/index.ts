@@ -1,0 +1,247 @@
+/** Named sets of inputs side by side on the sheet "Variants": what each was set to, what the design gives for it. */
+import type { WorksheetFunction } from '../../call/worksheetFunction';
+import { cellAddress } from '../../cells/address';
+import { readReference, referenceText } from '../../cells/reference';
+import { CellError, type CellValue } from '../../cells/value';
+import { Refusal } from '../../core/refusal';
+import { addSheets } from '../../package/author';
+import type { CellChange } from '../../package/changes';
+import type { CellDescription, ConditionDescription } from '../../package/description';
+import { cellFinder, type Workbook } from '../../package/model';
+import { Book } from '../../sheet/book';
+import type { Limits } from '../../sheet/budget';
+import { contentOf } from '../../workbook/content';
+import { WorkbookCopy } from '../copy';
+import { headingOf, type Heading } from '../heading';
+import { STYLES, verdictColors } from '../kept/looks';
+import { cellText, isSameName, type CellRef } from '../plan';
+
+export const SHEET = 'Variants';
+/** Columns before the variants: name, cell, unit, the design as it is. */
+const NOW = 3;
+/** Rows above the first input: title, note, names. */
+const NAMES = 3;
+const ROOM = 12;
+/** Wide enough for words such as a metal's name. */
+const COLUMN = 18;
+
+export interface Variant {
+  readonly name: string;
+  /** In the order of the inputs; null where none was given. */
+  readonly values: readonly CellValue[];
+}
+
+export interface Variants {
+  readonly inputs: readonly CellRef[];
+  readonly results: readonly CellRef[];
+  readonly variants: readonly Variant[];
+}
+
+const isSheet = ({ name }: { readonly name: string }): boolean => isSameName(name, SHEET);
+const inputRow = (at: number): number => NAMES + 1 + at;
+/** A line between inputs and results. */
+const resultRow = (inputs: number, at: number): number => NAMES + 2 + inputs + at;
+
+/** Undefined where the workbook has none. The sheet is read as it stands: names and values may be typed over. */
+export function readVariants(workbook: Workbook): Variants | undefined {
+  const sheet = workbook.sheets.find(isSheet);
+  if (!sheet) return undefined;
+  const cells = (kind: string): CellRef[] => {
+    const found: (CellRef | undefined)[] = [];
+    for (const { name, formula } of workbook.names) {
+      const [, number] = new RegExp(`^variants\\.${kind}\\.(\\d+)$`, 'i').exec(name) ?? [];
+      const place = readReference(formula);
+      if (number !== undefined && place)
+        found[Number(number) - 1] = { sheet: place.sheet, row: place.area.top, column: place.area.left };
+    }
+    return found.filter((one) => one !== undefined);
+  };
+  const [inputs, results] = [cells('input'), cells('result')];
+  if (inputs.length === 0) return undefined;
+  const find = cellFinder(sheet);
+  const value = (row: number, column: number): CellValue => find(row, column)?.value ?? null;
+  const variants: Variant[] = [];
+  for (let column = NOW + 1; value(NAMES, column) !== null && value(NAMES, column) !== ''; column++)
+    variants.push({
+      name: String(value(NAMES, column)),
+      values: inputs.map((_, at) => value(inputRow(at), column)),
+    });
+  return { inputs, results, variants };
+}
+
+/** The workbook with a sheet for variants of these inputs, which has none yet. */
+export async function beginVariants(
+  workbook: Workbook,
+  functions: readonly WorksheetFunction[],
+  inputs: readonly CellRef[],
+  results: readonly CellRef[],
+): Promise<Workbook> {
+  if (workbook.sheets.some(isSheet))
+    throw new Refusal(`The workbook has a sheet "${SHEET}" already: add to it, or rename it first.`);
+  if (inputs.length === 0 || results.length === 0)
+    throw new Refusal('Name at least one input and one result.');
+  const copy = new WorkbookCopy(workbook, functions);
+  const cells: Record<string, CellDescription> = {};
+  const conditions: ConditionDescription[] = [];
+  const put = (row: number, column: number, cell: CellDescription): void => {
+    cells[cellAddress(row, column)] = cell;
+  };
+  put(0, 0, { value: 'Variants of this design', style: 'title' });
+  put(1, 0, {
+    value:
+      'Values in yellow cells may be changed; moldsheet variants works the results out again. Red: other than the design now.',
+    style: 'note',
+  });
+  const heads = ['', 'Cell', 'Unit', 'Design now'];
+  for (let column = 0; column <= NOW + ROOM; column++)
+    put(NAMES, column, { value: heads[column] || null, style: 'head' });
+  const line = async (row: number, cell: CellRef, isInput: boolean): Promise<void> => {
+    const { label, unit }: Heading = await headingOf(copy, cell);
+    const reference = referenceText({
+      sheet: cell.sheet,
+      area: { top: cell.row, left: cell.column, bottom: cell.row, right: cell.column },
+    });
+    put(row, 0, { value: label, style: 'label' });
+    put(row, 1, { value: cellText(cell), style: 'note' });
+    put(row, 2, { value: unit || null, style: 'note' });
+    put(row, NOW, {
+      formula: isInput ? `IF(ISBLANK(${reference}),"",${reference})` : `IFERROR(${reference},"error")`,
+      style: 'value',
+    });
+    for (let column = NOW + 1; column <= NOW + ROOM; column++)
+      put(row, column, { style: isInput ? 'tried' : 'value' });
+    const area = `${cellAddress(row, NOW + 1)}:${cellAddress(row, NOW + ROOM)}`;
+    const first = cellAddress(row, NOW + 1);
+    if (isInput)
+      conditions.push({
+        cells: area,
+        when: `AND(${first}<>"",${first}<>$${cellAddress(row, NOW)})`,
+        style: { font: { bold: true, color: '#9C0006' } },
+      });
+    else conditions.push(...verdictColors(area, first));
+  };
+  for (const [at, cell] of inputs.entries()) await line(inputRow(at), cell, true);
+  for (const [at, cell] of results.entries()) await line(resultRow(inputs.length, at), cell, false);
+  put(NAMES + 1 + inputs.length, 0, { value: 'Results', style: 'status' });
+  copy.dispose();
+  const named = (kind: string, all: readonly CellRef[]): [string, string][] =>
+    all.map(({ sheet, row, column }, at) => [
+      `variants.${kind}.${at + 1}`,
+      referenceText({ sheet, area: { top: row, left: column, bottom: row, right: column } }),
+    ]);
+  return addSheets(workbook, {
+    styles: STYLES,
+    hiddenNames: Object.fromEntries([...named('input', inputs), ...named('result', results)]),
+    sheets: [
+      {
+        name: SHEET,
+        columns: { A: 34, B: 16, C: 8, [`D:${cellAddress(0, NOW + ROOM).replace(/\d/g, '')}`]: COLUMN },
+        rows: { 1: 24 },
+        freeze: cellAddress(NAMES + 1, NOW + 1),
+        cells,
+        conditions,
+        print: { paper: 'Letter', landscape: true },
+      },
+    ],
+  });
+}
+
+/** What adding the present values under a name changes; a name that is there takes them anew. */
+export function presentChanges(
+  workbook: Workbook,
+  functions: readonly WorksheetFunction[],
+  name: string,
+): CellChange[] {
+  const { inputs, variants } = required(workbook);
+  const wanted = name.trim();
+  if (wanted === '') throw new Refusal('Give the variant a name.');
+  const known = variants.findIndex((one) => isSameName(one.name, wanted));
+  const at = known < 0 ? variants.length : known;
+  if (at >= ROOM) throw new Refusal(`The sheet has room for ${ROOM} variants.`);
+  const book = new Book(contentOf(workbook), functions);
+  book.calculate();
+  const column = NOW + 1 + at;
+  return [
+    change(NAMES, column, known < 0 ? wanted : (variants[known]?.name ?? wanted)),
+    ...inputs.map(({ sheet, row, column: from }, one) =>
+      change(inputRow(one), column, plain(book.value(indexOf(workbook, sheet), row, from))),
+    ),
+  ];
+}
+
+/** What the design gives for every variant; for one with an input left out, which. */
+export async function resultChanges(
+  workbook: Workbook,
+  functions: readonly WorksheetFunction[],
+  limits?: Limits,
+): Promise<CellChange[]> {
+  const { inputs, results, variants } = required(workbook);
+  const copy = new WorkbookCopy(workbook, functions, limits);
+  const labels: string[] = [];
+  for (const cell of inputs) labels.push((await headingOf(copy, cell)).label);
+  copy.dispose();
+  const book = new Book(contentOf(workbook), functions);
+  book.calculate(limits);
+  const set = (values: readonly CellValue[]): void => {
+    book.set(
+      inputs.map(({ sheet, row, column }, at) => ({
+        sheet: indexOf(workbook, sheet),
+        row,
+        column,
+        value: values[at] ?? null,
+      })),
+    );
+    book.calculate(limits);
+  };
+  return variants.flatMap(({ values }, at): CellChange[] => {
+    const column = NOW + 1 + at;
+    const missing = labels.filter((_, one) => (values[one] ?? '') === '');
+    if (missing.length > 0)
+      return results.map((_, one) =>
+        change(resultRow(inputs.length, one), column, one === 0 ? `missing: ${missing.join(', ')}` : ''),
+      );
+    set(values);
+    return results.map(({ sheet, row, column: from }, one) =>
+      change(resultRow(inputs.length, one), column, plain(book.value(indexOf(workbook, sheet), row, from))),
+    );
+  });
+}
+
+/** What putting a variant's inputs into the design changes. */
+export function applyChanges(workbook: Workbook, name: string): CellChange[] {
+  const { inputs, variants } = required(workbook);
+  const variant = variants.find((one) => isSameName(one.name, name.trim()));
+  if (!variant)
+    throw new Refusal(
+      `There is no variant "${name}"; there ${variants.length === 1 ? 'is' : 'are'} ${variants.map((one) => `"${one.name}"`).join(', ') || 'none'}.`,
+    );
+  const missing = inputs.filter((_, at) => (variant.values[at] ?? '') === '');
+  if (missing.length > 0)
+    throw new Refusal(
+      `"${variant.name}" leaves out ${missing.map(cellText).join(', ')}: nothing was changed.`,
+    );
+  return inputs.map(({ sheet, row, column }, at) => ({
+    sheet: workbook.sheets[indexOf(workbook, sheet)]?.name ?? sheet,
+    row,
+    column,
+    value: variant.values[at] ?? null,
+  }));
+}
+
+function required(workbook: Workbook): Variants {
+  const found = readVariants(workbook);
+  if (!found) throw new Refusal('The workbook has no variants yet: begin with inputs and results.');
+  return found;
+}
+
+const indexOf = (workbook: Workbook, name: string): number =>
+  workbook.sheets.findIndex((sheet) => isSameName(sheet.name, name));
+
+const change = (row: number, column: number, value: CellValue): CellChange => ({
+  sheet: SHEET,
+  row,
+  column,
+  value,
+});
+
+const plain = (value: CellValue): CellValue => (value instanceof CellError ? value.code : value);

@@ -1,0 +1,121 @@
+import { describe, expect, it } from 'vitest';
+import { worksheetFunctions } from '../../src/call/functions';
+import { parseCell } from '../../src/cells/address';
+import type { CellValue } from '../../src/cells/value';
+import { readWorkbook, saveWorkbook } from '../../src/package';
+import { newWorkbook } from '../../src/package/author';
+import type { CellChange } from '../../src/package/changes';
+import type { Workbook } from '../../src/package/model';
+import { knownFunctions } from '../../src/package/spelling';
+import { changeStructure } from '../../src/package/structure';
+import { recalculate } from '../../src/workbook/recalculate';
+import { readCells } from '../../src/whatif/plan';
+import {
+  applyChanges,
+  beginVariants,
+  presentChanges,
+  readVariants,
+  resultChanges,
+} from '../../src/whatif/variants';
+
+const ids = worksheetFunctions.map(({ id }) => id);
+const put = async (workbook: Workbook, changes: readonly CellChange[]): Promise<Workbook> => {
+  const changed = readWorkbook(saveWorkbook(workbook, changes), ids);
+  return readWorkbook(saveWorkbook(changed, await recalculate(changed, worksheetFunctions)), ids);
+};
+const typed = (sheet: string, address: string, value: CellValue): CellChange => ({
+  sheet,
+  row: parseCell(address)?.row ?? 0,
+  column: parseCell(address)?.column ?? 0,
+  value,
+});
+function valueAt(workbook: Workbook, sheetName: string, address: string): CellValue {
+  const place = parseCell(address);
+  const sheet = workbook.sheets.find(({ name }) => name === sheetName);
+  return sheet?.cells.find(({ row, column }) => row === place?.row && column === place.column)?.value ?? null;
+}
+
+const design = newWorkbook({
+  sheets: [
+    {
+      name: 'Seat',
+      cells: {
+        A1: 'Metal',
+        B1: 'steel',
+        A2: 'Draft',
+        B2: 3,
+        C2: 'deg',
+        A3: 'Push',
+        B3: { formula: 'IF(B1="steel",100,60)/B2' },
+        C3: 'N',
+        A4: 'Seat',
+        B4: { formula: 'IF(B3>20,"✓ holds","✗ does not hold")' },
+      },
+    },
+  ],
+});
+const begun = await put(
+  await beginVariants(design, worksheetFunctions, readCells('B1:B2', 'Seat'), readCells('B3,B4', 'Seat')),
+  [],
+);
+const withA = await put(begun, presentChanges(begun, worksheetFunctions, 'A 3° steel'));
+const other = await put(withA, [typed('Seat', 'B1', 'bronze'), typed('Seat', 'B2', 5)]);
+const both = await put(other, presentChanges(other, worksheetFunctions, 'B 5° bronze'));
+const calculated = await put(both, await resultChanges(both, worksheetFunctions));
+
+describe('variants of a design', () => {
+  it('stand side by side with inputs, results and verdicts, beside the design as it is', () => {
+    const line = (row: number) =>
+      ['A', 'C', 'D', 'E', 'F'].map((column) => valueAt(calculated, 'Variants', `${column}${row}`));
+    expect(line(4)).toEqual([null, 'Unit', 'Design now', 'A 3° steel', 'B 5° bronze']);
+    expect(line(5)).toEqual(['Metal', null, 'bronze', 'steel', 'bronze']);
+    expect(line(6)).toEqual(['Draft', 'deg', 5, 3, 5]);
+    expect(line(8)).toEqual(['Push', 'N', 12, expect.closeTo(100 / 3, 10), 12]);
+    expect(line(9)).toEqual(['Seat', null, '✗ does not hold', '✓ holds', '✗ does not hold']);
+  });
+
+  it('leave the design alone until one is applied', async () => {
+    expect(valueAt(calculated, 'Seat', 'B2')).toBe(5);
+    const applied = await put(calculated, applyChanges(calculated, 'a 3° steel'));
+    expect(['B1', 'B2', 'B4'].map((cell) => valueAt(applied, 'Seat', cell))).toEqual(['steel', 3, '✓ holds']);
+  });
+
+  it('take the present values anew under a name that is there', async () => {
+    const again = await put(calculated, presentChanges(calculated, worksheetFunctions, 'A 3° steel'));
+    expect(readVariants(again)?.variants).toEqual([
+      { name: 'A 3° steel', values: ['bronze', 5] },
+      { name: 'B 5° bronze', values: ['bronze', 5] },
+    ]);
+  });
+
+  it('with an input left out say which, and are not applied', async () => {
+    const gap = await put(calculated, [typed('Variants', 'E6', null)]);
+    const done = await put(gap, await resultChanges(gap, worksheetFunctions));
+    expect(valueAt(done, 'Variants', 'E8')).toBe('missing: Draft');
+    expect(valueAt(done, 'Variants', 'F8')).toBe(12);
+    expect(() => applyChanges(gap, 'A 3° steel')).toThrow(/leaves out Seat!B2: nothing was changed/);
+  });
+
+  it('follow the design when its rows move and its sheet is renamed', () => {
+    const known = knownFunctions(ids);
+    const moved = changeStructure(
+      changeStructure(calculated, { do: 'insert', what: 'rows', sheet: 'Seat', at: 0, count: 2 }, known),
+      { do: 'renameSheet', sheet: 'Seat', name: 'Taper seat' },
+      known,
+    );
+    expect(readVariants(moved)?.inputs).toEqual([
+      { sheet: 'Taper seat', row: 2, column: 1 },
+      { sheet: 'Taper seat', row: 3, column: 1 },
+    ]);
+  });
+
+  it('refuse in words what cannot be done', async () => {
+    expect(() => applyChanges(calculated, 'C')).toThrow(
+      'There is no variant "C"; there are "A 3° steel", "B 5° bronze".',
+    );
+    expect(() => presentChanges(design, worksheetFunctions, 'A')).toThrow(/no variants yet/);
+    await expect(
+      beginVariants(begun, worksheetFunctions, readCells('B1', 'Seat'), readCells('B3', 'Seat')),
+    ).rejects.toThrow(/has a sheet "Variants" already/);
+  });
+});
