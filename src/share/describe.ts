@@ -18,6 +18,8 @@ export interface DescribedCall {
   /** `push = 3 kN`, one an input. */
   readonly inputs: readonly string[];
   readonly equations: readonly string[];
+  /** What each letter of the equations means. */
+  readonly symbols: readonly { readonly symbol: string; readonly says: string }[];
   /** Unit of the result; empty for a ratio or words. */
   readonly unit: string;
   readonly sources: readonly string[];
@@ -34,6 +36,7 @@ export function describeCall({ id, args: typed }: CellCall): DescribedCall | und
     summary: definition.summary,
     inputs: [],
     equations: [],
+    symbols: [],
     unit: '',
     cautions: [],
     outside: [],
@@ -69,6 +72,11 @@ export function describeCall({ id, args: typed }: CellCall): DescribedCall | und
       equations: work.lines.flatMap(({ role, equation }) =>
         role === 'input' || equation === '' ? [] : [equation],
       ),
+      symbols: work.lines.flatMap(({ symbol, says, role }) =>
+        symbol === '' || symbol === 'result' || (role === 'input' && !work.lines.some(inEquation(symbol)))
+          ? []
+          : [{ symbol, says }],
+      ),
       unit: [...new Set(results.map(({ gives }) => unit(gives)))].filter((one) => one !== '').join(', '),
       sources: valueSource(definition, args).map(sourceText),
       cautions: work.cautions,
@@ -79,6 +87,12 @@ export function describeCall({ id, args: typed }: CellCall): DescribedCall | und
     return told;
   }
 }
+
+/** Whether an equation names the symbol. */
+const inEquation =
+  (symbol: string) =>
+  ({ equation }: { readonly equation: string }): boolean =>
+    equation.split(/[^\w'′]+/).includes(symbol);
 
 function definitionIfAny(id: string): Definition | undefined {
   try {

@@ -376,16 +376,16 @@ class Sharing {
         const told = describeCall(call);
         if (!told) continue;
         lines.push({
-          where: `${at.sheet.name}!${report.cell}`,
-          formula: at.formula,
-          value: this.calculated.at(at.sheet, at.row, at.column),
+          sheet: at.sheet.name,
+          cell: report.cell,
           call: told,
           status: report.how === 'value' ? '' : report.how,
         });
       }
     }
     const date = this.options.date ?? new Date().toISOString().slice(0, 10);
-    return [basisSheet(this.freeName('Basis'), lines, date)];
+    const frozen = rewritten.flatMap(({ report }) => (report.how === 'frozen' ? [report] : []));
+    return [basisSheet(this.freeName('Basis'), lines, frozen, date)];
   }
 
   /** Places of our formulas whose copies give something else. */

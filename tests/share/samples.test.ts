@@ -85,6 +85,15 @@ describe.each(samples)('the sample %s', (name) => {
   );
 });
 
+/** Points of rows on a page of A4 across, as measured where LibreOffice fits the width of this sheet to it. */
+const A_PAGE = 860;
+
+it('prints the basis of the first sample on three pages', async () => {
+  const { sheets } = readWorkbook((await copyOf('push-out-insert.xlsx')).bytes, []);
+  const heights = sheets.find((sheet) => sheet.name === 'Basis')?.rows.map(({ height = 15 }) => height) ?? [];
+  expect(heights.reduce((sum, height) => sum + height, 0)).toBeLessThanOrEqual(3 * A_PAGE);
+}, 180_000);
+
 describe.skipIf(!hasOffice)(
   'in LibreOffice, which is needed for this (apt-get install libreoffice-calc),',
   () => {

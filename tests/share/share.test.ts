@@ -261,12 +261,12 @@ describe('a copy of values', () => {
 });
 
 describe('the basis sheet', () => {
-  it('tells cell, meaning, inputs, result, equation, source and version, on the width of a page', async () => {
-    const { copy } = await share(await made({ ...force, B2: 5 }), { basis: true, date: '2026-01-02' });
-    const words = copy.sheets
-      .find(({ name }) => name === 'Basis')
-      ?.cells.map(({ value }) => String(value))
-      .join('\n');
+  const basisOf = (copy: Workbook) => copy.sheets.find(({ name }) => name === 'Basis');
+  const wordsOf = (copy: Workbook): string[] => basisOf(copy)?.cells.map(({ value }) => String(value)) ?? [];
+
+  it('tells equation, kind of source, cautions, symbols, inputs and cells, with title and version on every page', async () => {
+    const { copy, bytes } = await share(await made({ ...force, B2: 5 }), { basis: true, date: '2026-01-02' });
+    const words = wordsOf(copy).join('\n');
     for (const wanted of [
       'basis 2',
       '2026-01-02',
@@ -275,12 +275,37 @@ describe('the basis sheet', () => {
       'friction = 0.15',
       'N = F/',
       'Self-locking',
+      '[1] Derived: ',
+      'alpha = Draft',
+      'Formulas: 1 native.',
     ])
       expect(words).toContain(wanted);
-    const xml = new TextDecoder().decode(
-      unzip((await share(await made(force), { basis: true })).bytes)['xl/worksheets/sheet2.xml'],
+    const parts = Object.entries(unzip(bytes)).map(
+      ([name, part]) => [name, new TextDecoder().decode(part)] as const,
     );
-    expect(xml).toMatch(/fitToWidth="1"[^>]*orientation="landscape"/);
+    const sheet = parts.find(
+      ([name, xml]) => name.startsWith('xl/worksheets/') && xml.includes('What these numbers'),
+    );
+    expect(sheet?.[1]).toMatch(/fitToWidth="1" fitToHeight="0" orientation="landscape"/);
+    expect(parts.find(([name]) => name === 'xl/workbook.xml')?.[1]).toMatch(
+      /Print_Titles[^>]*>'?Basis'?!\$1:\$2</,
+    );
+  });
+
+  it('tells each function and each caution once, and lists what is frozen', async () => {
+    const workbook = await made({
+      ...force,
+      B2: 5,
+      B7: { formula: 'MOLD.SEAT.FORCE(2*B1,B2,B3,B4)' },
+      B8: { formula: 'MOLD.SHOW.CHECK("SEAT.FORCE",B1,B2,B3,B4)' },
+    });
+    const { copy } = await share(workbook, { basis: true });
+    const words = wordsOf(copy);
+    expect(words.filter((text) => text.startsWith('MOLD.SEAT.FORCE'))).toHaveLength(1);
+    expect(words.filter((text) => text.startsWith('Self-locking'))).toEqual([
+      expect.stringContaining('(Sheet!B6, B7)') as unknown,
+    ]);
+    expect(words).toContain('Sheet!B8');
   });
 });
 
