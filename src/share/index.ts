@@ -1,5 +1,5 @@
 import type { Matrix } from '../cells/value';
-import { CellError } from '../cells/value';
+import { CellError, type CellValue } from '../cells/value';
 import { BASIS_TEXT } from '../call/version';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { DataTables } from '../derive/native';
@@ -345,7 +345,7 @@ class Sharing {
       const unit = calls.length === 1 ? (calls[0]?.unit ?? '') : '';
       const lines = [
         `=${at.formula}`,
-        `Value when shared: ${withItsUnit(this.calculated.at(at.sheet, at.row, at.column), unit)}`,
+        sharedValue(this.calculated.at(at.sheet, at.row, at.column), unit),
         ...(unit === '' ? [] : [`Unit: ${unit}`]),
         ...[...new Set(calls.flatMap(({ sources }) => sources))].map((source) => `Source: ${source}`),
         `Moldsheet, ${BASIS_TEXT}`,
@@ -356,7 +356,10 @@ class Sharing {
       for (const sheet of this.workbook.sheets) {
         for (const { row, column, formula } of sheet.cells) {
           const key = placeKey(sheet.name, row, column);
-          if (formula !== undefined && !texts.has(key)) texts.set(key, `=${formula}`);
+          if (formula === undefined || texts.has(key)) continue;
+          const value = this.calculated.at(sheet, row, column);
+          const trouble = value instanceof CellError ? [sharedValue(value, '')] : [];
+          texts.set(key, [`=${formula}`, ...trouble].join('\n'));
         }
       }
     }
@@ -474,6 +477,12 @@ class Sharing {
     }
   }
 }
+
+/** A cell in error says so, with the reason where the function gave one. */
+const sharedValue = (value: CellValue, unit: string): string =>
+  value instanceof CellError
+    ? `In error when shared: ${value.code}${value.message === '' || value.message === value.code ? '' : `, ${value.message}`}`
+    : `Value when shared: ${withItsUnit(value, unit)}`;
 
 const cellsOf = ({ top, left, bottom, right }: Area): [number, number][] =>
   Array.from({ length: bottom - top + 1 }, (_, down) =>

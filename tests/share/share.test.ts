@@ -260,6 +260,15 @@ describe('a copy of values', () => {
   });
 });
 
+describe('a copy of values in which a cell is in error', () => {
+  it('says so in its note, with the reason', async () => {
+    const workbook = await made({ ...force, B2: 0, C6: { formula: 'B6*2' } });
+    const [own, plain] = (await share(workbook, { as: 'values' })).copy.sheets[0]?.notes ?? [];
+    expect(own?.text).toMatch(/=MOLD\.SEAT\.FORCE[\s\S]*In error when shared: #VALUE!, draft[\s\S]*Source: /);
+    expect(plain?.text).toMatch(/^=B6\*2\nIn error when shared: #VALUE!/);
+  });
+});
+
 describe('the basis sheet', () => {
   const basisOf = (copy: Workbook) => copy.sheets.find(({ name }) => name === 'Basis');
   const wordsOf = (copy: Workbook): string[] => basisOf(copy)?.cells.map(({ value }) => String(value)) ?? [];
