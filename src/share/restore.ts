@@ -1,7 +1,7 @@
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { readCustomXml, removeSheets, withoutCustomXml } from '../package/author';
 import { recalculate } from '../workbook/recalculate';
-import { areaContains, cellAddress, parseArea } from '../cells/address';
+import { areaContains, cellAddress, parseArea, quotedSheet } from '../cells/address';
 import { cellFinder, type Sheet, type Workbook } from '../package/model';
 import type { CellChange } from '../package/changes';
 import { readWorkbook } from '../package';
@@ -238,7 +238,7 @@ class Restoring {
       ...own.flatMap(({ cells }) => cells.flatMap(({ formula }) => formula ?? [])),
       ...back.names.map(({ formula }) => formula),
     ].map((text) => text.toLowerCase());
-    const needed = added.some((name) => texts.some((text) => text.includes(`${name.toLowerCase()}!`)));
+    const needed = added.some((name) => texts.some((text) => text.includes(`${quotedSheet(name).toLowerCase()}!`)));
     if (!needed) return added;
     this.problems.push('The sheets of the working stay, since formulas of the copy still read them.');
     return added.slice(-1);
