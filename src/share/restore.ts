@@ -238,7 +238,9 @@ class Restoring {
       ...own.flatMap(({ cells }) => cells.flatMap(({ formula }) => formula ?? [])),
       ...back.names.map(({ formula }) => formula),
     ].map((text) => text.toLowerCase());
-    const needed = added.some((name) => texts.some((text) => text.includes(`${quotedSheet(name).toLowerCase()}!`)));
+    const needed = added.some((name) =>
+      texts.some((text) => text.includes(`${quotedSheet(name).toLowerCase()}!`)),
+    );
     if (!needed) return added;
     this.problems.push('The sheets of the working stay, since formulas of the copy still read them.');
     return added.slice(-1);
