@@ -5,6 +5,7 @@ import type { Checks } from '../../src/core/checks';
 import { excelHtml, helpHtml, indexHtml, validationHtml } from '../../src/derive/help';
 import { validationCsv } from '../../src/derive/validation';
 import { helpEntries } from './entries';
+import { guidePages } from './guide/pages';
 
 /** As strict as it goes: what is not understood stops the build. */
 const typeset = (tex: string): string =>
@@ -25,6 +26,7 @@ export async function helpPages(checks: readonly Checks[]): Promise<ReadonlyMap<
     ['help/index.html', indexHtml(entries, families, tools)],
     ['help/validation.html', validationHtml(lines, tools)],
     ['help/validation.csv', validationCsv(lines)],
+    ...(await guidePages()),
     ...entries.map((entry): [string, string] => [helpPage(entry.id), helpHtml(entry, tools)]),
   ]);
 }

@@ -302,7 +302,7 @@ export function indexHtml(
     '<p><label for="search">Search by the words of the shop</label> <input id="search" type="search" autocomplete="off"></p><p id="found" role="status"></p><ul id="results" class="functions" hidden></ul>';
   return pageHtml(
     'Functions',
-    '<p><a href="validation.html">What every function was checked against</a> · <a href="excel.html">In Excel</a></p>',
+    '<p><a href="guide/index.html">Guide: a mold, from drawing to first shot</a> · <a href="validation.html">What every function was checked against</a> · <a href="excel.html">In Excel</a></p>',
     `${search}${asked}${groups.join('')}<script src="search.js"></script>`,
   );
 }
@@ -322,7 +322,8 @@ export const excelHtml = (): string =>
 const POLICY =
   "default-src 'none'; script-src 'self'; style-src 'self'; style-src-attr 'unsafe-inline'; font-src 'self'; img-src 'self' data:";
 
-const pageHtml = (title: string, above: string, body: string): string => `<!doctype html>
+/** A page of help; `up` leads from its folder to that of the others. */
+export const pageHtml = (title: string, above: string, body: string, up = ''): string => `<!doctype html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
@@ -330,8 +331,8 @@ const pageHtml = (title: string, above: string, body: string): string => `<!doct
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="color-scheme" content="light dark">
 <link rel="icon" href="data:,">
-<link rel="stylesheet" href="katex.css">
-<link rel="stylesheet" href="help.css">
+<link rel="stylesheet" href="${up}katex.css">
+<link rel="stylesheet" href="${up}help.css">
 <title>${escape(title)} – Moldsheet</title>
 </head>
 <body><main>${above}<h1>${escape(title)}</h1>${body}</main><footer>${escape(DEFERS)}</footer></body>

@@ -3,7 +3,7 @@ import type { Area } from '../cells/address';
 import type { Sheet, Workbook } from '../package/model';
 import { readPrintSetup, type PrintSetup } from '../package/readPrint';
 import { escapeHtml } from './html';
-import { sheetTable, usedArea, type Shown } from './sheetTable';
+import { sheetTable, TABLE_CSS, usedArea, type Shown } from './sheetTable';
 
 export type Paper = 'A4' | 'Letter';
 
@@ -128,13 +128,7 @@ function baseCss(paper: Paper, { file, date, revision = '' }: PrintOptions): str
 html { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
 body { margin: 0; color: #000; background: #fff; }
 section.page, section.work { break-after: page; } section:last-of-type { break-after: auto; }
-table.sheet { border-collapse: collapse; table-layout: fixed; }
-table.sheet :where(td) { padding: 0 3px; overflow: hidden; line-height: 1.15; }
-:where(table.sheet td) { white-space: nowrap; }
-table.sheet td.flows { overflow: visible; }
-table.sheet tr { break-inside: avoid; }
-table.gridlines td { border: 1px solid #ccc; }
-table.sheet th { font: 8pt Arial, sans-serif; color: #666; background: #f0f0f0; border: 1px solid #ccc; font-weight: normal; }
+${TABLE_CSS}
 section.work { font: 10pt Arial, "Liberation Sans", sans-serif; } section.work table { border-collapse: collapse; width: 100%; }
 section.work td, section.work th { border-bottom: 1px solid #ccc; padding: 3px 6px; text-align: left; vertical-align: top; }
 section.work h2 { font-size: 13pt; margin: 0 0 6px; } section.work svg { max-width: 4in; height: auto; }

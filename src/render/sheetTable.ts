@@ -47,6 +47,15 @@ export interface SheetTable {
   readonly height: number;
 }
 
+/** What every page with such tables needs. */
+export const TABLE_CSS = `table.sheet { border-collapse: collapse; table-layout: fixed; }
+table.sheet :where(td) { padding: 0 3px; overflow: hidden; line-height: 1.15; }
+:where(table.sheet td) { white-space: nowrap; }
+table.sheet td.flows { overflow: visible; }
+table.sheet tr { break-inside: avoid; }
+table.gridlines td { border: 1px solid #ccc; }
+table.sheet th { font: 8pt Arial, sans-serif; color: #666; background: #f0f0f0; border: 1px solid #ccc; font-weight: normal; }`;
+
 /** Where a wider font stands in for one that is missing, rows grow: widths of letters for that, and the height of a line. */
 const WIDE_LETTER = 0.8;
 const LINE = 1.55;

@@ -1,0 +1,157 @@
+/** The guide: chapters that walk one job, every number in them taken from the design sheet that they are about. */
+import { cellAddress, parseCell } from '../../../src/cells/address';
+import { CellError, type CellValue } from '../../../src/cells/value';
+import { worksheetFunctions } from '../../../src/call/functions';
+import { pageHtml } from '../../../src/derive/help';
+import { newDesign } from '../../../src/forms/newDesign';
+import { sections } from '../../../src/forms/sections';
+import { cellFinder, type Sheet, type Workbook } from '../../../src/package/model';
+import { escapeHtml } from '../../../src/render/html';
+import { sheetTable, TABLE_CSS, usedArea } from '../../../src/render/sheetTable';
+import { shownText } from '../../../src/render/shownText';
+import { calculateFormulas } from '../../../src/workbook/calculateFormulas';
+import { chapters, type Chapter } from './chapters';
+
+const FOLDER = 'help/guide';
+/** From a page of the guide to the other pages of help. */
+const UP = '../';
+
+const pageOf = (index: number): string => `${String(index + 1)}.html`;
+const pictureOf = (index: number): string => `${String(index + 1)}.svg`;
+
+export async function guidePages(): Promise<[string, string][]> {
+  const workbook = await newDesign(
+    { sections, system: 'in', title: 'Cap for a tool handle' },
+    worksheetFunctions,
+  );
+  const sheet = workbook.sheets[0];
+  if (!sheet) throw new Error('The design of the guide has no sheet.');
+  const told = await answersOf(chapters.flatMap(({ text }) => text).join('\n'));
+  const inText = new Telling(workbook, sheet, told);
+  const pages = chapters.map((chapter, i): [string, string] => [
+    `${FOLDER}/${pageOf(i)}`,
+    pageHtml(`${String(i + 1)}. ${chapter.title}`, contents(i), body(chapter, i, inText), UP),
+  ]);
+  const pictures = chapters.map((chapter, i): [string, string] => [
+    `${FOLDER}/${pictureOf(i)}`,
+    picture(workbook, sheet, chapter),
+  ]);
+  return [
+    [`${FOLDER}/index.html`, pageHtml('A mold, from drawing to first shot', '', list(), UP)],
+    ...pages,
+    ...pictures,
+  ];
+}
+
+const list = (): string =>
+  `<p>Ten short chapters on one invented part. Every number in them comes from its design sheet, calculated when these pages were built.</p><ol>${chapters
+    .map(({ title }, i) => `<li><a href="${pageOf(i)}">${escapeHtml(title)}</a></li>`)
+    .join('')}</ol><p><a href="${UP}index.html">All functions</a></p>`;
+
+function contents(current: number): string {
+  const link = (to: number, text: string): string =>
+    chapters[to] ? `<a href="${pageOf(to)}">${text}: ${escapeHtml(chapters[to].title)}</a>` : '';
+  const links = [`<a href="index.html">Guide</a>`, link(current - 1, 'Before'), link(current + 1, 'Next')];
+  return `<nav class="guide">${links.filter(Boolean).join(' · ')}</nav>`;
+}
+
+function body({ title, text, caution }: Chapter, i: number, telling: Telling): string {
+  const warned = caution === undefined ? '' : `<p class="caution" role="note">${escapeHtml(caution)}</p>`;
+  const shown = `<img class="sheet" src="${pictureOf(i)}" alt="The design sheet, ${escapeHtml(title)}">`;
+  return `${warned}${text.map((one) => `<p>${telling.html(one)}</p>`).join('')}${shown}`;
+}
+
+/** What formulas in a text give, with their units, by their own text. */
+async function answersOf(text: string): Promise<ReadonlyMap<string, string>> {
+  const formulas = [...text.matchAll(/\[\[(.*?)\]\]/g)].map(([, formula = '']) => formula);
+  const units = formulas.map((formula) => {
+    const [, name = ''] = /^MOLD\.([A-Z.]+)\(/.exec(formula) ?? [];
+    return `MOLD.SHOW.UNIT("${name}"${formula.endsWith(',"mm")') ? ',"mm"' : ''})`;
+  });
+  const answers = await calculateFormulas([...formulas, ...units], worksheetFunctions);
+  const valueAt = (i: number): CellValue => answers[i]?.[0]?.[0] ?? null;
+  return new Map(
+    formulas.map((formula, i) => {
+      const [value, unit] = [valueAt(i), valueAt(formulas.length + i)];
+      if (value instanceof CellError) throw new Error(`${formula}: ${value.message}`);
+      const number = typeof value === 'number' ? String(Number(value.toPrecision(5))) : String(value);
+      return [formula, typeof unit === 'string' ? `${number} ${unit}`.trim() : number];
+    }),
+  );
+}
+
+/** Puts the numbers of the sheet into texts. */
+class Telling {
+  private readonly cell: ReturnType<typeof cellFinder>;
+
+  constructor(
+    private readonly workbook: Workbook,
+    private readonly sheet: Sheet,
+    private readonly answers: ReadonlyMap<string, string>,
+  ) {
+    this.cell = cellFinder(sheet);
+  }
+
+  html(text: string): string {
+    return text
+      .split(/(\{.*?\}|\[\[.*?\]\]|`.*?`)/)
+      .map((part) => {
+        if (part.startsWith('{=')) return `<b>${escapeHtml(this.verdict(part.slice(2, -1)))}</b>`;
+        if (part.startsWith('{')) return `<b>${escapeHtml(this.named(part.slice(1, -1)))}</b>`;
+        if (part.startsWith('`')) return `<code>${escapeHtml(part.slice(1, -1))}</code>`;
+        if (!part.startsWith('[[')) return escapeHtml(part);
+        const formula = part.slice(2, -2);
+        return `<code>=${escapeHtml(formula)}</code> gives <b>${escapeHtml(this.answers.get(formula) ?? '')}</b>.`;
+      })
+      .join('');
+  }
+
+  /** A cell by its name, as the sheet shows it, with the unit beside it. */
+  private named(name: string): string {
+    const refers = this.workbook.names.find((one) => one.name === name)?.formula;
+    const place = parseCell(refers?.split('!').at(-1) ?? '');
+    if (!place) throw new Error(`The design of the guide has no cell with the name ${name}.`);
+    const unit = this.shown(place.row, place.column + 1);
+    return `${this.shown(place.row, place.column)} ${unit}`.trim();
+  }
+
+  private verdict(label: string): string {
+    const found = this.sheet.cells.find(({ column, value }) => column === 0 && value === label);
+    if (!found) throw new Error(`The design of the guide has no verdict "${label}".`);
+    return this.shown(found.row, 1);
+  }
+
+  private shown(row: number, column: number): string {
+    const found = this.cell(row, column);
+    const { value = null, style = 0 } = found ?? {};
+    if (value instanceof CellError)
+      throw new Error(`${cellAddress(row, column)} of the guide’s design: ${value.message}`);
+    return shownText(value, this.workbook.styles[style]?.numberFormat ?? 'General', () => true, false).text;
+  }
+}
+
+/** The rows of the chapter's sections, or the top of the sheet. */
+function picture(workbook: Workbook, sheet: Sheet, chapter: Chapter): string {
+  const used = usedArea(sheet, workbook.styles);
+  if (!used) throw new Error('The design of the guide is empty.');
+  const titles = sections.map(({ title }) => title);
+  const starts = sheet.cells
+    .filter(({ column, value }) => column === 0 && typeof value === 'string' && titles.includes(value))
+    .map(({ row, value }) => ({ row, title: value as string }));
+  const wanted = chapter.sections.map((id) => sections.find((one) => one.id === id)?.title);
+  const first = starts.find(({ title }) => title === wanted[0]);
+  const after = starts.find(({ row, title }) => row > (first?.row ?? -1) && !wanted.includes(title));
+  const area = {
+    ...used,
+    top: first?.row ?? used.top,
+    bottom: (after?.row ?? used.bottom + 1) - 1,
+  };
+  return svg(sheetTable(workbook, sheet, { area, gridlines: false, headings: true, prefix: 's' }));
+}
+
+function svg({ html, width, height }: ReturnType<typeof sheetTable>): string {
+  // A picture is XML: what HTML leaves open is closed.
+  const closed = html.replace(/<col ([^>]*)>/g, '<col $1/>');
+  const [w, h] = [Math.ceil(width), Math.ceil(height)].map(String);
+  return `<svg xmlns="http://www.w3.org/2000/svg" width="${w}" height="${h}" viewBox="0 0 ${w} ${h}"><style>${TABLE_CSS}</style><rect width="100%" height="100%" fill="#fff"/><foreignObject width="100%" height="100%"><div xmlns="http://www.w3.org/1999/xhtml">${closed}</div></foreignObject></svg>`;
+}
