@@ -5,7 +5,7 @@
  */
 export interface Chapter {
   readonly title: string;
-  /** Sections of the design sheet that the chapter is about: their rows are its picture. */
+  /** Sections of the design sheet that the chapter is about, by id or heading: their rows are its picture. */
   readonly sections: readonly string[];
   readonly text: readonly string[];
   /** Where hands get hurt. */
@@ -15,7 +15,7 @@ export interface Chapter {
 export const chapters: readonly Chapter[] = [
   {
     title: 'From a drawing to a sheet',
-    sections: [],
+    sections: ['Verdicts'],
     text: [
       'The part of this guide is invented: a round cap of {resin} for the handle of a bench tool, deep for its width, so that it grips the core it is molded on. {quantity} of them are wanted. The press stands on a bench; a hand closes its clamp and air drives its plunger.',
       'Start with a design sheet, not with functions. On the page choose New design sheet; on the command line type `moldsheet new cap.xlsx`; in Excel open the pane. It holds one section for each thing that has to be decided, in the order of the job, filled with the numbers of this cap. Every yellow cell is yours to type over; everything else follows.',
@@ -52,8 +52,8 @@ export const chapters: readonly Chapter[] = [
     title: 'What size to cut the cavity',
     sections: [],
     text: [
-      'The cap shrinks while it cools, so the cavity is cut larger. The shrinkage of a resin is the difference between cold mold and cold part over the size of the mold: the part is divided by one less the shrinkage. [[MOLD.SHRINK.CAVITY("30 mm","PP",,"mm")]]',
-      'A resin’s shrinkage is a range, not a number. [[MOLD.RESIN.VALUE("PP","shrinkageLow",,"mm")]] and [[MOLD.RESIN.VALUE("PP","shrinkageHigh",,"mm")]] are what data sheets of such grades print; your own grade, wall and packing decide where in it you land.',
+      'The cap shrinks while it cools, so the cavity is cut larger. The shrinkage of a resin is the difference between cold mold and cold part over the size of the mold: the part is divided by one less the shrinkage. [[MOLD.SHRINK.CAVITY("30 mm","PP","mm")]].',
+      'A resin’s shrinkage is a range, not a number. [[MOLD.RESIN.VALUE("PP","shrinkage low","mm")]] and [[MOLD.RESIN.VALUE("PP","shrinkage high","mm")]] of the length, as lists of such grades have it; your own grade, wall and packing decide where in it you land.',
       'So cut to the side from which steel can still be taken: cores large, cavities small. Mold a dozen, let them rest for a day, measure, and correct once.',
       'Warm steel grows, but that is in the shrinkage already, since it compares cold with cold. Adding it again is the usual mistake.',
     ],
@@ -64,7 +64,7 @@ export const chapters: readonly Chapter[] = [
     text: [
       'The core of the cap is a tapered insert that is pushed out with the part on it. Under injection the melt pushes {seat_push} on its face. A taper turns that into {seat_force} square to the flanks: a wedge, which is why a small draft is so strong.',
       'Two questions pull the draft in different directions. A steep taper sinks less and lets go better; a shallow one centers harder and locks. With the friction of the sheet, any draft below {free_draft} stays stuck until something pushes: this one, at {draft}, needs {seat_release}.',
-      'Under pressure the insert sinks {seat_sink} into its seat, since steel and block give. Mill the face flush while {milling_push} hold it home and most of that is taken up beforehand: what is left is a step of {witness} at the face, “{=Witness within 0.05 mm}”.',
+      'Under pressure the insert sinks {seat_sink} into its seat, since steel and block give. Drive it home with {seating_push} first, mill the face flush while {milling_push} hold it, and most of that is taken up beforehand: what is left is a step of {witness} at the face, “{=Witness within 0.05 mm}”.',
       'These numbers are known to about 40 %: blue the seat and look how much of it bears. A seat that bears on its wide end only sinks deeper than any equation says.',
       'Leave {flush_stock} of stock for milling it flush in place: the tolerances of seat, cut-off and touching off add up to no less.',
     ],
@@ -101,7 +101,7 @@ export const chapters: readonly Chapter[] = [
     text: [
       'A part that shrank onto a core grips it. The cap would take {strip_force} to strip, and a closed core adds {vacuum_force} of vacuum until air gets under it: a vent in the core takes that away. With the margin it is {eject_force}.',
       'Pins push on plastic that is still warm. So that they neither push through nor mark it, {pin_count} of this size would do; the sheet has {pins}: “{=Pins}”.',
-      'A long thin pin buckles before it wears. Each bears {pin_load}; divide by your load. Guide it longer, or step it, where the sheet says little to spare.',
+      'A long thin pin buckles before it wears. Each bears {pin_load}: “{=Pins in buckling}”. Guide it longer, or step it, where the sheet says little to spare.',
       'Around each pin the melt finds a gap. {pin_flash} are to spare before it flashes: “{=Pins without flash}”.',
     ],
     caution:
@@ -129,5 +129,7 @@ export const chapters: readonly Chapter[] = [
       'A colleague without Moldsheet gets a copy: plain formulas with its basis on a sheet beside it, or one file that opens in any browser. Both say what they were made from. When the copy comes back, the functions are restored in place and changed inputs are taken along.',
       'A sheet supports your judgment and does not replace it. Where it differs from the machine’s manual, local codes or the advice of a licensed engineer, follow those.',
     ],
+    caution:
+      'The first shots are the ones that spit. Guards closed, face shield on, low pressure first, and nobody beside the parting line.',
   },
 ];

@@ -4,6 +4,7 @@ import { CellError, type CellValue } from '../../../src/cells/value';
 import { worksheetFunctions } from '../../../src/call/functions';
 import { pageHtml } from '../../../src/derive/help';
 import { newDesign } from '../../../src/forms/newDesign';
+import { SCALE } from '../../../src/forms/scale';
 import { sections } from '../../../src/forms/sections';
 import { cellFinder, type Sheet, type Workbook } from '../../../src/package/model';
 import { escapeHtml } from '../../../src/render/html';
@@ -12,6 +13,11 @@ import { shownText } from '../../../src/render/shownText';
 import { calculateFormulas } from '../../../src/workbook/calculateFormulas';
 import { chapters, type Chapter } from './chapters';
 
+/** Stands in the column of units where there is none. */
+const NO_UNIT = '–';
+/** Heads the sum of the verdicts. */
+const TOP = 'Verdicts';
+const VERDICTS = SCALE.map(([word]) => word);
 const FOLDER = 'help/guide';
 /** From a page of the guide to the other pages of help. */
 const UP = '../';
@@ -32,10 +38,10 @@ export async function guidePages(): Promise<[string, string][]> {
     `${FOLDER}/${pageOf(i)}`,
     pageHtml(`${String(i + 1)}. ${chapter.title}`, contents(i), body(chapter, i, inText), UP),
   ]);
-  const pictures = chapters.map((chapter, i): [string, string] => [
-    `${FOLDER}/${pictureOf(i)}`,
-    picture(workbook, sheet, chapter),
-  ]);
+  const pictures = chapters.flatMap((chapter, i): [string, string][] => {
+    const shown = picture(workbook, sheet, chapter);
+    return shown === undefined ? [] : [[`${FOLDER}/${pictureOf(i)}`, shown]];
+  });
   return [
     [`${FOLDER}/index.html`, pageHtml('A mold, from drawing to first shot', '', list(), UP)],
     ...pages,
@@ -55,9 +61,12 @@ function contents(current: number): string {
   return `<nav class="guide">${links.filter(Boolean).join(' · ')}</nav>`;
 }
 
-function body({ title, text, caution }: Chapter, i: number, telling: Telling): string {
+function body({ title, text, caution, sections: about }: Chapter, i: number, telling: Telling): string {
   const warned = caution === undefined ? '' : `<p class="caution" role="note">${escapeHtml(caution)}</p>`;
-  const shown = `<img class="sheet" src="${pictureOf(i)}" alt="The design sheet, ${escapeHtml(title)}">`;
+  const shown =
+    about.length === 0
+      ? ''
+      : `<a href="${pictureOf(i)}"><img class="sheet" src="${pictureOf(i)}" alt="The design sheet, ${escapeHtml(title)}"></a>`;
   return `${warned}${text.map((one) => `<p>${telling.html(one)}</p>`).join('')}${shown}`;
 }
 
@@ -101,7 +110,7 @@ class Telling {
         if (part.startsWith('`')) return `<code>${escapeHtml(part.slice(1, -1))}</code>`;
         if (!part.startsWith('[[')) return escapeHtml(part);
         const formula = part.slice(2, -2);
-        return `<code>=${escapeHtml(formula)}</code> gives <b>${escapeHtml(this.answers.get(formula) ?? '')}</b>.`;
+        return `<code>=${escapeHtml(formula)}</code> gives <b>${escapeHtml(this.answers.get(formula) ?? '')}</b>`;
       })
       .join('');
   }
@@ -112,13 +121,17 @@ class Telling {
     const place = parseCell(refers?.split('!').at(-1) ?? '');
     if (!place) throw new Error(`The design of the guide has no cell with the name ${name}.`);
     const unit = this.shown(place.row, place.column + 1);
-    return `${this.shown(place.row, place.column)} ${unit}`.trim();
+    const value = this.shown(place.row, place.column).replace(/\.$/, '');
+    return unit === NO_UNIT ? value : `${value} ${unit}`.trim();
   }
 
   private verdict(label: string): string {
-    const found = this.sheet.cells.find(({ column, value }) => column === 0 && value === label);
+    const row = this.sheet.cells.find(({ column, value }) => column === 0 && value === label)?.row;
+    const found = this.sheet.cells.find(
+      (one) => one.row === row && VERDICTS.some((word) => word === one.value),
+    );
     if (!found) throw new Error(`The design of the guide has no verdict "${label}".`);
-    return this.shown(found.row, 1);
+    return this.shown(found.row, found.column);
   }
 
   private shown(row: number, column: number): string {
@@ -130,19 +143,22 @@ class Telling {
   }
 }
 
-/** The rows of the chapter's sections, or the top of the sheet. */
-function picture(workbook: Workbook, sheet: Sheet, chapter: Chapter): string {
+/** The rows of the chapter's sections. */
+function picture(workbook: Workbook, sheet: Sheet, chapter: Chapter): string | undefined {
+  if (chapter.sections.length === 0) return undefined;
   const used = usedArea(sheet, workbook.styles);
   if (!used) throw new Error('The design of the guide is empty.');
-  const titles = sections.map(({ title }) => title);
+  const titles = [TOP, ...sections.map(({ title }) => title)];
   const starts = sheet.cells
     .filter(({ column, value }) => column === 0 && typeof value === 'string' && titles.includes(value))
     .map(({ row, value }) => ({ row, title: value as string }));
-  const wanted = chapter.sections.map((id) => sections.find((one) => one.id === id)?.title);
+  const wanted = chapter.sections.map((id) => sections.find((one) => one.id === id)?.title ?? id);
   const first = starts.find(({ title }) => title === wanted[0]);
   const after = starts.find(({ row, title }) => row > (first?.row ?? -1) && !wanted.includes(title));
   const area = {
     ...used,
+    // The last column tells the formulas.
+    right: used.right - 1,
     top: first?.row ?? used.top,
     bottom: (after?.row ?? used.bottom + 1) - 1,
   };
