@@ -41,6 +41,17 @@ describe('the sections', () => {
     }
   });
 
+  it('share an input only where it is one and the same thing', () => {
+    const seen = new Map<string, string>();
+    for (const { id, inputs } of sections) {
+      for (const [key, { first, label }] of Object.entries(inputs)) {
+        const thing = JSON.stringify({ first, label });
+        expect(seen.get(key) ?? thing, `${id} ${key}`).toBe(thing);
+        seen.set(key, thing);
+      }
+    }
+  });
+
   for (const system of SYSTEMS) {
     it.each(sections.map((one) => [one.id, one] as const))(
       `%s is a design that holds, in ${system}`,

@@ -11,7 +11,7 @@ export const runner: Section = {
     partMass: { first: '6 g', label: 'Mass of the part' },
     runnerLength: { first: '40 mm' },
     wall: { first: '1.5 mm' },
-    fraction: { first: 0.6, label: 'Gate, part of the wall' },
+    gateFraction: { first: 0.6, label: 'Gate, part of the wall' },
     cavityVolume: { first: '8 cm³', label: 'Volume to fill' },
     fillTime: { first: '1.5 s' },
     consistency: { first: '1000 Pa·s^n', note: 'From the resin’s flow curve at its melt temperature.' },
@@ -31,7 +31,7 @@ export const runner: Section = {
       length: 'runnerLength',
     }),
     calls('FILL.GATE', 'gateDepth', 'Gate depth', 'Start thin: steel that is still there can be cut.', {
-      fraction: 'fraction',
+      fraction: 'gateFraction',
     }),
     worked('fillFlow', 'Flow while it fills', 'Volume over time.', 'cavity_volume/fill_time', 'flow'),
     worked('runnerRadius', 'Radius of the runner', 'Half of it.', 'runner_dia/2', 'length'),

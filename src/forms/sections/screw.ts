@@ -9,7 +9,7 @@ export const screw: Section = {
   inputs: {
     thread: { first: 'M6' },
     strengthClass: { first: '12.9' },
-    fraction: { first: 0.6, label: 'Part of the proof load' },
+    preloadFraction: { first: 0.6, label: 'Part of the proof load' },
     k: { first: 0.2, label: 'Nut factor' },
     engagement: { first: '10 mm', label: 'Thread engaged' },
     screwStrength: { first: '1220 MPa' },
@@ -17,7 +17,7 @@ export const screw: Section = {
   },
   parts: [
     calls('SCREW.CLASSLOAD', 'screwPreload', 'Preload', 'What one screw clamps with.', {
-      fraction: 'fraction',
+      fraction: 'preloadFraction',
     }),
     calls(
       'SCREW.TORQUE',
