@@ -1,6 +1,7 @@
-import { makeStyles, SearchBox, Text, tokens } from '@fluentui/react-components';
+import { Link, makeStyles, SearchBox, Text, tokens } from '@fluentui/react-components';
 import { useMemo } from 'react';
 
+import { GUIDE, HELP_LIST } from '../call/helpPage';
 import { families, functionSearch } from '../call/search';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { useArrowKeys } from './useArrowKeys';
@@ -42,6 +43,7 @@ const useStyles = makeStyles({
     lineHeight: tokens.lineHeightBase200,
   },
   none: { padding: '8px' },
+  guide: { display: 'flex', columnGap: '16px', flexWrap: 'wrap', padding: '0 16px 4px' },
 });
 
 interface Props {
@@ -72,6 +74,14 @@ export function FunctionList({ functions, search, onSearch, onChoose }: Props) {
           onSearch(value);
         }}
       />
+      <nav className={styles.guide} aria-label="Help">
+        <Link href={GUIDE} target="_blank" rel="noreferrer">
+          Guide: from drawing to first shot
+        </Link>
+        <Link href={HELP_LIST} target="_blank" rel="noreferrer">
+          All help
+        </Link>
+      </nav>
       <div className={styles.list} {...keys.list}>
         {found.length === 0 && (
           <Text className={styles.none} as="p" role="status">
