@@ -5,7 +5,7 @@ import { guidePages } from '../../scripts/help/guide/pages';
 let pages: ReadonlyMap<string, string>;
 beforeAll(async () => {
   pages = new Map(await guidePages());
-});
+}, 60_000);
 
 const page = (name: string) => pages.get(`help/guide/${name}`) ?? '';
 const chapterPage = (i: number) => page(`${String(i + 1)}.html`);
