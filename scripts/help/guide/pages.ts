@@ -146,7 +146,7 @@ class Telling {
 /** The rows of the chapter's sections. */
 function picture(workbook: Workbook, sheet: Sheet, chapter: Chapter): string | undefined {
   if (chapter.sections.length === 0) return undefined;
-  const used = usedArea(sheet, workbook.styles);
+  const used = usedArea(workbook, sheet);
   if (!used) throw new Error('The design of the guide is empty.');
   const titles = [TOP, ...sections.map(({ title }) => title)];
   const starts = sheet.cells
