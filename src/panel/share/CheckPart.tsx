@@ -15,7 +15,7 @@ import { CellError, type CellValue } from '../../cells/value';
 import { numberText } from '../../core/format';
 import type { CheckReport } from '../../workbook/check';
 import { CellList, type CellLine } from './CellList';
-import { checkDeskOf, counted } from './checkDesk';
+import { checkDeskOf, counted, saidOnce } from './checkDesk';
 import type { WorkbookFiles } from './files';
 
 const useStyles = makeStyles({
@@ -121,9 +121,9 @@ function groupsOf(report: CheckReport, styles: Readonly<Record<'content' | 'form
   };
   const others = (['unknown', 'blank', 'otherUnits', 'outside', 'cautions'] as const).map((id): Group => ({
     id,
-    lines: report[id].map(({ sheet, cell, says }) => ({
-      sheet,
-      cell,
+    lines: saidOnce(report[id]).map(({ says, cells }) => ({
+      sheet: cells,
+      cell: '',
       says: <span className={styles.content}>{says}</span>,
     })),
   }));

@@ -1,6 +1,7 @@
 import { worksheetFunctions } from '../../call/functions';
 import type { CheckReport } from '../../workbook/check';
 import type { Workbook } from '../../package/model';
+import { cellText, readCell } from '../../whatif/plan';
 import { Store } from '../store';
 import type { WorkbookFiles } from './files';
 
@@ -105,3 +106,13 @@ function blankNames(blank: CheckReport['blank']): string {
 
 export const counted = (count: number, one: string, many: string): string =>
   `${count} ${count === 1 ? one : many}`;
+
+/** What is said of many cells stands once, with all of them. */
+export function saidOnce(
+  found: readonly { readonly sheet: string; readonly cell: string; readonly says: string }[],
+): { says: string; cells: string }[] {
+  const cells = new Map<string, string[]>();
+  for (const { sheet, cell, says } of found)
+    cells.set(says, [...(cells.get(says) ?? []), cellText(readCell(cell, sheet))]);
+  return [...cells].map(([says, own]) => ({ says, cells: own.join(', ') }));
+}
