@@ -154,6 +154,28 @@ export function followedCalls(each: number, seed: number): Followed[] {
   });
 }
 
+/** So many changes of each call, other ones with each seed; of calls with one argument in the formula one a function. */
+export function sampled(calls: readonly Followed[], most: number, seed: number): Followed[] {
+  const literals = new Map<unknown, number>();
+  return calls.flatMap((call, i) => {
+    const isLiteral = call.literal.size === 1;
+    const count = literals.get(call.definition) ?? 0;
+    if (isLiteral) literals.set(call.definition, count + 1);
+    if (isLiteral && count !== seed % Math.max(1, call.cells.length - 1)) return [];
+    const { changes } = call;
+    const step = Math.max(1, changes.length / most);
+    const first = (seed + i) % Math.ceil(step);
+    return [
+      {
+        ...call,
+        changes: changes
+          .filter((_, at) => Math.floor((at + first) / step) !== Math.floor((at + first - 1) / step))
+          .slice(0, most),
+      },
+    ];
+  });
+}
+
 /** Quantities as plain numbers in the units of the call. */
 function plainCells(
   own: Content | undefined,
