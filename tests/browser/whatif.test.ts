@@ -125,26 +125,25 @@ describe('what if, in the panel', () => {
     expect(await page.title()).not.toMatch(/^•/);
   });
 
-  it('writes the table to a sheet of its own, with headings, units and a note', async () => {
+  it('writes it to a sheet of its own: matrices with their units, charts, and whether it still stands', async () => {
     await outcome().getByRole('button', { name: 'Write to a new sheet' }).click();
-    await whatIf().getByText('Written to the sheet').waitFor();
-    await atRest(page);
+    await whatIf().getByText('Written to the sheet What if').waitFor();
+    await page.locator('.drawings li').nth(1).waitFor({ state: 'attached' });
+    await whatIf().getByText('made for the design as it stands').waitFor();
     await picture('written');
     const saved = await tab.savedWorkbook();
-    const written = saved.sheets.at(-1);
-    const text = (row: number) =>
-      written?.cells.filter((one) => one.row === row).map(({ value }) => value) ?? [];
-    const heads =
-      Array.from({ length: 12 }, (_, row) => row).find((row) => text(row)[0] === 'Draft per side') ?? -1;
-    expect(text(heads)).toEqual([
-      'Draft per side',
-      'Friction going in',
-      'Push that breaks it loose',
-      'Sink under injection',
+    const text = (address: string) => cellOf(saved, 'What if', address)?.value;
+    expect(text('A1')).toMatch(
+      /^What if: Draft per side and Friction going in, for Push that breaks it loose/,
+    );
+    expect(text('A2')).toBe('Made for the design as it stands.');
+    expect(text('A7')).toBe('Push that breaks it loose (lbf)');
+    expect(text('A8')).toBe('Draft per side (deg) down, Friction going in across');
+    expect(typeof text('B9')).toBe('number');
+    expect(await page.locator('.drawings li').allTextContents()).toEqual([
+      expect.stringMatching(/^Chart: Push that breaks it loose \(lbf\)/),
+      expect.stringMatching(/^Chart: Sink under injection \(in\)/),
     ]);
-    expect(text(heads + 1).filter((unit) => unit !== null && unit !== '')).toEqual(['deg', 'lbf', 'in']);
-    expect(text(1)[0]).toMatch(/^Varied: Draft per side, deg/);
-    expect(written?.cells.filter(({ column, row }) => column === 0 && row > heads + 1)).toHaveLength(200);
   });
 
   it('copies the table for another worksheet', async () => {
