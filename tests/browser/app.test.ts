@@ -3,10 +3,13 @@ import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { staticServer } from '../../src/cli/staticServer';
 import { cellOf, Desk, Tab } from './desk';
 import { launch } from './launch';
+
+/** Whole pages are loaded several times over, also where the machine has much else to do. */
+vi.setConfig({ testTimeout: 240_000 });
 
 describe('the page without a network', () => {
   const folder = mkdtempSync(join(tmpdir(), 'moldsheet-app-'));
