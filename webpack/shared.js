@@ -6,9 +6,12 @@ const onlyWoff2 = require('./loaders/onlyWoff2');
 
 const root = path.resolve(__dirname, '..');
 
-/** Loads modules of ours into the build itself, anew each time so that watching sees changes. */
+/** Modules of one build know each other's classes only under one name; a build that watches takes another each time. */
+let namespace = 'build';
+
+/** Loads modules of ours into the build itself. */
 const loadAll = (files) => {
-  const api = tsx.register({ namespace: String(Date.now()) });
+  const api = tsx.register({ namespace });
   try {
     return files.map((file) => api.require(path.join(root, file), module.filename));
   } finally {
@@ -44,6 +47,9 @@ const help = {
   apply(compiler) {
     const { RawSource } = compiler.webpack.sources;
     const emitted = { name: 'help', stage: compiler.webpack.Compilation.PROCESS_ASSETS_STAGE_ADDITIONAL };
+    compiler.hooks.watchRun.tap('help', () => {
+      namespace = String(Date.now());
+    });
     compiler.hooks.thisCompilation.tap('help', (compilation) => {
       compilation.hooks.processAssets.tapPromise(emitted, async () => {
         if (compiler.watchMode) madeHelp = undefined;
