@@ -89,7 +89,8 @@ class Checks {
   private readonly known = new Map<string, string>();
 
   add(says: string, when: string, code: '#VALUE!' | '#N/A'): string {
-    const text = `IF(${when},${code === '#N/A' ? 'NA()' : valueError(says)},TRUE)`;
+    // LibreOffice shows a bare TRUE as 1 where the condition counts something.
+    const text = `AND(IF(${when},${code === '#N/A' ? 'NA()' : valueError(says)},TRUE))`;
     const key = `${says}\n${text}`;
     const present = this.known.get(key);
     if (present !== undefined) return present;
