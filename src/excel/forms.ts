@@ -1,52 +1,20 @@
-/// <reference types="office-js" />
-import { cellAddress } from '../cells/address';
 import type { WorksheetFunction } from '../call/worksheetFunction';
-import { catalogue } from '../catalogue';
-import type { FormOptions } from '../forms/form';
+import { writeFormHere } from '../panel/formHere';
 import type { FormOutcome, Host, Place } from '../panel/host';
 import { readOpenWorkbook } from './files';
 
-/** Examples of the help by function: what the inputs of a form are at first. */
-const examples = async (): Promise<Readonly<Record<string, FormOptions['given']>>> => {
-  const response = await fetch('help/examples.json');
-  if (!response.ok) throw new Error(`The examples could not be loaded (${response.status}).`);
-  return (await response.json()) as Record<string, FormOptions['given']>;
-};
-
-/**
- * Writes a function as a form into the sheet in front, at the selected cell or another place. Nothing is overwritten:
- * where cells are filled, the outcome names a place where the form fits.
- */
-export async function writeFormHere(
+/** Writes a function as a form into the sheet in front of Excel. */
+export async function writeFormInExcel(
   host: Host,
-  { id, aliasOf }: WorksheetFunction,
-  wanted?: Place,
+  fn: WorksheetFunction,
+  at: Place | undefined,
 ): Promise<FormOutcome> {
-  const definition = catalogue.find(({ name }) => name === (aliasOf ?? id));
-  const selection = await host.readSelection();
-  if (!definition || !selection) throw new Error('Select the cell where the form is to begin.');
-  const [{ planForm }, { groundOf }, { CannotWrite }, { writeForm, writtenText }, workbook, given] =
-    await Promise.all([
-      import('../forms/form'),
-      import('../forms/groundOf'),
-      import('../forms/plan'),
-      import('./writeForm'),
-      readOpenWorkbook(),
-      examples(),
-    ]);
-  const at = wanted ?? { row: selection.row, column: selection.column };
-  try {
-    const plan = planForm(definition, groundOf(workbook, selection.sheet), {
-      at,
-      given: given[definition.name] ?? {},
-    });
-    await writeForm(plan);
-    return { says: writtenText(plan) };
-  } catch (error) {
-    if (!(error instanceof CannotWrite)) throw error;
-    const { message: says, instead } = error;
-    return instead
-      ? { says, instead: { ...instead, called: cellAddress(instead.row, instead.column) } }
-      : { says };
-  }
+  const { writeForm, writtenText } = await import('./writeForm');
+  return writeFormHere(host, fn, at, {
+    read: readOpenWorkbook,
+    write: async (plan) => {
+      await writeForm(plan);
+      return writtenText(plan);
+    },
+  });
 }

@@ -147,8 +147,8 @@ export class ExcelHost implements Host {
 
   /** Forms are for the few: what writes them is loaded with the first. */
   async writeForm(fn: WorksheetFunction, at?: Place): Promise<FormOutcome> {
-    const { writeFormHere } = await import('./forms');
-    return writeFormHere(this, fn, at);
+    const { writeFormInExcel } = await import('./forms');
+    return writeFormInExcel(this, fn, at);
   }
 
   readSeparator(): Promise<Separator> {

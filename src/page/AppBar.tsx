@@ -15,6 +15,7 @@ import {
 import { useState } from 'react';
 import { chooseFile } from './files';
 import { NARROW } from './narrow';
+import { DesignDialog } from './DesignDialog';
 import { PrintDialog } from './PrintDialog';
 import { sampleTitle } from './samples';
 import type { Session, SessionState } from './session';
@@ -71,6 +72,7 @@ export function AppBar({ session, state, samples, panelOpen, onPanel }: Props) {
   const styles = useStyles();
   const { fileName, unsaved, inBrowser, busy, leftBehind } = state;
   const [printing, setPrinting] = useState(false);
+  const [designing, setDesigning] = useState(false);
   return (
     <header className={styles.bar}>
       <img src="icon.svg" alt="" className={mergeClasses(styles.icon, styles.first)} />
@@ -119,6 +121,14 @@ export function AppBar({ session, state, samples, panelOpen, onPanel }: Props) {
           }}
         />
       )}
+      {designing && (
+        <DesignDialog
+          session={session}
+          onClose={() => {
+            setDesigning(false);
+          }}
+        />
+      )}
       <Menu>
         <MenuTrigger disableButtonEnhancement>
           <Button className={styles.button} appearance="subtle" disabled={busy || samples.length === 0}>
@@ -127,6 +137,13 @@ export function AppBar({ session, state, samples, panelOpen, onPanel }: Props) {
         </MenuTrigger>
         <MenuPopover>
           <MenuList>
+            <MenuItem
+              onClick={() => {
+                setDesigning(true);
+              }}
+            >
+              A design sheet of your own sections…
+            </MenuItem>
             {samples.map((name) => (
               <MenuItem key={name} onClick={() => void session.openSample(name)}>
                 {sampleTitle(name)}

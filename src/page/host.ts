@@ -1,5 +1,16 @@
 import type { WorksheetFunction } from '../call/worksheetFunction';
-import type { CellInput, CellTrace, CellView, Host, Range, WorkbookTrial, WrittenTable } from '../panel/host';
+import { areaAddress } from '../cells/address';
+import type {
+  CellInput,
+  CellTrace,
+  CellView,
+  FormOutcome,
+  Host,
+  Place,
+  Range,
+  WorkbookTrial,
+  WrittenTable,
+} from '../panel/host';
 import { WorkbookCopy } from '../whatif/copy';
 import { editCell } from './editCell';
 import type { Grid } from './grid';
@@ -22,6 +33,21 @@ export class GridHost implements Host {
     } & Desk,
   ) {
     this.kept = new KeptWhatIfs(grid, functions, sheets);
+  }
+
+  /** Forms are for the few: what writes them is loaded with the first. */
+  async writeForm(fn: WorksheetFunction, at?: Place): Promise<FormOutcome> {
+    const [{ writeFormHere }, { writeForm }] = await Promise.all([
+      import('../panel/formHere'),
+      import('../forms/write'),
+    ]);
+    return writeFormHere(this, fn, at, {
+      read: () => this.sheets.present(),
+      write: async (plan) => {
+        await this.sheets.rework((workbook) => writeForm(workbook, plan, this.functions));
+        return `Written at ${areaAddress(plan.area)} of ${plan.sheet}. Undo takes all of it back.`;
+      },
+    });
   }
 
   readSelection(): Promise<Range | undefined> {

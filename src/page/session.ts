@@ -1,4 +1,6 @@
 import type { WorksheetFunction } from '../call/worksheetFunction';
+import type { System } from '../core/quantity';
+import type { Section } from '../forms/sections/section';
 import { checkDeskOf } from '../panel/share/checkDesk';
 import type { WorkbookFiles } from '../panel/share/files';
 import { Store } from '../panel/store';
@@ -151,6 +153,12 @@ export class Session extends Store<SessionState> {
 
   async openSample(fileName: string): Promise<void> {
     await this.open(fileName, () => fetchSample(fileName));
+  }
+
+  /** A new workbook of sections, in the order of the job. */
+  async openDesign(sections: readonly Section[], system: System): Promise<void> {
+    const { newDesign } = await import('../forms/newDesign');
+    await this.replace(await newDesign({ sections, system }, this.functions), NEW_FILE);
   }
 
   async openNew(): Promise<void> {
