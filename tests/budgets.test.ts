@@ -15,7 +15,7 @@ const BUDGETS: readonly { readonly file: string; readonly kB: number; readonly b
   },
   {
     file: 'dist/excel/taskpane.js',
-    kB: 157,
+    kB: 172,
     because:
       'React, the controls of Office add-ins and the search with its words; loads beside the functions at every start of the add-in',
   },

@@ -50,7 +50,7 @@ describe.skipIf(!hasOffice)(
     });
 
     it.skipIf(!hasOpenpyxl)('opens in openpyxl', () => {
-      expect(openedByOpenpyxl(shared.bytes)).toBe('3');
+      expect(openedByOpenpyxl(shared.bytes)).toBe('4');
     });
   },
 );
