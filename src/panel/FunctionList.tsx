@@ -43,7 +43,7 @@ const useStyles = makeStyles({
     lineHeight: tokens.lineHeightBase200,
   },
   none: { padding: '8px' },
-  guide: { display: 'flex', columnGap: '16px', flexWrap: 'wrap', padding: '0 16px 4px' },
+  guide: { display: 'flex', columnGap: '16px', flexWrap: 'wrap', padding: '6px 16px' },
 });
 
 interface Props {
@@ -74,14 +74,6 @@ export function FunctionList({ functions, search, onSearch, onChoose }: Props) {
           onSearch(value);
         }}
       />
-      <nav className={styles.guide} aria-label="Help">
-        <Link href={GUIDE} target="_blank" rel="noreferrer">
-          Guide: from drawing to first shot
-        </Link>
-        <Link href={HELP_LIST} target="_blank" rel="noreferrer">
-          All help
-        </Link>
-      </nav>
       <div className={styles.list} {...keys.list}>
         {found.length === 0 && (
           <Text className={styles.none} as="p" role="status">
@@ -110,6 +102,14 @@ export function FunctionList({ functions, search, onSearch, onChoose }: Props) {
             </section>
           ))}
       </div>
+      <nav className={styles.guide} aria-label="Help">
+        <Link href={GUIDE} target="_blank" rel="noreferrer">
+          Guide: from drawing to first shot
+        </Link>
+        <Link href={HELP_LIST} target="_blank" rel="noreferrer">
+          All help
+        </Link>
+      </nav>
     </>
   );
 }

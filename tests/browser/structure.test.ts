@@ -74,7 +74,7 @@ describe('printing', () => {
   it('shows the pages before', async () => {
     await page.getByRole('button', { name: 'Print…' }).click();
     const pages = page.frameLocator('iframe[title="The pages"]');
-    await pages.getByText('6', { exact: true }).waitFor();
+    await pages.getByText('6', { exact: true }).first().waitFor();
     await page.getByRole('button', { name: 'Close', exact: true }).click();
   });
 });
