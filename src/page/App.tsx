@@ -7,7 +7,7 @@ import {
   MessageBarBody,
   tokens,
 } from '@fluentui/react-components';
-import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
+import { useCallback, useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import type { Host } from '../panel/host';
 import { Panel } from '../panel/Panel';
@@ -88,6 +88,8 @@ function Desk({ session, host, sheetDesk, functions, samples, gridElement, newer
   const state = useSyncExternalStore(session.subscribe, () => session.state);
   const [panelOpen, setPanelOpen] = useState(!useNarrow());
   const [page, setPage] = useState('functions');
+  // One function for good: another one each time would put the grid in anew, and an entry would lose its keys.
+  const place = useCallback((element: HTMLElement | null) => element?.append(gridElement), [gridElement]);
   const dropping = useFileDrop((file) => void session.openFile(file));
 
   useEffect(() => {
@@ -154,7 +156,7 @@ function Desk({ session, host, sheetDesk, functions, samples, gridElement, newer
         />
       </section>
       <div className={styles.desk}>
-        <main className={styles.grid} aria-label="Workbook" ref={(element) => element?.append(gridElement)} />
+        <main className={styles.grid} aria-label="Workbook" ref={place} />
         {panelOpen && (
           <aside className={styles.panel} aria-label="Functions">
             <Panel

@@ -62,6 +62,13 @@ describe('a new workbook', () => {
     },
   );
 
+  it('loses no key of formulas that are typed one after another, while it keeps the ones before', async () => {
+    const cells = ['H1', 'H2', 'H3', 'H4', 'H5'];
+    for (const cell of cells) await tab.type(cell, '=MOLD.SEAT.FREEDRAFT(0.1)');
+    const saved = await tab.savedWorkbook();
+    for (const cell of cells) expect(cellOf(saved, 'Sheet1', cell)?.formula).toBe('MOLD.SEAT.FREEDRAFT(0.1)');
+  });
+
   it('takes fractions as numbers that look as they were typed, and threads as text', async () => {
     await tab.type('G1', '5/8');
     await tab.type('G2', '10-24');
