@@ -1,6 +1,19 @@
 /** What a worksheet cell can hold, as all hosts (Excel, page, command line) exchange it with the functions. */
-export type ErrorCode =
-  '#VALUE!' | '#N/A' | '#NUM!' | '#DIV/0!' | '#REF!' | '#NAME?' | '#NULL!' | '#SPILL!' | '#CALC!';
+const ERROR_CODES = [
+  '#VALUE!',
+  '#N/A',
+  '#NUM!',
+  '#DIV/0!',
+  '#REF!',
+  '#NAME?',
+  '#NULL!',
+  '#SPILL!',
+  '#CALC!',
+] as const;
+export type ErrorCode = (typeof ERROR_CODES)[number];
+
+export const isErrorCode = (text: string): text is ErrorCode =>
+  (ERROR_CODES as readonly string[]).includes(text);
 
 /**
  * A cell in error. `message` tells a person what to change; errors that only pass through us have none. `origin` names

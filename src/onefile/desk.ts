@@ -6,7 +6,7 @@ import { lookWith } from '../render/drawings/look';
 import type { CellPlace } from '../sheet/book';
 import { CalculatedWorkbook } from '../workbook/calculated';
 import type { CellView, Range } from '../workbook/cells';
-import { boundsText, choicesOf, entryAnswer, entryRuleOf, type EntryAnswer } from '../workbook/entryRule';
+import { boundsText, choicesOf, entryAnswer, entryRuleOf, type EntryAnswer } from '../workbook/entryAnswer';
 import { markedInputs, type MarkedInputs } from '../workbook/inputs';
 import { ruleLooks, type Looks } from '../workbook/looks';
 import { isSameName } from '../whatif/plan';

@@ -1,7 +1,7 @@
 /** Adds to a sheet that is there: cells with their looks, rules of what may be typed, colors by formula, names. */
 import type { Changes } from './changes';
 import type { ConditionDescription, SheetDescription, ValidationDescription } from './description';
-import { applyLayouts, BEHIND_CONDITIONS, BEHIND_VALIDATIONS, type SheetLayout } from './layout';
+import { applyLayouts, type SheetLayout } from './layout';
 import { growList, insertOrdered } from './metadata';
 import type { Workbook } from './model';
 import { addSheetParts } from './newSheets';
@@ -9,6 +9,7 @@ import { workbookPart } from './open';
 import { listSheets, readParts } from './read';
 import { readText, relatedPart, writeText, type EditableParts } from './relationships';
 import { applyChanges } from './save';
+import { behind } from './sheetOrder';
 import type { KnownFunctions } from './spelling';
 import { StyleEditor } from './styleEditor';
 import { readSheetXml } from './structure/sheetCells';
@@ -55,7 +56,7 @@ function addRules(
   const edits: Edit[] = [];
   if (conditions.length > 0) {
     const written = conditionsXml(parts, book, conditions, highestPriority(root));
-    edits.push(insertOrdered(xml, root, BEHIND_CONDITIONS, own(written)));
+    edits.push(insertOrdered(xml, root, behind('conditionalFormatting'), own(written)));
   }
   if (validations.length > 0) {
     const written = validations.map((one) => own(validation(one)));
@@ -68,7 +69,7 @@ function addRules(
             insertOrdered(
               xml,
               root,
-              BEHIND_VALIDATIONS,
+              behind('dataValidations'),
               `${own(text)}${written.join('')}${own('</dataValidations>')}`,
             ),
           ]),

@@ -7,6 +7,7 @@ import { readText, writeText, type EditableParts } from './relationships';
 import type { KnownFunctions } from './spelling';
 import { workbookPart } from './open';
 import { readSheetXml, type SheetXml } from './structure/sheetCells';
+import { behind } from './sheetOrder';
 import { applyEdits, child, parseXml, withAttributes, type Edit, type XmlElement } from './xml';
 
 /** What is left out stays as it is; `columns` are all there are from now on, `rows` those that change. */
@@ -37,36 +38,6 @@ export function applyLayouts(parts: EditableParts, layouts: ReadonlyMap<string, 
   }
 }
 
-/** Elements of a sheet by what must stand behind them. */
-const FROM_DATA = ['sheetData'];
-export const BEHIND_VALIDATIONS = [
-  'hyperlinks',
-  'printOptions',
-  'pageMargins',
-  'pageSetup',
-  'headerFooter',
-  'rowBreaks',
-  'colBreaks',
-  'customProperties',
-  'cellWatches',
-  'ignoredErrors',
-  'smartTags',
-  'drawing',
-  'drawingHF',
-  'picture',
-  'oleObjects',
-  'controls',
-  'webPublishItems',
-  'tableParts',
-  'extLst',
-  'legacyDrawing',
-  'legacyDrawingHF',
-];
-export const BEHIND_CONDITIONS = ['dataValidations', ...BEHIND_VALIDATIONS];
-const BEHIND_MERGES = ['phoneticPr', 'conditionalFormatting', ...BEHIND_CONDITIONS];
-const BEHIND_VIEWS = ['sheetFormatPr', 'cols', ...FROM_DATA];
-const BEHIND_PROPERTIES = ['dimension', 'sheetViews', ...BEHIND_VIEWS];
-
 function laidOut(xml: string, part: string, layout: SheetLayout): string {
   const sheet = readSheetXml(xml, part);
   const { root } = sheet;
@@ -78,15 +49,15 @@ function laidOut(xml: string, part: string, layout: SheetLayout): string {
   };
   const p = root.prefix;
   if (layout.tabColor !== undefined)
-    replace('sheetPr', BEHIND_PROPERTIES, properties(xml, child(root, 'sheetPr'), layout.tabColor, p));
+    replace('sheetPr', behind('sheetPr'), properties(xml, child(root, 'sheetPr'), layout.tabColor, p));
   if (layout.frozen || layout.showsGridlines !== undefined)
-    replace('sheetViews', BEHIND_VIEWS, views(xml, child(root, 'sheetViews'), layout, p));
-  if (layout.columns) replace('cols', FROM_DATA, columns(layout.columns, p));
+    replace('sheetViews', behind('sheetViews'), views(xml, child(root, 'sheetViews'), layout, p));
+  if (layout.columns) replace('cols', behind('cols'), columns(layout.columns, p));
   if (layout.merges) {
     const cells = layout.merges.map((area) => `<${p}mergeCell ref="${areaAddress(area)}"/>`).join('');
     replace(
       'mergeCells',
-      BEHIND_MERGES,
+      behind('mergeCells'),
       cells === '' ? '' : `<${p}mergeCells count="${layout.merges.length}">${cells}</${p}mergeCells>`,
     );
   }

@@ -6,6 +6,7 @@ import { cellAddress } from '../cells/address';
 import { insertOrdered } from './metadata';
 import type { Edit, XmlElement } from './xml';
 import type { EditableParts } from './relationships';
+import { behind } from './sheetOrder';
 import {
   declareDefaultType,
   declareType,
@@ -40,18 +41,6 @@ const MAIN = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
 const COMMENTS_TYPE = 'application/vnd.openxmlformats-officedocument.spreadsheetml.comments+xml';
 const DRAWING_TYPE = 'application/vnd.openxmlformats-officedocument.vmlDrawing';
 const DOCUMENT = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';
-
-/** What must stand behind the reference to the drawing of notes. */
-const AFTER_LEGACY_DRAWING = [
-  'legacyDrawingHF',
-  'drawingHF',
-  'picture',
-  'oleObjects',
-  'controls',
-  'webPublishItems',
-  'tableParts',
-  'extLst',
-];
 
 /** Columns that a box is wide, and letters that go into one of its lines. */
 const BOX_COLUMNS = 3;
@@ -135,7 +124,11 @@ function newDrawing(parts: EditableParts, sheetPart: string): string {
   const xml = readText(parts, sheetPart) ?? '';
   const root = parseXml(xml, sheetPart);
   const reference = `<${root.prefix}legacyDrawing xmlns:r="${DOCUMENT}" r:id="${id}"/>`;
-  writeText(parts, sheetPart, applyEdits(xml, [insertOrdered(xml, root, AFTER_LEGACY_DRAWING, reference)]));
+  writeText(
+    parts,
+    sheetPart,
+    applyEdits(xml, [insertOrdered(xml, root, behind('legacyDrawing'), reference)]),
+  );
   return part;
 }
 

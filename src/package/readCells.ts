@@ -1,5 +1,4 @@
-import type { CellValue, ErrorCode } from '../cells/value';
-import { CellError } from '../cells/value';
+import { CellError, isErrorCode, type CellValue, type ErrorCode } from '../cells/value';
 import type { Area } from '../cells/address';
 import type { Cell, Row } from './model';
 import { MAX_COLUMNS, MAX_ROWS, cellAddress, parseArea, parseCell } from '../cells/address';
@@ -22,18 +21,6 @@ interface Shared {
   readonly column: number;
   readonly formula: string;
 }
-
-const ERRORS: ReadonlySet<string> = new Set<ErrorCode>([
-  '#VALUE!',
-  '#N/A',
-  '#NUM!',
-  '#DIV/0!',
-  '#REF!',
-  '#NAME?',
-  '#NULL!',
-  '#SPILL!',
-  '#CALC!',
-]);
 
 /** Takes the events inside `<sheetData>`. Rows and cells may leave their number out; then they follow the one before. */
 export class CellReader {
@@ -188,7 +175,7 @@ function arrayOf(spill: Area, isFixed: boolean): Pick<Cell, 'spill' | 'fixedArra
 }
 
 function readError(code: string): ErrorCode {
-  if (ERRORS.has(code)) return code as ErrorCode;
+  if (isErrorCode(code)) return code;
   return code === '#GETTING_DATA' ? '#N/A' : '#VALUE!';
 }
 

@@ -7,7 +7,7 @@ import {
   DialogSurface,
   DialogTitle,
 } from '@fluentui/react-components';
-import type { Refusal } from './entryRules';
+import type { Refusal } from '../workbook/entryRules';
 
 /** What is to become of an entry. */
 export type EntryAnswer = 'keep' | 'back' | 'again';

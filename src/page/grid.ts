@@ -46,7 +46,7 @@ import { moveWhatIsCut } from './cutPaste';
 import { readOwnSign } from './decimalSign';
 import { EntryFormulas } from './entryFormulas';
 import { guardEntries, keepListsShut, type GridPlace } from './entryGuard';
-import { refusalOfEntry, type Refusal } from './entryRules';
+import { refusalOfEntry, type Refusal } from '../workbook/entryRules';
 import { functionDescriptions } from './functionDescriptions';
 import { GridCells } from './gridCells';
 import { gridContent } from './gridContent';

@@ -15,7 +15,7 @@ import { saveCalculated } from '../workbook/basis';
 import { cellAddress } from '../cells/address';
 import { DraftKeeper, type Draft } from './drafts';
 import type { EntryAnswer, EntryQuestion } from './EntryDialog';
-import type { Refusal } from './entryRules';
+import type { Refusal } from '../workbook/entryRules';
 import { editCell } from './editCell';
 import { fileOf } from './fileOf';
 import { download } from './files';

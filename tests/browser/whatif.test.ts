@@ -52,7 +52,7 @@ afterAll(async () => {
 const panelTab = (name: string) => page.getByRole('complementary').getByRole('tab', { name });
 const whatIf = () => page.getByRole('region', { name: 'What if' });
 const outcome = () => whatIf().getByRole('region', { name: 'Outcome', exact: true });
-const run = () => whatIf().getByRole('button', { name: /^Run/ });
+const run = () => whatIf().getByRole('button', { name: /^Run(?! again)/ });
 
 const picture = async (name: string) => {
   if (PICTURES !== undefined) await page.screenshot({ path: `${PICTURES}/${name}.png` });

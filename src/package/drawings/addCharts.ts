@@ -7,6 +7,7 @@ import { insertOrdered } from '../metadata';
 import { cellFinder, type Workbook } from '../model';
 import { workbookPart } from '../open';
 import { listSheets } from '../read';
+import { behind } from '../sheetOrder';
 import {
   declareType,
   freePart,
@@ -25,19 +26,6 @@ const SHEET_DRAWING = 'http://schemas.openxmlformats.org/drawingml/2006/spreadsh
 const DRAWING = 'http://schemas.openxmlformats.org/drawingml/2006/main';
 const CHART = 'http://schemas.openxmlformats.org/drawingml/2006/chart';
 const DOCUMENT = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';
-/** What must stand behind the drawing in a sheet. */
-const BEHIND = [
-  'legacyDrawing',
-  'legacyDrawingHF',
-  'drawingHF',
-  'picture',
-  'oleObjects',
-  'controls',
-  'webPublishItems',
-  'tableParts',
-  'extLst',
-];
-
 /** Adds charts to a sheet of the parts; the values beside their references are those of the workbook. */
 export function addChartParts(
   parts: EditableParts,
@@ -86,7 +74,7 @@ function drawingOf(parts: EditableParts, sheetPart: string): string {
   const xml = readText(parts, sheetPart) ?? '';
   const root = parseXml(xml, sheetPart);
   const element = `<${root.prefix}drawing xmlns:r="${DOCUMENT}" r:id="${id}"/>`;
-  writeText(parts, sheetPart, applyEdits(xml, [insertOrdered(xml, root, BEHIND, element)]));
+  writeText(parts, sheetPart, applyEdits(xml, [insertOrdered(xml, root, behind('drawing'), element)]));
   return part;
 }
 

@@ -11,7 +11,7 @@ import { readSheetXml } from '../structure/sheetCells';
 import { StyleEditor } from '../styleEditor';
 import { applyEdits, childrenOf, escapeXml, numeric, type XmlElement } from '../xml';
 import type { ColorRule } from './acts';
-import { behind } from './sheetOrder';
+import { behind } from '../sheetOrder';
 
 export function addColorRule(parts: EditableParts, part: string, rule: ColorRule): void {
   if (rule.formulas.some((one) => one.trim() === '' || !isComplete(one)))

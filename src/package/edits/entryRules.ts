@@ -18,7 +18,7 @@ import {
 } from '../xml';
 import type { EntryRule } from './acts';
 import { without } from './areas';
-import { behind } from './sheetOrder';
+import { behind } from '../sheetOrder';
 
 /** The XML of a sheet with another rule, or none, on an area. */
 export function withEntryRule(xml: string, part: string, area: Area, rule: EntryRule | null): string {

@@ -9,7 +9,7 @@ import { indexOf, sheetsOf } from '../structure/sheets';
 import { applyEdits, child, encodeText, escapeXml, parseXml } from '../xml';
 import type { WorkbookEdit } from './acts';
 import { removeName } from './names';
-import { behind } from './sheetOrder';
+import { behind } from '../sheetOrder';
 
 type SetFilter = Extract<WorkbookEdit, { readonly do: 'setFilter' }>;
 

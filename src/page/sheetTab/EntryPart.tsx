@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { areaContains } from '../../cells/address';
 import type { EntryRule } from '../../package/edits';
 import type { Validation } from '../../package/model';
-import { inWords } from '../entryRules';
+import { inWords } from '../../workbook/entryRules';
 import type { PartProps } from './SheetTab';
 import { useFormStyles } from './useForm';
 

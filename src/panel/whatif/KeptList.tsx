@@ -32,7 +32,7 @@ export function KeptList({ desk, state }: { readonly desk: WhatIfDesk; readonly 
               <Button
                 size="small"
                 disabled={state.progress !== undefined}
-                aria-label={`Run ${sheet} again`}
+                aria-label={`Run again: ${sheet}`}
                 onClick={() => void desk.again(one)}
               >
                 Run again

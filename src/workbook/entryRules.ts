@@ -8,18 +8,20 @@ export type Refusal = NonNullable<Validation['refusal']>;
 
 type Evaluate = (formula: string) => Matrix;
 
+interface Place {
+  readonly row: number;
+  readonly column: number;
+}
+
 /** What the rule of a cell says to a value; undefined where the value is good or nobody wants it looked at. */
 export function refusalOfEntry(
   rules: readonly Validation[],
-  { row, column }: { readonly row: number; readonly column: number },
+  { row, column }: Place,
   value: CellValue,
   evaluate: Evaluate,
 ): Refusal | undefined {
   const rule = rules.find(({ areas }) => areas.some((area) => areaContains(area, row, column)));
-  const [base] = rule?.areas ?? [];
-  if (!rule?.refusal || !base) return undefined;
-  const formulas = rule.formulas.map((one) => shiftFormula(one, row - base.top, column - base.left));
-  if (accepts(rule, formulas, value, evaluate)) return undefined;
+  if (!rule?.refusal || accepts(rule, { row, column }, value, evaluate)) return undefined;
   const { refusal } = rule;
   return {
     style: refusal.style,
@@ -28,13 +30,18 @@ export function refusalOfEntry(
   };
 }
 
-function accepts(
-  rule: Validation,
-  formulas: readonly string[],
-  value: CellValue,
-  evaluate: Evaluate,
-): boolean {
+/** The rule's formulas as they stand for a cell: relative references count from the rule's first cell. */
+export function formulasAt(
+  { formulas, areas: [base] }: Validation,
+  { row, column }: Place,
+): readonly string[] {
+  return base ? formulas.map((one) => shiftFormula(one, row - base.top, column - base.left)) : [];
+}
+
+/** Whether a value fits the rule of its cell; a rule that cannot be calculated keeps nothing out. */
+export function accepts(rule: Validation, place: Place, value: CellValue, evaluate: Evaluate): boolean {
   if (value === null || value === '') return rule.allowBlank;
+  const formulas = formulasAt(rule, place);
   switch (rule.kind) {
     case 'none':
       return true;

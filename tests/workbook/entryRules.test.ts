@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { CellError, type CellValue } from '../../src/cells/value';
 import type { Validation } from '../../src/package/model';
-import { inWords, refusalOfEntry } from '../../src/page/entryRules';
+import { inWords, refusalOfEntry } from '../../src/workbook/entryRules';
 import { nextOf, Troubles } from '../../src/page/troubles';
 
 const rule = (over: Partial<Validation>): Validation => ({
