@@ -1,9 +1,10 @@
-import { Button, Field, Input, Select } from '@fluentui/react-components';
+import { Button, Field, Input } from '@fluentui/react-components';
 import { useState } from 'react';
 import { areaAddress, cellAddress, type Area } from '../../cells/address';
 import type { ColorRule } from '../../package/edits';
 import type { ConditionalFormat } from '../../package/model';
 import type { PartProps } from './SheetTab';
+import { Choice, entriesOf } from './Choice';
 import { useFormStyles } from './useForm';
 
 const LOOKS = {
@@ -66,20 +67,7 @@ export function ColorsPart({ desk, selection: { sheet, area } }: PartProps) {
   const rules = desk.sheet(sheet)?.conditionalFormats ?? [];
   return (
     <div className={styles.form}>
-      <Field label="Where a selected cell">
-        <Select
-          value={when}
-          onChange={(_, { value }) => {
-            setWhen(value as When);
-          }}
-        >
-          {Object.entries(WHENS).map(([id, title]) => (
-            <option key={id} value={id}>
-              {title}
-            </option>
-          ))}
-        </Select>
-      </Field>
+      <Choice label="Where a selected cell" value={when} options={entriesOf(WHENS)} onChoose={setWhen} />
       {!NEEDS_NONE.includes(when) && (
         <Field label={when === 'formula' ? 'Formula for the first cell' : 'Value, words or cell'}>
           <Input
@@ -100,20 +88,12 @@ export function ColorsPart({ desk, selection: { sheet, area } }: PartProps) {
           />
         </Field>
       )}
-      <Field label="It looks">
-        <Select
-          value={look}
-          onChange={(_, { value }) => {
-            setLook(value as keyof typeof LOOKS);
-          }}
-        >
-          {Object.entries(LOOKS).map(([id, { title }]) => (
-            <option key={id} value={id}>
-              {title}
-            </option>
-          ))}
-        </Select>
-      </Field>
+      <Choice
+        label="It looks"
+        value={look}
+        options={entriesOf(LOOKS).map(([id, { title }]) => [id, title] as const)}
+        onChoose={setLook}
+      />
       <div className={styles.row}>
         <Button
           appearance="primary"

@@ -1,10 +1,11 @@
-import { Button, Field, Input, Select, Textarea } from '@fluentui/react-components';
+import { Button, Field, Input, Textarea } from '@fluentui/react-components';
 import { useState } from 'react';
 import { areaContains } from '../../cells/address';
 import type { EntryRule } from '../../package/edits';
 import type { Validation } from '../../package/model';
 import { inWords } from '../../workbook/entryRules';
 import type { PartProps } from './SheetTab';
+import { Choice, entriesOf } from './Choice';
 import { useFormStyles } from './useForm';
 
 const KINDS = {
@@ -63,20 +64,7 @@ export function EntryPart({ desk, selection: { sheet, area } }: PartProps) {
       <span className={styles.says}>
         {present ? `These cells take: ${inWords(present)}.` : 'These cells take anything.'}
       </span>
-      <Field label="Take only">
-        <Select
-          value={kind}
-          onChange={(_, { value }) => {
-            setKind(value as Kind);
-          }}
-        >
-          {Object.entries(KINDS).map(([id, title]) => (
-            <option key={id} value={id}>
-              {title}
-            </option>
-          ))}
-        </Select>
-      </Field>
+      <Choice label="Take only" value={kind} options={entriesOf(KINDS)} onChoose={setKind} />
       {kind === 'words' ? (
         <Field label="Words, parted by commas or lines">
           <Textarea
@@ -114,20 +102,7 @@ export function EntryPart({ desk, selection: { sheet, area } }: PartProps) {
           />
         </Field>
       )}
-      <Field label="Anything else">
-        <Select
-          value={style}
-          onChange={(_, { value }) => {
-            setStyle(value as keyof typeof STYLES);
-          }}
-        >
-          {Object.entries(STYLES).map(([id, title]) => (
-            <option key={id} value={id}>
-              {title}
-            </option>
-          ))}
-        </Select>
-      </Field>
+      <Choice label="Anything else" value={style} options={entriesOf(STYLES)} onChoose={setStyle} />
       <Field label="What is said then">
         <Input
           value={says}

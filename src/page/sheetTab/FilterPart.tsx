@@ -1,7 +1,8 @@
-import { Button, Checkbox, Field, Select } from '@fluentui/react-components';
+import { Button, Checkbox } from '@fluentui/react-components';
 import { useState } from 'react';
 import { areaAddress, columnLetters } from '../../cells/address';
 import type { PartProps } from './SheetTab';
+import { Choice } from './Choice';
 import { useFormStyles } from './useForm';
 
 /** Longer lists are not read through. */
@@ -26,20 +27,12 @@ export function FilterPart({ desk, selection: { sheet, area } }: PartProps) {
           ? `A filter works on ${areaAddress(present)}.`
           : 'Select the rows with their heading, then choose what stays to be seen.'}
       </span>
-      <Field label="By column">
-        <Select
-          value={String(column)}
-          onChange={(_, { value }) => {
-            setChosen(Number(value));
-          }}
-        >
-          {columns.map((one) => (
-            <option key={one} value={one}>
-              Column {columnLetters(one)}
-            </option>
-          ))}
-        </Select>
-      </Field>
+      <Choice
+        label="By column"
+        value={column}
+        options={columns.map((one) => [one, `Column ${columnLetters(one)}`] as const)}
+        onChoose={setChosen}
+      />
       <div role="group" aria-label="Stays to be seen">
         {texts.map((text) => (
           <div key={text}>

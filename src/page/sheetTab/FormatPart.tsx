@@ -1,7 +1,8 @@
-import { Button, Field, Input, Select } from '@fluentui/react-components';
+import { Button, Field, Input } from '@fluentui/react-components';
 import { useState } from 'react';
 import { chooseDecimalSign, decimalSign, type DecimalSign } from '../decimalSign';
 import type { PartProps } from './SheetTab';
+import { Choice, entriesOf } from './Choice';
 import { useFormStyles } from './useForm';
 
 const KINDS = {
@@ -44,6 +45,11 @@ export function formatCode(kind: Kind, decimals: number, parts: number, unit: st
   }
 }
 
+const SIGNS: readonly (readonly [DecimalSign, string])[] = [
+  ['.', 'Point: 0.5'],
+  [',', 'Comma: 0,5'],
+];
+
 export function FormatPart({ desk, selection }: PartProps) {
   const styles = useFormStyles();
   const [kind, setKind] = useState<Kind>('decimals');
@@ -56,20 +62,7 @@ export function FormatPart({ desk, selection }: PartProps) {
   const count = Math.min(15, Math.max(0, Math.round(Number(decimals)) || 0));
   return (
     <div className={styles.form}>
-      <Field label="Show numbers as">
-        <Select
-          value={kind}
-          onChange={(_, { value }) => {
-            setKind(value as Kind);
-          }}
-        >
-          {Object.entries(KINDS).map(([id, title]) => (
-            <option key={id} value={id}>
-              {title}
-            </option>
-          ))}
-        </Select>
-      </Field>
+      <Choice label="Show numbers as" value={kind} options={entriesOf(KINDS)} onChoose={setKind} />
       {hasDecimals && (
         <Field label="Decimals">
           <Input
@@ -84,20 +77,12 @@ export function FormatPart({ desk, selection }: PartProps) {
         </Field>
       )}
       {isFraction && (
-        <Field label="To the nearest">
-          <Select
-            value={String(parts)}
-            onChange={(_, { value }) => {
-              setParts(Number(value));
-            }}
-          >
-            {PARTS_OF_ONE.map((one) => (
-              <option key={one} value={one}>
-                1/{one}
-              </option>
-            ))}
-          </Select>
-        </Field>
+        <Choice
+          label="To the nearest"
+          value={parts}
+          options={PARTS_OF_ONE.map((one) => [one, `1/${one}`] as const)}
+          onChoose={setParts}
+        />
       )}
       {(kind === 'decimals' || kind === 'thousands' || kind === 'fraction') && (
         <Field label="Unit behind it, as words only">
@@ -119,19 +104,17 @@ export function FormatPart({ desk, selection }: PartProps) {
           Set the format
         </Button>
       </div>
-      <Field label="Decimal sign on this page" hint="Files and formulas keep the point.">
-        <Select
-          value={sign}
-          onChange={(_, { value }) => {
-            setSign(value as DecimalSign);
-            chooseDecimalSign(value as DecimalSign);
-            desk.redraw();
-          }}
-        >
-          <option value=".">Point: 0.5</option>
-          <option value=",">Comma: 0,5</option>
-        </Select>
-      </Field>
+      <Choice
+        label="Decimal sign on this page"
+        hint="Files and formulas keep the point."
+        value={sign}
+        options={SIGNS}
+        onChoose={(value) => {
+          setSign(value);
+          chooseDecimalSign(value);
+          desk.redraw();
+        }}
+      />
     </div>
   );
 }

@@ -1,7 +1,8 @@
-import { Button, Checkbox, Field, Input, Select } from '@fluentui/react-components';
+import { Button, Checkbox, Field, Input } from '@fluentui/react-components';
 import { useState } from 'react';
 import { columnLetters, parseCell } from '../../cells/address';
 import type { PartProps } from './SheetTab';
+import { Choice } from './Choice';
 import { useFormStyles } from './useForm';
 
 export function SortPart({ desk, selection }: PartProps) {
@@ -19,20 +20,13 @@ export function SortPart({ desk, selection }: PartProps) {
   const target = parseCell(to.trim());
   return (
     <div className={styles.form}>
-      <Field label="Sort the selected rows by" validationMessage={problem}>
-        <Select
-          value={String(column)}
-          onChange={(_, { value }) => {
-            setChosen(Number(value));
-          }}
-        >
-          {columns.map((one) => (
-            <option key={one} value={one}>
-              Column {columnLetters(one)}
-            </option>
-          ))}
-        </Select>
-      </Field>
+      <Choice
+        label="Sort the selected rows by"
+        validationMessage={problem}
+        value={column}
+        options={columns.map((one) => [one, `Column ${columnLetters(one)}`] as const)}
+        onChoose={setChosen}
+      />
       <Checkbox
         label="The first row is a heading"
         checked={hasHeading}
