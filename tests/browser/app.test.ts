@@ -133,7 +133,7 @@ describe('a workbook in two tabs', () => {
     const { page } = await desk.tab(context);
     const panel = page.getByRole('complementary', { name: 'Functions' });
     expect(await panel.count()).toBe(0);
-    await page.getByRole('button', { name: 'Functions' }).tap();
+    await page.getByRole('button', { name: 'Functions', exact: true }).tap();
     const box = await panel.boundingBox();
     expect(box?.width).toBe(390);
     expect(box?.y).toBeGreaterThan(250);

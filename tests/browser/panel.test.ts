@@ -103,6 +103,7 @@ describe('the equation tab', () => {
     await editor().getByText('The units fit. Without a value: d.').waitFor();
     await fill('Value of d', '0.25');
     await fill('Name of the result', 'Stress');
+    await atRest(page);
     expect(await violations(page)).toEqual([]);
     await page.screenshot({ path: 'reports/equation.png' });
 

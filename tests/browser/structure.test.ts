@@ -75,7 +75,7 @@ describe('printing', () => {
     await page.getByRole('button', { name: 'Print…' }).click();
     const pages = page.frameLocator('iframe[title="The pages"]');
     await pages.getByText('6', { exact: true }).first().waitFor();
-    await page.getByRole('button', { name: 'Close', exact: true }).click();
+    await page.getByRole('dialog').getByRole('button', { name: 'Close', exact: true }).click();
   });
 });
 
