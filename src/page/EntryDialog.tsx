@@ -7,6 +7,7 @@ import {
   DialogSurface,
   DialogTitle,
 } from '@fluentui/react-components';
+import { useEffect } from 'react';
 import type { Refusal } from '../workbook/entryRules';
 
 /** What is to become of an entry. */
@@ -16,6 +17,8 @@ export interface EntryQuestion extends Refusal {
   /** `Seat!B2`. */
   readonly cell: string;
   readonly answer: (what: EntryAnswer) => void;
+  /** Called in the moment when the dialog is gone, before anyone can press a key. */
+  readonly onGone: () => void;
 }
 
 const BUTTONS: Readonly<Record<Refusal['style'], readonly (readonly [EntryAnswer, string])[]>> = {
@@ -37,6 +40,7 @@ const BUTTONS: Readonly<Record<Refusal['style'], readonly (readonly [EntryAnswer
 /** What the workbook says to an entry outside its list or bounds. */
 export function EntryDialog({ question }: { readonly question: EntryQuestion }) {
   const { style, title, text, cell, answer } = question;
+  useEffect(() => question.onGone, [question]);
   return (
     <Dialog
       open

@@ -230,17 +230,28 @@ export class Session extends Store<SessionState> {
   /** Says whether an entry stays that its cell's rule does not take. */
   async askAboutEntry(place: SheetPlace, typed: string, refusal: Refusal): Promise<boolean> {
     const cell = placeText(place);
+    let then = (): void => undefined;
     const answer = await new Promise<EntryAnswer>((done) => {
-      this.set({ question: { ...refusal, cell, answer: done } });
+      this.set({
+        question: {
+          ...refusal,
+          cell,
+          answer: done,
+          onGone: () => {
+            then();
+          },
+        },
+      });
     });
-    this.set({ question: null });
-    if (answer === 'again') {
-      // The grid takes the entry back first.
-      setTimeout(() => {
+    if (answer === 'again')
+      then = () => {
         this.grid.select(place.sheet, place.row, place.column);
         editCell(this.grid, typed);
-      });
-    }
+      };
+    // The grid takes the entry back before the dialog goes.
+    setTimeout(() => {
+      this.set({ question: null });
+    });
     return answer === 'keep';
   }
 

@@ -75,11 +75,20 @@ export class Desk {
       if (protocol.startsWith('http') && origin !== this.address)
         this.troubles.push(`request: ${request.url()}`);
     });
+    await slow(page);
     await page.goto(this.address);
     const tab = new Tab(page);
     await tab.ready();
     return tab;
   }
+}
+
+/** With THROTTLE=8 the page has an eighth of the processor: what passes only on a quick machine shows itself. */
+async function slow(page: Page): Promise<void> {
+  const rate = Number(process.env['THROTTLE'] ?? 1);
+  if (rate <= 1) return;
+  const session = await page.context().newCDPSession(page);
+  await session.send('Emulation.setCPUThrottlingRate', { rate });
 }
 
 /** One tab, used as a person does: by keys and clicks, looking at what is saved. */
@@ -118,16 +127,19 @@ export class Tab {
   }
 
   async open(file: string | { name: string; mimeType: string; buffer: Buffer }): Promise<void> {
-    const choosing = this.page.waitForEvent('filechooser');
-    await this.page.getByRole('button', { name: 'Open…' }).click();
-    await (await choosing).setFiles(file);
+    const [chooser] = await Promise.all([
+      this.page.waitForEvent('filechooser'),
+      this.page.getByRole('button', { name: 'Open…' }).click(),
+    ]);
+    await chooser.setFiles(file);
   }
 
   /** The file that Save gives. */
   async save(): Promise<{ name: string; bytes: Uint8Array; path: string }> {
-    const saving = this.page.waitForEvent('download');
-    await this.page.getByRole('button', { name: 'Save' }).click();
-    const download = await saving;
+    const [download] = await Promise.all([
+      this.page.waitForEvent('download'),
+      this.page.getByRole('button', { name: 'Save' }).click(),
+    ]);
     const path = await download.path();
     return { name: download.suggestedFilename(), bytes: readFileSync(path), path };
   }
