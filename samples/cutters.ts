@@ -246,7 +246,7 @@ export const cutters: Design = {
             'reaches',
             'Shank',
             `IF((depth > flute + neck)*(IF(ISNUMBER(reach), reach, 0) > flute + neck) > 0, "${FAILS}", "${HOLDS}")`,
-            'Of the shank, at the depth of the cavity. Does not hold: it rubs; a longer neck, a narrower shank or more draft.',
+            'Of the shank, at the depth of the cavity. If it does not hold: it rubs; a longer neck, a narrower shank or more draft.',
             { kind: 'text' },
           ),
           given(
@@ -267,7 +267,7 @@ export const cutters: Design = {
             'finish',
             'To finish',
             `IF(bend <= bendAllowed, "${HOLDS}", "${FAILS}")`,
-            'Does not hold: it bends too far; take less, twice, or a thicker neck.',
+            'If it does not hold: it bends too far; take less, twice, or a thicker neck.',
             { kind: 'text' },
           ),
         ],

@@ -88,7 +88,7 @@ export const ejectorPins: Design = {
         spare(
           'Ejector plate',
           'handPush/total',
-          'Does not hold: more draft, a polished core drawn in the direction of push, a vent, or an earlier push.',
+          'If it does not hold: more draft, a polished core drawn in the direction of push, a vent, or an earlier push.',
         ),
       ],
     },
@@ -122,7 +122,7 @@ export const ejectorPins: Design = {
         spare(
           'Pins',
           'pins/pinsNeeded',
-          'Does not hold: white marks or pins through the wall. More or larger pins, or a stripper ring.',
+          'If it does not hold: white marks or pins through the wall. More or larger pins, or a stripper ring.',
         ),
         result(
           'pressure',
@@ -170,7 +170,7 @@ export const ejectorPins: Design = {
         spare(
           'Pin, straight',
           'buckle/(reserve*perPin)',
-          'Does not hold: a stepped pin, a guide bush, or more pins.',
+          'If it does not hold: a stepped pin, a guide bush, or more pins.',
         ),
       ],
     },
@@ -232,7 +232,7 @@ export const ejectorPins: Design = {
         holds(
           'Pin when warm',
           'ABS(stand - proud) <= tolerance',
-          'Does not hold: grind again, or shim the head: by the length above.',
+          'If it does not hold: grind again, or shim the head: by the length above.',
         ),
       ],
     },
@@ -259,7 +259,7 @@ export const ejectorPins: Design = {
         holds(
           'Gap',
           'spare >= 0',
-          'Does not hold: a larger pin, or a new bush. A pin pushed to one side doubles its gap.',
+          'If it does not hold: a larger pin, or a new bush. A pin pushed to one side doubles its gap.',
         ),
       ],
     },

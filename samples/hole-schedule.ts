@@ -262,7 +262,7 @@ export const holeSchedule: Design = {
             'floor',
             'Tip',
             `IF(through="blind", IF(thick > deep, "${HOLDS}", "${FAILS}"), "–")`,
-            'Of a blind hole. Does not hold: its tip breaks out of the plate.',
+            'Of a blind hole. If it does not hold: its tip breaks out of the plate.',
             { kind: 'text' },
           ),
           given(
@@ -311,7 +311,7 @@ export const holeSchedule: Design = {
             'holds',
             'Thread',
             `IF(${TAPPED}, IF(full >= engage, "${HOLDS}", "${FAILS}"), "–")`,
-            'Against stripping if it is overtightened. Does not hold: the plate strips before the screw breaks.',
+            'Against stripping if it is overtightened. If it does not hold: the plate strips before the screw breaks.',
             { kind: 'text' },
           ),
           given(

@@ -111,7 +111,7 @@ export const pressFitUp: Design = {
           'MOLD.PRESS.STROKE(melt, plunger, 0, units)',
           'Without a cushion.',
         ),
-        spare('Shot', 'shot/melt', 'Does not hold: the part stays short however hard you push.'),
+        spare('Shot', 'shot/melt', 'If it does not hold: the part stays short however hard you push.'),
       ],
     },
     {
@@ -151,7 +151,7 @@ export const pressFitUp: Design = {
         spare(
           'Packing: what the press can make over the usual',
           'available/usual',
-          'Little to spare is common on such presses: thick walls, short flow, large gates, a hot mold. Does not hold: it fills at best, packs poorly and shrinks most.',
+          'Little to spare is common on such presses: thick walls, short flow, large gates, a hot mold. If it does not hold: it fills at best, packs poorly and shrinks most.',
         ),
       ],
     },
@@ -227,7 +227,7 @@ export const pressFitUp: Design = {
         spare(
           'Flow',
           'reachAll/flow',
-          'Does not hold: it stops short, and the part is not filled, whatever the clamp can hold.',
+          'If it does not hold: it stops short, and the part is not filled, whatever the clamp can hold.',
         ),
       ],
     },
@@ -283,7 +283,11 @@ export const pressFitUp: Design = {
           'MOLD.CLAMP.MAXAREA(clamp, cavity, 1.2, units)',
           'With the margin.',
         ),
-        spare('Clamp', 'spareClamp', 'Does not hold: flash, and melt that sprays from the parting line.'),
+        spare(
+          'Clamp',
+          'spareClamp',
+          'If it does not hold: flash, and melt that sprays from the parting line.',
+        ),
       ],
     },
     {
@@ -303,7 +307,7 @@ export const pressFitUp: Design = {
         holds(
           'Daylight',
           'daylight >= 0',
-          'Does not hold: no room. A thinner stack, a mold that leaves the press to be opened, or a larger press.',
+          'If it does not hold: no room. A thinner stack, a mold that leaves the press to be opened, or a larger press.',
         ),
       ],
     },

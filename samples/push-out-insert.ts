@@ -65,7 +65,7 @@ export const pushOutInsert: Design = {
         spare(
           'Packing: what the press can make over the usual',
           'available/usual',
-          'Does not hold: the cavity never sees the usual pressure. Keep walls thick and flow short, and see the press sheet for how far it fills.',
+          'If it does not hold: the cavity never sees the usual pressure. Keep walls thick and flow short, and see the press sheet for how far it fills.',
         ),
         result(
           'clampNeeded',
@@ -76,7 +76,7 @@ export const pushOutInsert: Design = {
         spare(
           'Clamp',
           'clamp/(cavity*area)',
-          'Clamp force over opening force; below 1.2 there is too little for scatter. Does not hold: flash, and a mold that opens under pressure.',
+          'Clamp force over opening force; below 1.2 there is too little for scatter. If it does not hold: flash, and a mold that opens under pressure.',
         ),
         result(
           'injection',
@@ -210,7 +210,7 @@ export const pushOutInsert: Design = {
           'Seat under injection',
           `MOLD.SHOW.MARGIN("SEAT.SINK", injection, ${SEAT}, , , units)`,
           'The least of block at the bore and insert, at 20 °C by typical yield. 1 yields.',
-          'Does not hold: a longer or steeper seat, a thicker block, a stronger metal. Little to spare: below 1.2.',
+          'If it does not hold: a longer or steeper seat, a thicker block, a stronger metal. Little to spare: below 1.2.',
         ),
       ],
     },
@@ -302,14 +302,14 @@ export const pushOutInsert: Design = {
         holds(
           'Witness step with seating push',
           'ABS(seatedStep) <= stepAllowed',
-          'Does not hold: the seat slides back at this draft and friction; hold it with the milling push below while it is cut.',
+          'If it does not hold: the seat slides back at this draft and friction; hold it with the milling push below while it is cut.',
         ),
         ...strength(
           'seatingMargin',
           'Seat under the seating push',
           `MOLD.SHOW.MARGIN("SEAT.STEP", injection, millPush, ${SEAT}, seating, units)`,
           'Under the largest of injection, milling and seating push.',
-          'Does not hold: seat with less, or the block splits or yields at the bore.',
+          'If it does not hold: seat with less, or the block splits or yields at the bore.',
         ),
         result(
           'stoppedStep',
@@ -359,7 +359,7 @@ export const pushOutInsert: Design = {
         holds(
           'Step when warm',
           'ABS(warmStep) <= stepAllowed',
-          'Does not hold: mill the mold warm, or leave the step by choice with the milling push.',
+          'If it does not hold: mill the mold warm, or leave the step by choice with the milling push.',
         ),
       ],
     },
@@ -484,7 +484,7 @@ export const pushOutInsert: Design = {
         spare(
           'Spring at home',
           '1.5*preload/hold',
-          'Preload over weight and drag. Does not hold: the insert may stand open when resin comes. Fit a thicker shim.',
+          'Preload over weight and drag. If it does not hold: the insert may stand open when resin comes. Fit a thicker shim.',
         ),
         result(
           'solid',
@@ -501,7 +501,7 @@ export const pushOutInsert: Design = {
         spare(
           'Stroke of the spring',
           'travel/stroke',
-          'Does not hold: it goes solid, and the push then bends the screw instead of the spring.',
+          'If it does not hold: it goes solid, and the push then bends the screw instead of the spring.',
         ),
       ],
     },
@@ -590,7 +590,7 @@ export const pushOutInsert: Design = {
         holds(
           'Push',
           'handPush >= MAX(firstPush, thenPush, lastPush)',
-          'The margin of 1.5 is in the pushes. Does not hold: more draft, less friction, a vent in the core, or a stronger jack screw.',
+          'The margin of 1.5 is in the pushes. If it does not hold: more draft, less friction, a vent in the core, or a stronger jack screw.',
         ),
         result(
           'clear',
@@ -677,7 +677,7 @@ export const pushOutInsert: Design = {
         spare(
           'Holding screw',
           'maxTorque/torque',
-          'Largest torque over the one for the milling push. Does not hold: a larger screw, two of them, or more engagement.',
+          'Largest torque over the one for the milling push. If it does not hold: a larger screw, two of them, or more engagement.',
         ),
       ],
     },

@@ -281,7 +281,7 @@ export class SheetMaker implements Pen {
   named({ label, note }: { readonly label: string; readonly note: string }, row: number): void {
     this.put(`A${row}`, { value: label, style: 'label' });
     this.across(this.layout.note, row, { value: note, style: 'note' });
-    this.grow(row, linesOf(label, this.width('A') * 1.05), 13);
+    this.grow(row, linesOf(label, this.width('A')), 13);
     this.grow(row, linesOf(note, this.width(...this.layout.note) * SMALL_PRINT), 12.5);
   }
 
@@ -355,9 +355,12 @@ const keysOf = (row: Row): readonly string[] =>
       ? row.lines.map(({ key }) => key)
       : [`${row.type} ${row.label}`];
 
-/** Kinds share units: in/s is a speed, though a cutting speed may be given in it too. */
+/**
+ * Kinds share units: in/s is a speed, though a cutting speed may be given in it too. Tons are forces: the formulas of a
+ * sheet set them against pressure times area.
+ */
 function kindOfUnit(unit: string): Kind {
-  const kinds = kindsWithUnit(unit);
+  const kinds = kindsWithUnit(unit).filter((kind) => kind !== 'tonnage');
   const kind =
     kinds.find((one) => SYSTEMS.some((system) => systemUnit(one, system).symbol === unit)) ?? kinds[0];
   if (kind === undefined) throw new Error(`${unit} is no unit`);

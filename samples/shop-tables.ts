@@ -185,7 +185,7 @@ export const shopTables: Design = {
         holds(
           'Drill for the thread',
           'AND(left>=55, left<=80)',
-          'Between 55 and 80 % of thread. Does not hold: get the right drill.',
+          'Between 55 and 80 % of thread. If it does not hold: get the right drill.',
         ),
       ],
     },

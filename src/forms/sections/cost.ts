@@ -33,6 +33,10 @@ export const cost: Section = {
       cool: 'coolTime',
     }),
     calls('COST.PART', 'partCost', 'Cost of a part', 'Mold, press and resin.'),
-    spare('Cost', 'target_cost/part_cost', 'Does not hold: more parts, more cavities or a simpler mold.'),
+    spare(
+      'Cost',
+      'target_cost/part_cost',
+      'If it does not hold: more parts, more cavities or a simpler mold.',
+    ),
   ],
 };

@@ -33,6 +33,6 @@ export const cutters: Section = {
         { head: 'Feed', formula: 'MOLD.CUT.FEED({3},{2},chip,units)', kind: 'feedRate' },
       ],
     },
-    holds('Every cutter has a feed', '{errors}=0', 'Does not hold: a row shows why in its own words.'),
+    holds('Every cutter has a feed', '{errors}=0', 'If it does not hold: a row shows why in its own words.'),
   ],
 };

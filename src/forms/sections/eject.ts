@@ -58,14 +58,14 @@ export const eject: Section = {
     calls('EJECT.PINCOUNT', 'pinCount', 'Pins needed', 'For pressure under them and shear beside them.', {
       force: 'ejectForce',
     }),
-    spare('Pins', 'pins/pin_count', 'Does not hold: more or larger pins, or they push through.'),
+    spare('Pins', 'pins/pin_count', 'If it does not hold: more or larger pins, or they push through.'),
     calls('PIN.BUCKLE', 'pinLoad', 'Load at which a pin buckles', 'Divide by your load.'),
     spare(
       'Pins in buckling',
       'pin_load/(eject_force/pins)',
-      'Does not hold: guide them longer, or step them.',
+      'If it does not hold: guide them longer, or step them.',
     ),
     calls('PIN.FLASH', 'pinFlash', 'Gap to spare before the melt flashes', 'Negative: it will.'),
-    holds('Pins without flash', 'pin_flash>=0', 'Does not hold: a closer fit around the pin.'),
+    holds('Pins without flash', 'pin_flash>=0', 'If it does not hold: a closer fit around the pin.'),
   ],
 };

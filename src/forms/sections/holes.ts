@@ -24,6 +24,6 @@ export const holes: Section = {
         { head: 'Its name', formula: 'MOLD.TAP.DRILLNAME({1},,,,units)', kind: 'text' },
       ],
     },
-    holds('Every thread has a drill', '{errors}=0', 'Does not hold: a row shows why in its own words.'),
+    holds('Every thread has a drill', '{errors}=0', 'If it does not hold: a row shows why in its own words.'),
   ],
 };

@@ -34,7 +34,7 @@ export const plate: Section = {
     spare(
       'Plate',
       'thickness/thickness_needed',
-      'Does not hold: a thicker plate, or pillars under the cavity.',
+      'If it does not hold: a thicker plate, or pillars under the cavity.',
     ),
     worked(
       'plateForce',
@@ -54,6 +54,6 @@ export const plate: Section = {
         metal: 'pillarMetal',
       },
     ),
-    spare('Pillars', 'allow_sag/pillar_give', 'Does not hold: more or thicker pillars.'),
+    spare('Pillars', 'allow_sag/pillar_give', 'If it does not hold: more or thicker pillars.'),
   ],
 };

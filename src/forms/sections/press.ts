@@ -45,14 +45,18 @@ export const press: Section = {
       'Clamp force over opening force',
       'The opening force is pressure on the projected area.',
     ),
-    spare('Clamp', 'clamp_spare', 'Does not hold: the mold opens under pressure and flashes.'),
+    spare('Clamp', 'clamp_spare', 'If it does not hold: the mold opens under pressure and flashes.'),
     calls('PRESS.MELTVOLUME', 'meltVolume', 'Melt of the shot', 'Melt takes more room than the part.'),
     calls('PRESS.SHOT', 'shotVolume', 'Melt that the press gives', 'Usable part of the stroke.'),
-    spare('Shot', 'shot_volume/melt_volume', 'Does not hold: a larger plunger, which makes less pressure.'),
+    spare(
+      'Shot',
+      'shot_volume/melt_volume',
+      'If it does not hold: a larger plunger, which makes less pressure.',
+    ),
     calls('PRESS.DAYLIGHT', 'daylight', 'Room left to take the part out', 'Negative: it does not come out.', {
       hand: 'hand',
     }),
-    holds('Daylight', 'daylight>=0', 'Does not hold: a lower mold or a press that opens farther.'),
+    holds('Daylight', 'daylight>=0', 'If it does not hold: a lower mold or a press that opens farther.'),
     calls('PRESS.AIRUSE', 'airUse', 'Air for one cycle', 'Free air for one double stroke.'),
   ],
 };

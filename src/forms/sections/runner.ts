@@ -43,7 +43,7 @@ export const runner: Section = {
     spare(
       'Runner: half the pressure is left',
       '0.5*melt_pressure/runner_drop',
-      'Does not hold: a larger or shorter runner.',
+      'If it does not hold: a larger or shorter runner.',
     ),
     calls('FILL.VENT', 'ventDepth', 'Vent depth', 'Deeper ones flash.'),
     calls('FILL.VENTWIDTH', 'ventNeeded', 'Width of vents needed', 'All together.', {
@@ -54,7 +54,7 @@ export const runner: Section = {
     spare(
       'Vents',
       'vent_total/vent_needed',
-      'Does not hold: more vents, or a slower fill; trapped air burns the part.',
+      'If it does not hold: more vents, or a slower fill; trapped air burns the part.',
     ),
   ],
 };

@@ -36,7 +36,7 @@ export const screw: Section = {
       'The lower of screw and tapped hole.',
       { k: 'k' },
     ),
-    spare('Torque', 'max_torque/screw_torque', 'Does not hold: more engagement, or less preload.'),
+    spare('Torque', 'max_torque/screw_torque', 'If it does not hold: more engagement, or less preload.'),
     calls(
       'THREAD.ENGAGE',
       'engageNeeded',
@@ -46,7 +46,7 @@ export const screw: Section = {
     spare(
       'Engagement',
       'engagement/engage_needed',
-      'Does not hold: a longer screw, or a wire thread insert.',
+      'If it does not hold: a longer screw, or a wire thread insert.',
     ),
     calls('TAP.DRILL', 'tapDrill', 'Tap drill', 'For a cut thread.'),
     calls('SCREW.CLEARANCE', 'clearanceHole', 'Clearance hole', 'Normal fit.'),

@@ -66,7 +66,7 @@ export const seat: Section = {
     holds(
       'Witness within 0.05 mm',
       'ABS(witness)<MOLD.UNIT.CONVERT(0.05,"mm",units)',
-      'Does not hold: mill with more push, or drive the insert home harder before.',
+      'If it does not hold: mill with more push, or drive the insert home harder before.',
     ),
     calls(
       'FLUSH.STOCK',

@@ -36,7 +36,7 @@ export const spring: Section = {
     spare(
       'Keeps the insert home',
       'spring_preload/spring_hold',
-      'Does not hold: a thicker shim or a stronger spring.',
+      'If it does not hold: a thicker shim or a stronger spring.',
     ),
     calls(
       'SPRING.SHIM',
@@ -66,11 +66,15 @@ export const spring: Section = {
       'Lift that it allows',
       'Before it is solid, a tenth kept in reserve.',
     ),
-    spare('Lift', 'spring_travel/lift', 'Does not hold: the spring goes solid before the insert is up.'),
+    spare(
+      'Lift',
+      'spring_travel/lift',
+      'If it does not hold: the spring goes solid before the insert is up.',
+    ),
     calls('SPRING.MARGIN', 'springMargin', 'Yield over stress at full lift', 'Below 1 it sets.', {
       force: 'liftedForce',
       material: 'springMaterial',
     }),
-    spare('Spring strength', 'spring_margin', 'Does not hold: thicker wire, more coils or less lift.'),
+    spare('Spring strength', 'spring_margin', 'If it does not hold: thicker wire, more coils or less lift.'),
   ],
 };
