@@ -38,7 +38,8 @@ function boundsText({ low, lowIncluded, high, highIncluded }: Bounds, kind: Kind
   return parts.join(' and ');
 }
 
-function quantityReader(kind: Kind, limits: Limits): CellReader {
+/** Reads an amount of a kind within limits, in SI. */
+export function quantityReader(kind: Kind, limits: Limits): CellReader {
   const bounds = boundsOf(limits, kind);
   return (cell, system) => {
     const si = readNumber(cell, kind, system);

@@ -12,7 +12,8 @@ import type { FormPlan } from './plan';
 import { checkRow, knowsStrength, marginRow, resultRows } from './results';
 import { Rows, type HeadText } from './rows';
 import { overallFormula, verdictFormula } from './scale';
-import type { Part, Section, SectionInput, Table, Use, Verdict, Worked } from './sections/section';
+import type { Part, Section, SectionInput, Shots, Table, Use, Verdict, Worked } from './sections/section';
+import { heldIn, logNames, logRows, SHOTS_NOTE, soughtIn, takenRow, withItsLogs } from './shotLog';
 import { roundedIn } from './units';
 
 /** Rows of the sheet that stay in view. */
@@ -59,8 +60,9 @@ export function planDesign(
   system: System,
 ): DesignPlan {
   // The verdicts stand above what they sum up, so their cells are known once all is laid out.
-  const first = new DesignMaker(title, wanted, sheet, system, undefined).make();
-  return new DesignMaker(title, wanted, sheet, system, first.sums).make();
+  const { sections, fed } = withItsLogs(wanted);
+  const first = new DesignMaker(title, sections, fed, sheet, system, undefined).make();
+  return new DesignMaker(title, sections, fed, sheet, system, first.sums).make();
 }
 
 class DesignMaker {
@@ -75,6 +77,8 @@ class DesignMaker {
   constructor(
     private readonly title: string,
     private readonly sections: readonly Section[],
+    /** The keys whose value shots may give. */
+    private readonly fed: ReadonlyMap<string, Shots>,
     sheet: string,
     private readonly system: System,
     private readonly known: readonly Summed[] | undefined,
@@ -148,7 +152,7 @@ class DesignMaker {
     const amount = kind === undefined ? first : roundedIn(first, kind, this.system);
     this.texts.set(
       key,
-      entryRow(rows, input, parameter, amount, { ...own, label: called, name: cellName(key) }),
+      entryRow(rows, input, parameter, amount, { ...own, label: called, name: this.nameFor(key) }),
     );
     this.lines.push({
       section: section.title,
@@ -157,6 +161,22 @@ class DesignMaker {
       unit: here.unit,
       kind: kind ?? 'text',
     });
+    this.taken(section, key, called);
+  }
+
+  /** Of the first value under a key. */
+  private nameFor(key: string): string {
+    return this.fed.has(key) ? logNames(key).without : cellName(key);
+  }
+
+  /** Where shots may give the value of a key, all that follows takes it from a row of its own. */
+  private taken(section: Section, key: string, called: string): void {
+    const log = this.fed.get(key);
+    if (!log) return;
+    const { value, unit } = this.rows.here();
+    this.texts.set(key, takenRow(this.rows, log, called));
+    const { kind } = soughtIn(log);
+    this.lines.push({ section: section.title, label: `${called}: as taken`, value, unit, kind });
   }
 
   private part(section: Section, part: Part): void {
@@ -169,6 +189,9 @@ class DesignMaker {
         return;
       case 'verdict':
         this.verdict(section, part);
+        return;
+      case 'shots':
+        this.shots(section, part);
         return;
       case 'table':
         this.table(part);
@@ -184,7 +207,7 @@ class DesignMaker {
       return this.texts.get(to) ?? '';
     });
     const call = { definition, args };
-    const written = resultRows(rows, call, { label: called, note, name: cellName(key) });
+    const written = resultRows(rows, call, { label: called, note, name: this.nameFor(key) });
     for (const { label: each, cells, kind = 'text' } of written)
       this.lines.push({ section: section.title, label: each, value: cells.value, unit: cells.unit, kind });
     this.texts.set(key, written[0]?.name ?? '');
@@ -192,6 +215,18 @@ class DesignMaker {
     if (mayYield) marginRow(rows, call);
     const title = `${called}: range${mayYield ? ' and strength' : ''}`;
     this.sums.push({ label: title, section: section.title, cell: checkRow(rows, call, title) });
+    this.taken(section, key, called);
+  }
+
+  private shots(section: Section, part: Shots): void {
+    const { agrees, ...line } = logRows(this.rows, part, this.texts);
+    this.lines.push({ section: section.title, ...line });
+    this.verdict(section, {
+      type: 'verdict',
+      label: `${part.label}: shots against prediction`,
+      note: SHOTS_NOTE,
+      judged: { when: agrees },
+    });
   }
 
   private worked(section: Section, { key, label: called, note, formula, kind }: Worked): void {
@@ -203,8 +238,9 @@ class DesignMaker {
     rows.formulaText(`=${formula}`);
     const { value, unit } = rows.here();
     this.lines.push({ section: section.title, label: called, value, unit, kind });
-    this.texts.set(key, rows.name(cellName(key)));
+    this.texts.set(key, rows.name(this.nameFor(key)));
     rows.end();
+    this.taken(section, key, called);
   }
 
   private verdict(section: Section, { label: called, note, judged }: Verdict): void {
@@ -261,23 +297,38 @@ function headText(rows: Rows, head: string, kind: Kind | 'text'): HeadText {
 /** As many verdicts as the section will have. */
 const countOf = (section: Section): Summed[] =>
   section.parts.flatMap((part) =>
-    part.type === 'use' || part.type === 'verdict' ? [{ label: '', section: '', cell: 'A1' }] : [],
+    part.type === 'use' || part.type === 'verdict' || part.type === 'shots'
+      ? [{ label: '', section: '', cell: 'A1' }]
+      : [],
   );
 
+interface Place {
+  readonly definition: Definition;
+  readonly input: AnyInput;
+  readonly index: number;
+}
+
+function argumentNamed(definition: Definition, wanted: string): Place {
+  const index = inputsOf(definition).findIndex(({ name }) => name === wanted);
+  const input = inputsOf(definition)[index];
+  if (!input) throw new Error(`${definition.name} has no ${wanted}`);
+  return { definition, input, index };
+}
+
 /** The first argument of a function in the section that takes a key: it says what may be typed. */
-function argumentFor(
-  section: Section,
-  key: string,
-): { readonly definition: Definition; readonly input: AnyInput; readonly index: number } {
+function argumentFor(section: Section, key: string): Place {
   const like = section.inputs[key]?.like;
-  const uses = section.parts.filter((part) => part.type === 'use');
-  for (const part of like ? [{ fn: like[0], with: { [like[1]]: key } }] : uses) {
+  if (like) return argumentNamed(findDefinition(like[0]), like[1]);
+  for (const part of section.parts) {
+    if (part.type !== 'use' && part.type !== 'shots') continue;
     const definition = findDefinition(part.fn);
-    const index = inputsOf(definition).findIndex(
-      ({ name, optional }) => ((part.with as Use['with'])[name] ?? (optional ? undefined : name)) === key,
-    );
-    const input = inputsOf(definition)[index];
-    if (input) return { definition, input, index };
+    const taken =
+      part.type === 'shots'
+        ? heldIn(part).find(([, held]) => held === key)?.[0]
+        : inputsOf(definition).find(
+            ({ name, optional }) => (part.with[name] ?? (optional ? undefined : name)) === key,
+          );
+    if (taken) return argumentNamed(definition, taken.name);
   }
   throw new Error(`No function of the section ${section.id} takes ${key}`);
 }

@@ -139,7 +139,7 @@ export function listRows(
 export const quantityOf = (reading: Reading): Kind | undefined =>
   reading.as === 'quantity' ? reading.kind : undefined;
 
-const limitsOf = ({ limits }: ParameterWords): string => limits ?? 'A number.';
+export const limitsOf = ({ limits }: ParameterWords): string => limits ?? 'A number.';
 
 /** What it means, without the units that stand beside it, and what it usually is. */
 function noteOf({ says }: AnyInput, { limits }: ParameterWords): string {
@@ -147,7 +147,7 @@ function noteOf({ says }: AnyInput, { limits }: ParameterWords): string {
 }
 
 /** A blank cell is nothing typed, and must not come out as zero. */
-const typed = (entry: string, value = entry): string => `IF(${entry}="","",${value})`;
+export const typed = (entry: string, value = entry): string => `IF(${entry}="","",${value})`;
 
 function quantityCells(
   rows: Rows,

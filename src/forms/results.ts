@@ -189,7 +189,17 @@ function partsOf({ definition, args }: FormCall): readonly Part[] {
   }
 }
 
+/** The kind of a function's one number, where it does not depend on its arguments. */
+export function kindOfResult(definition: Definition): Kind | undefined {
+  const [part] = partsOf({ definition, args: [] });
+  const outcome = part?.outcome;
+  return typeof outcome === 'string' && outcome !== 'text' && outcome !== 'either' ? outcome : undefined;
+}
+
 function oneOf(kinds: Readonly<Record<string, Kind | 'text'>>, byWord: string): Outcome {
+  const fixed = /^"(.*)"$/.exec(byWord)?.[1];
+  const only = fixed === undefined ? undefined : kinds[fixed];
+  if (only !== undefined) return only;
   const [first, ...others] = new Set(Object.values(kinds));
   return first !== undefined && others.length === 0 ? first : { byWord, kinds };
 }

@@ -110,15 +110,15 @@ export class Rows {
   }
 
   /** The heads of a table in the columns of the form. */
-  tableHeads(heads: readonly HeadText[]): void {
+  tableHeads(heads: readonly HeadText[], note = 'Note', last = ''): void {
     heads.forEach((head, i) => {
       this.putAt(this.row, this.at.column + i, {
         ...head,
         look: i === 0 ? STYLES.listFirst : STYLES.listHead,
       });
     });
-    this.put('note', { value: 'Note', look: STYLES.head });
-    this.put('formula', { look: STYLES.head });
+    this.put('note', { value: note, look: STYLES.head });
+    this.put('formula', { ...(last !== '' && { value: last }), look: STYLES.head });
     this.end(26);
   }
 
@@ -225,6 +225,17 @@ export class Rows {
     this.put('entryUnit', { ...unit, look: STYLES.typedUnit });
     this.choose('entryUnit', choices, 'Unit');
     return this.cell('entryUnit');
+  }
+
+  /** The unit of all that is typed below into the column. */
+  columnUnit(column: 'entry' | 'entryUnit', kind: Kind, unit: string): void {
+    const choices = unitChoices(kind);
+    if (choices.length < 2) {
+      this.put(column, { value: choices[0] ?? '–', look: STYLES.blank });
+      return;
+    }
+    this.put(column, { value: unit, look: STYLES.typedUnit });
+    this.choose(column, choices, 'Unit');
   }
 
   /** Offers words without insisting on them. */

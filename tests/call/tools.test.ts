@@ -279,6 +279,18 @@ describe('TRY.MATCH', () => {
     expect(miss).toBeCloseTo(misses.find((r) => Math.abs(r) === Math.max(...misses.map(Math.abs))) ?? NaN, 8);
   });
 
+  it('finds the number that stands for a name: a diffusivity for the resin of a cooling time', () => {
+    // A time of cooling is a number over the diffusivity, so that the fit is the line of the books once more.
+    const [walls, factor] = [[1, 1.5, 2], [8, 18.5, 31.6]] as const; // prettier-ignore
+    const held: Matrix = [['meltTemp', 220], ['moldTemp', 40], ['ejectTemp', 60]]; // prettier-ignore
+    const [[value] = []] = call(
+      'TRY.MATCH', 'COOL.TIME', held, 'resin', 'wall', walls.map((one) => [one]), factor.map((one) => [one]), 0.01, 1, 'mm',
+    ); // prettier-ignore
+    const unit = walls.map((wall) => Number(one('COOL.TIME', wall, 1, 220, 40, 60, 'center', 'mm')));
+    const inverse = unit.reduce((sum, t, i) => sum + t * (factor[i] ?? NaN), 0) / unit.reduce((sum, t) => sum + t * t, 0); // prettier-ignore
+    expect(value).toBeCloseTo(1 / inverse, 9);
+  });
+
   it('passes over trials that are not made yet, and refuses what is no fit', () => {
     const lengths: Matrix = [[35], [30], [''], [20]];
     const spring: Matrix = [['freeLength', 40]];

@@ -7,6 +7,7 @@ import { SYSTEMS } from '../../src/core/quantity';
 import { newDesign } from '../../src/forms/newDesign';
 import { HOLDS, SCALE } from '../../src/forms/scale';
 import { sections } from '../../src/forms/sections';
+import { heldIn } from '../../src/forms/shotLog';
 import type { Workbook } from '../../src/package/model';
 
 const faultsIn = (workbook: Workbook): string[] =>
@@ -36,6 +37,9 @@ describe('the sections', () => {
           }
           for (const name of Object.keys(part.with)) expect(args.map((one) => one.name)).toContain(name);
         }
+        if (part.type === 'shots')
+          for (const [{ name }, key] of heldIn(part))
+            expect(keys.has(key), `${id} ${part.fn} ${name}`).toBe(true);
         if (part.type === 'use' || part.type === 'worked') keys.add(part.key);
       }
     }

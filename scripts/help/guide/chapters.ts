@@ -124,7 +124,7 @@ export const chapters: readonly Chapter[] = [
     sections: ['cost'],
     text: [
       'The wall cools in {cool_time}; with filling, holding and the hand it makes {cycle} a shot. A part comes to {part_cost} at this quantity: “{=Cost}”. What-if shows from how many parts on a second cavity pays.',
-      'Write every trial shot down: what was set, what came out. When measured pushes say that friction is not what you assumed, let TRY.MATCH find the friction that fits them best, and use that in the design. It also tells how far the trials lie from it, which is what the design should allow for.',
+      'Write every trial shot into the shot log: what was set, what came out. On this sheet {fitted_release_friction_shots} shots put the friction coming out at {fitted_release_friction}, and the seat goes on with that; beside it stands how far the scatter leaves it open and how far the shots lie from the prediction, which is what the design should allow for. One word there goes back to the number above it.',
       'Then ask what if: vary the draft or the friction over what is usual, and see where a verdict turns. A design that holds on one number only does not hold.',
       'A colleague without Moldsheet gets a copy: plain formulas with its basis on a sheet beside it, or one file that opens in any browser. Both say what they were made from. When the copy comes back, the functions are restored in place and changed inputs are taken along.',
       'A sheet supports your judgment and does not replace it. Where it differs from the machine’s manual, local codes or the advice of a licensed engineer, follow those.',

@@ -1,11 +1,11 @@
 import { derived, inputsOf, type AnyInput, type Definition } from '../../core/define';
 import { quantityText } from '../../core/format';
 import { BestAtEnd, leastSquares, NoInfluence } from '../../core/leastSquares';
-import { systemUnit } from '../../core/quantity';
+import { systemUnit, type Kind } from '../../core/quantity';
 import { naming, Refusal } from '../../core/refusal';
 import type { CellValue, Matrix } from '../../cells/value';
 import { findDefinition, inputIndex } from '../findDefinition';
-import { amountReader } from '../readArgument';
+import { amountReader, quantityReader, readerOf, type CellReader } from '../readArgument';
 import { present } from '../worksheet';
 import { isRange, readInputs, type InputRow } from './inputsTable';
 import { calculationOf, changed, readAs, resultWith } from './oneCalculation';
@@ -35,6 +35,7 @@ export const tryMatch: Tool = {
     ),
   ],
   notes: [
+    'Where the argument is a name that a number may stand for, such as the diffusivity for a resin, the number is found.',
     'One row: the value, its standard error, the largest miss (measured less predicted). Trials without a value and a result are passed over.',
     'The standard error tells how far the scatter of the trials leaves the value open, not whether the function describes them: look at the largest miss.',
   ],
@@ -44,16 +45,19 @@ export const tryMatch: Tool = {
     const units = args.units();
     const index = naming('argument', () => inputIndex(definition, args.text('argument')));
     const varied = naming('varied', () => inputIndex(definition, args.text('varied')));
-    const { reading, name } = inputsOf(definition)[index] as AnyInput;
-    if (reading.as !== 'quantity' || reading.kind === 'count')
+    const input = inputsOf(definition)[index] as AnyInput;
+    const { name } = input;
+    const sought = numberOf(input);
+    if (!sought || sought.kind === 'count')
       throw new Refusal(`is ${name}, which is not a quantity that can take any value`, 'argument');
     if (isRange(definition, varied))
       throw new Refusal(`is ${args.text('varied')}, which is a list`, 'varied');
     if (varied === index) throw new Refusal(`is ${name}, which is the argument sought`, 'varied');
-    const low = readAs(definition, index, args.cell('low'), units, 'low') as number;
-    const high = readAs(definition, index, args.cell('high'), units, 'high') as number;
+    const [low, high] = (['low', 'high'] as const).map((end) =>
+      naming(end, () => sought.read(args.cell(end), units)),
+    ) as [number, number];
     if (low >= high)
-      throw new Refusal(`is ${quantityText(high, reading.kind, units)}; it must be above low`, 'high');
+      throw new Refusal(`is ${quantityText(high, sought.kind, units)}; it must be above low`, 'high');
 
     const trials = trialCells(args.range('values'), args.range('measured'));
     const rows = readInputs(definition, args.range('inputs'), 2);
@@ -71,19 +75,22 @@ export const tryMatch: Tool = {
       measured: naming('measured', () => amountReader(calculation.gives)(measured, units)) as number,
     }));
     const residuals = (x: number): number[] =>
-      read.map(({ value, measured }) => measured - resultWith(changed(calculation, varied, value), index, x));
+      read.map(
+        ({ value, measured }) =>
+          measured - resultWith(changed(calculation, varied, value), index, sought.means(x)),
+      );
     // The ends are asked for by the person, who must know why one has no value.
     residuals(low);
     residuals(high);
 
-    const unit = systemUnit(reading.kind, units);
+    const unit = systemUnit(sought.kind, units);
     const missUnit = systemUnit(calculation.gives, units);
     try {
       const fit = leastSquares((x) => passing(() => residuals(x)), low, high);
       // Differences have no zero point of a scale.
       return [
         [
-          present(fit.x, reading.kind, units),
+          present(fit.x, sought.kind, units),
           fit.standardError / unit.factor,
           fit.largestMiss / missUnit.factor,
         ],
@@ -94,12 +101,27 @@ export const tryMatch: Tool = {
       if (!(error instanceof BestAtEnd)) throw error;
       const end = error.end === 'low' ? low : high;
       throw new Refusal(
-        `is ${quantityText(end, reading.kind, units)}, and the best value lies there: look further`,
+        `is ${quantityText(end, sought.kind, units)}, and the best value lies there: look further`,
         error.end,
       );
     }
   },
 };
+
+interface Sought {
+  readonly kind: Kind;
+  readonly read: CellReader;
+  readonly means: (si: number) => unknown;
+}
+
+/** A quantity, or the number that may stand for a name: the diffusivity for a resin. */
+function numberOf(input: AnyInput): Sought | undefined {
+  const { reading } = input;
+  if (reading.as === 'quantity') return { kind: reading.kind, read: readerOf(input), means: (si) => si };
+  if (reading.as !== 'named' || !reading.number) return undefined;
+  const { kind, means } = reading.number;
+  return { kind, read: quantityReader(kind, reading.number), means };
+}
 
 const row = (definition: Definition, index: number, cell: CellValue): InputRow => ({
   index,

@@ -27,7 +27,18 @@ export const cost: Section = {
     },
   },
   parts: [
-    calls('COOL.TIME', 'coolTime', 'Cooling time', 'Until the middle of the wall can be ejected.'),
+    calls(
+      'RESIN.VALUE',
+      'diffusivity',
+      'Diffusivity of the resin',
+      'As the cooling of molded parts shows it.',
+      {
+        property: '"diffusivity"',
+      },
+    ),
+    calls('COOL.TIME', 'coolTime', 'Cooling time', 'Until the middle of the wall can be ejected.', {
+      resin: 'diffusivity',
+    }),
     calls('COST.CYCLE', 'cycle', 'Cycle', 'By hand, one shot after another.', {
       fill: 'fillTime',
       cool: 'coolTime',

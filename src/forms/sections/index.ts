@@ -8,6 +8,7 @@ import { runner } from './runner';
 import { screw } from './screw';
 import { seat } from './seat';
 import type { Section } from './section';
+import { shots } from './shots';
 import { spring } from './spring';
 
 /** In the order of the job. */
@@ -22,4 +23,5 @@ export const sections: readonly Section[] = [
   holes,
   cutters,
   cost,
+  shots,
 ];

@@ -29,7 +29,7 @@ export interface SectionInput {
   readonly like?: readonly [fn: string, argument: string];
 }
 
-export type Part = Use | Worked | Verdict | Table;
+export type Part = Use | Worked | Verdict | Table | Shots;
 
 /** A function; an argument that has the name of a key takes it, an optional one only where that is said. */
 export interface Use {
@@ -75,6 +75,29 @@ export interface TableColumn {
   readonly head: string;
   readonly formula: string;
   readonly kind: Kind | 'text';
+}
+
+/** Trial shots: what was set, what was measured, and the number of the design that they fit best. */
+export interface Shots {
+  readonly type: 'shots';
+  /** The key whose value in the design the fitted one takes the place of. */
+  readonly fits: string;
+  /** What that is. */
+  readonly label: string;
+  readonly title: string;
+  /** What predicts the measured result, by which argument it is fitted, and which was set anew from shot to shot. */
+  readonly fn: string;
+  readonly argument: string;
+  readonly varied: string;
+  /** Heads of what was set and what was measured. */
+  readonly set: string;
+  readonly measured: string;
+  /** The other arguments, as in `Use`: the same in all shots. */
+  readonly with: Readonly<Record<string, string>>;
+  /** Between which values the fitted one is looked for. */
+  readonly look: readonly [Amount, Amount];
+  /** Typed: which, what was set, what was measured, the other settings. */
+  readonly shots: readonly (readonly [string, Amount, Amount, string])[];
 }
 
 export const calls = (
