@@ -52,6 +52,22 @@ export interface UnitPair {
 
 /** Units of one kind by their texts, or those of a number per length and of a length. */
 export function unitsBetween(from: string, to: string): UnitPair | undefined {
+  const before = pairs.get(from);
+  const known = before?.get(to);
+  if (known) return known;
+  const found = findPair(from, to);
+  // Only spellings of units are kept, of which there are so many and no more.
+  if (found) {
+    if (before) before.set(to, found);
+    else pairs.set(from, new Map([[to, found]]));
+  }
+  return found;
+}
+
+/** A sheet converts between the same few units in every cell. */
+const pairs = new Map<string, Map<string, UnitPair>>();
+
+function findPair(from: string, to: string): UnitPair | undefined {
   for (const kind of kindsWithUnit(from)) {
     const others: readonly [Kind, boolean][] = [
       [kind, false],

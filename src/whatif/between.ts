@@ -1,6 +1,7 @@
 import { isCall, tokenize } from '../cells/formulaTokens';
 import type { Token } from '../cells/formulaTokens';
 import { parseArea, parseCell } from '../cells/address';
+import { readReference } from '../cells/reference';
 import { cellFinder } from '../package/model';
 import type { Area } from '../cells/address';
 import type { Cell, Workbook } from '../package/model';
@@ -62,6 +63,7 @@ function formulasBetween(
   results: readonly Place[],
 ): Set<Cell> | undefined {
   const under = formulaFinder(workbook);
+  const named = namedPlaces(workbook);
   const seen = new Set<Formula>();
   const readers = new Map<Formula, Formula[]>();
   const varying: Formula[] = [];
@@ -69,7 +71,7 @@ function formulasBetween(
   for (let formula = open.pop(); formula; formula = open.pop()) {
     if (seen.has(formula) || isIn(sources, formula)) continue;
     seen.add(formula);
-    const places = placesIn(formula.cell.formula ?? '', formula.sheet, workbook);
+    const places = placesIn(formula.cell.formula ?? '', formula.sheet, workbook, named);
     if (!places) return undefined;
     if (places.some((place) => sources.some((source) => meets(source, place)))) varying.push(formula);
     for (const read of places.flatMap(under)) {
@@ -161,7 +163,12 @@ const indexOf = (workbook: Workbook, name: string): number =>
   workbook.sheets.findIndex((sheet) => isSameName(sheet.name, name));
 
 /** What a formula reads; undefined where its text does not say. */
-function placesIn(formula: string, own: number, workbook: Workbook): Place[] | undefined {
+function placesIn(
+  formula: string,
+  own: number,
+  workbook: Workbook,
+  named: ReadonlyMap<string, Place>,
+): Place[] | undefined {
   const tokens = tokenize(formula).filter(({ kind }) => kind !== 'space');
   const places: Place[] = [];
   for (let at = 0; at < tokens.length; at++) {
@@ -175,7 +182,13 @@ function placesIn(formula: string, own: number, workbook: Workbook): Place[] | u
       continue;
     }
     if (/^(?:TRUE|FALSE)$/i.test(token.text)) continue;
-    const sheet = tokens[at - 1]?.text === '!' ? indexOf(workbook, sheetName(tokens[at - 2])) : own;
+    const isQualified = tokens[at - 1]?.text === '!';
+    const place = isQualified ? undefined : named.get(token.text.toLowerCase());
+    if (place && tokens[at + 1]?.text !== ':') {
+      places.push(place);
+      continue;
+    }
+    const sheet = isQualified ? indexOf(workbook, sheetName(tokens[at - 2])) : own;
     if (!parseCell(token.text) || sheet < 0) return undefined;
     const isRange = tokens[at + 1]?.text === ':';
     const area = parseArea(isRange ? `${token.text}:${tokens[at + 2]?.text ?? ''}` : token.text);
@@ -185,6 +198,23 @@ function placesIn(formula: string, own: number, workbook: Workbook): Place[] | u
   }
   return places;
 }
+
+/** Names of the whole workbook that are plain cells, and stand for nothing else on any sheet; in lower case. */
+function namedPlaces(workbook: Workbook): ReadonlyMap<string, Place> {
+  const local = new Set(
+    workbook.names.flatMap((one) => (one.sheet === undefined ? [] : [one.name.toLowerCase()])),
+  );
+  return new Map(
+    workbook.names.flatMap(({ name, formula }): [string, Place][] => {
+      const read = local.has(name.toLowerCase()) ? undefined : readReference(formula);
+      const sheet = read ? indexOf(workbook, read.sheet) : -1;
+      return read && sheet >= 0 && isFixed(formula) ? [[name.toLowerCase(), { sheet, area: read.area }]] : [];
+    }),
+  );
+}
+
+/** Another cell of the name would be meant from another cell: only names with every sign of `$` are the same everywhere. */
+const isFixed = (formula: string): boolean => /!\$[A-Z]+\$\d+(?::\$[A-Z]+\$\d+)?$/i.test(formula);
 
 const sheetName = (token: Token | undefined): string =>
   token?.kind === 'quoted' ? token.text.slice(1, -1).replaceAll("''", "'") : (token?.text ?? '');

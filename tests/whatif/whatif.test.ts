@@ -486,6 +486,21 @@ describe('the formulas between inputs and results', () => {
     expect(left(between(book, [at('A1')], [at('C1')]))).toEqual(['A1', 'B1+B2']);
   });
 
+  it('are found behind names of cells, but not behind names that are another cell from elsewhere', () => {
+    const book = workbook([
+      sheet('Insert', { A1: 1, A2: 2, B1: '=draft', B2: '=other', C1: '=B1+B2', D1: '=B1' }),
+    ]);
+    const named = (draft: string): Workbook => ({
+      ...book,
+      names: [
+        { name: 'Draft', formula: draft, hidden: false },
+        { name: 'other', formula: "'Insert'!$A$2", hidden: false },
+      ],
+    });
+    expect(left(between(named("'Insert'!$A$1"), [at('A1')], [at('C1')]))).toEqual(['draft', 'B1+B2']);
+    expect(left(between(named('Insert!A1'), [at('A1')], [at('C1')]))).toHaveLength(4);
+  });
+
   it.each(['INDIRECT("A1")', 'OFFSET(A2,-1,0)', 'somewhere', 'SUM(A:A)', 'SUM(1:1)', 'Table1[x]'])(
     'are all kept behind %s',
     (formula) => {

@@ -1,4 +1,4 @@
-import { inputsOf, type Definition } from '../../core/define';
+import { inputsOf, type AnyInput, type Definition } from '../../core/define';
 import { answer, givesOf } from '../../core/answer';
 import type { Kind, System } from '../../core/quantity';
 import { naming, Refusal } from '../../core/refusal';
@@ -47,21 +47,35 @@ export function readAs(
 
 /** The calculation with one input changed. An argument that was left out and follows the changed one follows it still. */
 export function changed(calculation: Calculation, index: number, value: unknown): Calculation {
-  const { definition, values } = calculation;
-  const inputs = inputsOf(definition);
-  const next = inputs.map((input, i) => {
-    const follows =
-      input.sameAs !== undefined && input.sameAs === inputs[index]?.name && values[i] === values[index];
-    return i === index || follows ? value : values[i];
-  });
-  return { ...calculation, values: next };
+  const values = [...calculation.values];
+  for (const place of placesOf(calculation, index)) values[place] = value;
+  return { ...calculation, values };
 }
 
 /** The numeric result with one input changed; refuses an answer in words. */
 export function resultWith(calculation: Calculation, index: number, value: unknown): number {
-  const { definition, system, values } = changed(calculation, index, value);
-  const result = answer(definition, values, system);
-  if (typeof result !== 'number')
-    throw new Refusal(`${definition.name} answers "${String(result)}", which is not a number`, 'function');
-  return result;
+  return resultsOver(calculation, index)(value);
+}
+
+/** The numeric result by the value of one input, for those who ask many times. */
+export function resultsOver(calculation: Calculation, index: number): (value: unknown) => number {
+  const { definition, system } = calculation;
+  const values = [...calculation.values];
+  const places = placesOf(calculation, index);
+  return (value) => {
+    for (const place of places) values[place] = value;
+    const result = answer(definition, values, system);
+    if (typeof result !== 'number')
+      throw new Refusal(`${definition.name} answers "${String(result)}", which is not a number`, 'function');
+    return result;
+  };
+}
+
+/** An input and those that follow it. */
+function placesOf({ definition, values }: Calculation, index: number): readonly number[] {
+  const inputs = inputsOf(definition);
+  const { name } = inputs[index] as AnyInput;
+  return inputs.flatMap(({ sameAs }, i) =>
+    i === index || (sameAs === name && values[i] === values[index]) ? [i] : [],
+  );
 }

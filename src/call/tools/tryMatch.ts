@@ -8,7 +8,7 @@ import { findDefinition, inputIndex } from '../findDefinition';
 import { amountReader, quantityReader, readerOf, type CellReader } from '../readArgument';
 import { present } from '../worksheet';
 import { isRange, readInputs, type InputRow } from './inputsTable';
-import { calculationOf, changed, readAs, resultWith } from './oneCalculation';
+import { calculationOf, changed, readAs, resultsOver } from './oneCalculation';
 import { FUNCTION, INPUTS, UNITS } from './parameters';
 import { parameter, type Tool } from './tool';
 
@@ -70,15 +70,16 @@ export const tryMatch: Tool = {
       ],
       units,
     );
-    const read = trials.map(({ value, measured }) => ({
-      value: readAs(definition, varied, value, units, 'values'),
-      measured: naming('measured', () => amountReader(calculation.gives)(measured, units)) as number,
-    }));
-    const residuals = (x: number): number[] =>
-      read.map(
-        ({ value, measured }) =>
-          measured - resultWith(changed(calculation, varied, value), index, sought.means(x)),
-      );
+    const predicted = trials.map(({ value }) =>
+      resultsOver(changed(calculation, varied, readAs(definition, varied, value, units, 'values')), index),
+    );
+    const measured = trials.map(
+      (trial) => naming('measured', () => amountReader(calculation.gives)(trial.measured, units)) as number,
+    );
+    const residuals = (x: number): number[] => {
+      const value = sought.means(x);
+      return predicted.map((at, i) => (measured[i] as number) - at(value));
+    };
     // The ends are asked for by the person, who must know why one has no value.
     residuals(low);
     residuals(high);

@@ -9,7 +9,7 @@ import type { CellValue, Matrix } from '../../cells/value';
 import { findDefinition, inputIndex } from '../findDefinition';
 import { present } from '../worksheet';
 import { readInputs } from './inputsTable';
-import { calculationOf, readAs, resultWith, type Calculation } from './oneCalculation';
+import { calculationOf, readAs, resultsOver, resultWith, type Calculation } from './oneCalculation';
 import { FUNCTION, INPUTS, UNITS } from './parameters';
 import { parameter, type Args, type Tool } from './tool';
 
@@ -90,7 +90,7 @@ function solveQuantity(
   const high = readAs(definition, index, args.cell('high'), units, 'high') as number;
   if (low >= high) throw new Refusal(`is ${quantityText(high, kind, units)}; it must be above low`, 'high');
   const { calculation, target } = started(args, definition, index, args.cell('low'), units);
-  const result = (x: number): number => resultWith(calculation, index, x);
+  const result = resultsOver(calculation, index);
   const text = (si: number): string => quantityText(si, calculation.gives, units);
   if (kind === 'count') return solveWhole(result, low, high, target, text);
 
