@@ -53,7 +53,7 @@ export const variants: Command = {
         );
       }
       if (add !== undefined) workbook = await put(library.presentChanges(workbook, functions, add));
-      if (apply !== undefined) workbook = await put(library.applyChanges(workbook, apply));
+      if (apply !== undefined) workbook = await put(await library.applyChanges(workbook, functions, apply));
       workbook = await put(await library.resultChanges(workbook, functions, LIMITS));
     } catch (error) {
       if (error instanceof Refusal) throw new Failure(error.message);

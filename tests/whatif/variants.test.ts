@@ -76,7 +76,7 @@ describe('variants of a design', () => {
 
   it('leave the design alone until one is applied', async () => {
     expect(valueAt(calculated, 'Seat', 'B2')).toBe(5);
-    const applied = await put(calculated, applyChanges(calculated, 'a 3° steel'));
+    const applied = await put(calculated, await applyChanges(calculated, worksheetFunctions, 'a 3° steel'));
     expect(['B1', 'B2', 'B4'].map((cell) => valueAt(applied, 'Seat', cell))).toEqual(['steel', 3, '✓ holds']);
   });
 
@@ -93,7 +93,9 @@ describe('variants of a design', () => {
     const done = await put(gap, await resultChanges(gap, worksheetFunctions));
     expect(valueAt(done, 'Variants', 'E8')).toBe('missing: Draft');
     expect(valueAt(done, 'Variants', 'F8')).toBe(12);
-    expect(() => applyChanges(gap, 'A 3° steel')).toThrow(/leaves out Seat!B2: nothing was changed/);
+    await expect(applyChanges(gap, worksheetFunctions, 'A 3° steel')).rejects.toThrow(
+      /leaves out Draft: nothing was changed/,
+    );
   });
 
   it('follow the design when its rows move and its sheet is renamed', () => {
@@ -104,13 +106,29 @@ describe('variants of a design', () => {
       known,
     );
     expect(readVariants(moved)?.inputs).toEqual([
-      { sheet: 'Taper seat', row: 2, column: 1 },
-      { sheet: 'Taper seat', row: 3, column: 1 },
+      { sheet: 'Taper seat', row: 2, column: 1, label: 'Metal', unit: '' },
+      { sheet: 'Taper seat', row: 3, column: 1, label: 'Draft', unit: 'deg' },
     ]);
   });
 
+  it('are in the units of their time: with another unit beside an input none is worked out or applied', async () => {
+    const radians = await put(calculated, [typed('Seat', 'C2', 'rad')]);
+    await expect(resultChanges(radians, worksheetFunctions)).rejects.toThrow(
+      /Draft is in rad now.*have it in deg/,
+    );
+    await expect(applyChanges(radians, worksheetFunctions, 'A 3° steel')).rejects.toThrow(
+      /Draft is in rad now/,
+    );
+  });
+
+  it('leave what formulas give to the formulas', async () => {
+    await expect(
+      beginVariants(design, worksheetFunctions, readCells('B3', 'Seat'), readCells('B4', 'Seat')),
+    ).rejects.toThrow(/Seat!B3 holds a formula/);
+  });
+
   it('refuse in words what cannot be done', async () => {
-    expect(() => applyChanges(calculated, 'C')).toThrow(
+    await expect(applyChanges(calculated, worksheetFunctions, 'C')).rejects.toThrow(
       'There is no variant "C"; there are "A 3° steel", "B 5° bronze".',
     );
     expect(() => presentChanges(design, worksheetFunctions, 'A')).toThrow(/no variants yet/);

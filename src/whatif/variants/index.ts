@@ -15,9 +15,11 @@ import { WorkbookCopy } from '../copy';
 import { headingOf, type Heading } from '../heading';
 import { STYLES, verdictColors } from '../kept/looks';
 import { cellText, isSameName, type CellRef } from '../plan';
+import { holdInputs } from '../run';
 
 export const SHEET = 'Variants';
 /** Columns before the variants: name, cell, unit, the design as it is. */
+const UNIT = 2;
 const NOW = 3;
 /** Rows above the first input: title, note, names. */
 const NAMES = 3;
@@ -32,18 +34,28 @@ export interface Variant {
 }
 
 export interface Variants {
-  readonly inputs: readonly CellRef[];
+  readonly inputs: readonly (CellRef & { readonly label: string; readonly unit: string })[];
   readonly results: readonly CellRef[];
   readonly variants: readonly Variant[];
 }
+
+/** The labels of the inputs that a variant leaves out. */
+export const missingIn = ({ inputs }: Variants, { values }: Variant): readonly string[] =>
+  inputs.flatMap(({ label }, at) => ((values[at] ?? '') === '' ? [label] : []));
 
 const isSheet = ({ name }: { readonly name: string }): boolean => isSameName(name, SHEET);
 const inputRow = (at: number): number => NAMES + 1 + at;
 /** A line between inputs and results. */
 const resultRow = (inputs: number, at: number): number => NAMES + 2 + inputs + at;
 
-/** Undefined where the workbook has none. The sheet is read as it stands: names and values may be typed over. */
-export function readVariants(workbook: Workbook): Variants | undefined {
+/**
+ * Undefined where the workbook has none. The sheet is read as it stands: names and values may be typed over. `look` says
+ * what its cells hold where that is newer than the workbook.
+ */
+export function readVariants(
+  workbook: Workbook,
+  look?: (row: number, column: number) => CellValue,
+): Variants | undefined {
   const sheet = workbook.sheets.find(isSheet);
   if (!sheet) return undefined;
   const cells = (kind: string): CellRef[] => {
@@ -56,10 +68,16 @@ export function readVariants(workbook: Workbook): Variants | undefined {
     }
     return found.filter((one) => one !== undefined);
   };
-  const [inputs, results] = [cells('input'), cells('result')];
-  if (inputs.length === 0) return undefined;
+  const [places, results] = [cells('input'), cells('result')];
+  if (places.length === 0) return undefined;
   const find = cellFinder(sheet);
-  const value = (row: number, column: number): CellValue => find(row, column)?.value ?? null;
+  const value = look ?? ((row: number, column: number): CellValue => find(row, column)?.value ?? null);
+  const text = (row: number, column: number): string => String(value(row, column) ?? '');
+  const inputs = places.map((cell, at) => ({
+    ...cell,
+    label: text(inputRow(at), 0),
+    unit: text(inputRow(at), UNIT),
+  }));
   const variants: Variant[] = [];
   for (let column = NOW + 1; value(NAMES, column) !== null && value(NAMES, column) !== ''; column++)
     variants.push({
@@ -81,6 +99,8 @@ export async function beginVariants(
   if (inputs.length === 0 || results.length === 0)
     throw new Refusal('Name at least one input and one result.');
   const copy = new WorkbookCopy(workbook, functions);
+  // A variant is put into its cells as values: what a formula gives must stay the formula's.
+  await holdInputs(copy, inputs, false);
   const cells: Record<string, CellDescription> = {};
   const conditions: ConditionDescription[] = [];
   const put = (row: number, column: number, cell: CellDescription): void => {
@@ -89,7 +109,7 @@ export async function beginVariants(
   put(0, 0, { value: 'Variants of this design', style: 'title' });
   put(1, 0, {
     value:
-      'Values in yellow cells may be changed; moldsheet variants works the results out again. Red: other than the design now.',
+      'Values in yellow cells may be changed: then have the results worked out again. Red: other than the design now.',
     style: 'note',
   });
   const heads = ['', 'Cell', 'Unit', 'Design now'];
@@ -103,7 +123,7 @@ export async function beginVariants(
     });
     put(row, 0, { value: label, style: 'label' });
     put(row, 1, { value: cellText(cell), style: 'note' });
-    put(row, 2, { value: unit || null, style: 'note' });
+    put(row, UNIT, { value: unit || null, style: 'note' });
     put(row, NOW, {
       formula: isInput ? `IF(ISBLANK(${reference}),"",${reference})` : `IFERROR(${reference},"error")`,
       style: 'value',
@@ -175,11 +195,9 @@ export async function resultChanges(
   functions: readonly WorksheetFunction[],
   limits?: Limits,
 ): Promise<CellChange[]> {
-  const { inputs, results, variants } = required(workbook);
-  const copy = new WorkbookCopy(workbook, functions, limits);
-  const labels: string[] = [];
-  for (const cell of inputs) labels.push((await headingOf(copy, cell)).label);
-  copy.dispose();
+  const found = required(workbook);
+  await sameUnits(workbook, functions, found);
+  const { inputs, results, variants } = found;
   const book = new Book(contentOf(workbook), functions);
   book.calculate(limits);
   const set = (values: readonly CellValue[]): void => {
@@ -193,14 +211,14 @@ export async function resultChanges(
     );
     book.calculate(limits);
   };
-  return variants.flatMap(({ values }, at): CellChange[] => {
+  return variants.flatMap((variant, at): CellChange[] => {
     const column = NOW + 1 + at;
-    const missing = labels.filter((_, one) => (values[one] ?? '') === '');
+    const missing = missingIn(found, variant);
     if (missing.length > 0)
       return results.map((_, one) =>
         change(resultRow(inputs.length, one), column, one === 0 ? `missing: ${missing.join(', ')}` : ''),
       );
-    set(values);
+    set(variant.values);
     return results.map(({ sheet, row, column: from }, one) =>
       change(resultRow(inputs.length, one), column, plain(book.value(indexOf(workbook, sheet), row, from))),
     );
@@ -208,24 +226,45 @@ export async function resultChanges(
 }
 
 /** What putting a variant's inputs into the design changes. */
-export function applyChanges(workbook: Workbook, name: string): CellChange[] {
-  const { inputs, variants } = required(workbook);
+export async function applyChanges(
+  workbook: Workbook,
+  functions: readonly WorksheetFunction[],
+  name: string,
+): Promise<CellChange[]> {
+  const found = required(workbook);
+  await sameUnits(workbook, functions, found);
+  const { inputs, variants } = found;
   const variant = variants.find((one) => isSameName(one.name, name.trim()));
   if (!variant)
     throw new Refusal(
       `There is no variant "${name}"; there ${variants.length === 1 ? 'is' : 'are'} ${variants.map((one) => `"${one.name}"`).join(', ') || 'none'}.`,
     );
-  const missing = inputs.filter((_, at) => (variant.values[at] ?? '') === '');
+  const missing = missingIn(found, variant);
   if (missing.length > 0)
-    throw new Refusal(
-      `"${variant.name}" leaves out ${missing.map(cellText).join(', ')}: nothing was changed.`,
-    );
+    throw new Refusal(`"${variant.name}" leaves out ${missing.join(', ')}: nothing was changed.`);
   return inputs.map(({ sheet, row, column }, at) => ({
     sheet: workbook.sheets[indexOf(workbook, sheet)]?.name ?? sheet,
     row,
     column,
     value: variant.values[at] ?? null,
   }));
+}
+
+/** The values of variants are in the units that stood beside their cells then. */
+async function sameUnits(
+  workbook: Workbook,
+  functions: readonly WorksheetFunction[],
+  { inputs }: Variants,
+): Promise<void> {
+  const copy = new WorkbookCopy(workbook, functions);
+  for (const cell of inputs) {
+    const { unit } = await headingOf(copy, cell);
+    if (unit !== cell.unit)
+      throw new Refusal(
+        `${cell.label} is in ${unit || 'no unit'} now; the variants have it in ${cell.unit || 'no unit'}. Put the unit back, or type the values anew and the unit beside them on the sheet "${SHEET}".`,
+      );
+  }
+  copy.dispose();
 }
 
 function required(workbook: Workbook): Variants {
