@@ -120,8 +120,28 @@ const BY_SYSTEM: Readonly<Record<System, Readonly<Record<Kind, Unit>>>> = {
 export const systemUnit = (k: Kind, system: System): Unit => BY_SYSTEM[system][k];
 
 export const toSI = (value: number, u: Unit): number => value * u.factor + u.offset;
-export const fromSI = (value: number, u: Unit): number => (value - u.offset) / u.factor;
 
-/** From one unit to another of the same kind, without a detour that would round the scales' zero points twice. */
-export const convert = (value: number, from: Unit, to: Unit): number =>
-  from === to ? value : (value * from.factor + (from.offset - to.offset)) / to.factor;
+/** Some steps of a double's last digit: what multiplying by a unit's factor and dividing by another's can add. */
+const NOISE = 4 * Number.EPSILON;
+const PLACES = 1e8;
+
+/** The decimal number that a conversion missed by its rounding alone: 4.2 mm, not 4.199999999999999, so that a look-up finds it. */
+function settled(value: number, size: number): number {
+  const near = Math.round(value * PLACES) / PLACES;
+  return Math.abs(near - value) <= NOISE * size ? near : value;
+}
+
+type Scale = Pick<Unit, 'factor' | 'offset'>;
+
+export function fromSI(value: number, to: Scale): number {
+  const size = Math.abs(value) + Math.abs(to.offset);
+  return settled((value - to.offset) / to.factor, size / to.factor);
+}
+
+/** From one unit to another of the same kind, by the distance of their zero points: whole hundredths of a ninth of a kelvin. */
+export function convert(value: number, from: Scale, to: Scale): number {
+  if (from === to) return value;
+  const shift = Math.round((from.offset - to.offset) * 900) / 900;
+  const size = Math.abs(value) * from.factor + Math.abs(shift);
+  return settled((value * from.factor + shift) / to.factor, size / to.factor);
+}

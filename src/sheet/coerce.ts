@@ -25,10 +25,20 @@ export function numberInText(text: string, date1904 = false): number | undefined
   }
   // No text without a digit is a number, and none so long.
   if (text.length > 64 || !/\d/.test(text)) return undefined;
+  const mixed = MIXED.exec(text);
+  if (mixed !== null) return mixedNumber(mixed);
   if (DAY_FIRST.test(text)) throw new Keep(`${text} is a date only with the day first.`);
   const found = parseValue(text.trim()) as { v: unknown; z?: string } | null;
   if (found === null || typeof found.v !== 'number') return undefined;
   return date1904 && isDay(found.z) ? found.v - DAYS_1904 : found.v;
+}
+
+/** `1 1/2`; a fraction without whole is a date. */
+const MIXED = /^\s*([+-])?\s*(\d+) +(\d+)\/(\d+)\s*$/;
+
+function mixedNumber([, sign, whole, above, below]: RegExpExecArray): number | undefined {
+  const number = Number(whole) + Number(above) / Number(below);
+  return Number.isFinite(number) ? (sign === '-' ? -number : number) : undefined;
 }
 
 /** Other countries read it as a date, this language's spreadsheet as text: nobody knows what its author saw. */

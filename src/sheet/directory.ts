@@ -44,7 +44,10 @@ const nameKey = (name: string, sheet: number | '' | undefined): string =>
 
 function unknownFunction(name: string, functions: ReadonlyMap<string, SheetFunction>): string {
   const ours = `${NAMESPACE}.`;
-  if (!name.toUpperCase().startsWith(ours)) return `There is no function or name ${name}.`;
+  if (!name.toUpperCase().startsWith(ours)) {
+    const meant = functions.get(`${ours}${name.toUpperCase()}`);
+    return `There is no function or name ${name}${meant === undefined ? '' : `; ${meant.name} is`}.`;
+  }
   const ids = Array.from(functions.values()).flatMap((one) =>
     one.isOurs ? [one.name.slice(ours.length)] : [],
   );

@@ -161,3 +161,44 @@ describe('a unit', () => {
     expect(kindsWithUnit('MPa')).toEqual(['pressure']);
   });
 });
+
+function unitOf(kind: Kind, symbol: string) {
+  const unit = findUnit(kind, symbol);
+  if (!unit) throw new Error(`${symbol} is no unit of ${kind}`);
+  return unit;
+}
+
+describe('A number that leaves in another unit', () => {
+  it.each([
+    [4.2, 'length', 'mm'],
+    [0.159, 'length', 'in'],
+    [106.68, 'length', 'mm'],
+    [464, 'temperature', '°F'],
+    [0, 'temperature', '°C'],
+    [0.7, 'percent', '%'],
+  ] as const)(
+    '%d of %s in %s comes back as it was written, so that a look-up finds it',
+    (value, kind, symbol) => {
+      const unit = unitOf(kind, symbol);
+      expect(fromSI(toSI(value, unit), unit)).toBe(value);
+    },
+  );
+
+  it('comes back as it was written, whatever thousandth of an inch or millimeter it is', () => {
+    for (const system of SYSTEMS) {
+      const unit = systemUnit('length', system);
+      for (let i = 1; i <= 30_000; i++) expect(fromSI(toSI(i / 1000, unit), unit)).toBe(i / 1000);
+    }
+  });
+
+  it.each([
+    [32, '°F', '°C', 0],
+    [212, '°F', '°C', 100],
+    [72, '°F', '°C', 200 / 9],
+    [-40, '°C', '°F', -40],
+    [-459.67, '°F', 'K', 0],
+  ] as const)('%d %s in %s is the nearest number, not one beside it', (value, from, to, expected) => {
+    const [a, b] = [unitOf('temperature', from), unitOf('temperature', to)];
+    expect(Math.abs(convert(value, a, b) - expected)).toBeLessThanOrEqual(2 ** -52 * Math.abs(expected));
+  });
+});

@@ -1,3 +1,4 @@
+import { fromSI } from '../../core/quantity';
 import { CellError, type CellValue, type Matrix } from '../../cells/value';
 import { anyUnit, dimensionWords, exampleUnit, type AnyUnit } from '../../core/anyUnit';
 import { derived } from '../../core/define';
@@ -174,7 +175,7 @@ function valueOf(
   }
   const slots = Float64Array.from(inputs, ({ si }) => si);
   const si = compile(tree, (name) => inputs.findIndex(({ symbol }) => symbol === name))(slots);
-  const value = (si - target.offset) / target.factor;
+  const value = fromSI(si, target);
   if (!Number.isFinite(value))
     throw new Refusal(
       'has no finite value for these inputs: look for a division by zero, or a root or logarithm of a number that has none',

@@ -2,6 +2,7 @@
  * CONVERT's units. Its codes are the spreadsheet's own; what a code stands for comes from the project's units where
  * these have it, else from the definition that stands beside it.
  */
+import { convert } from '../../core/quantity';
 import { UNITS } from '../../core/units';
 import { ERRORS, raise } from '../values';
 import { strictNumber } from './numbersIn';
@@ -262,7 +263,7 @@ export const CONVERT = plain('CONVERT', 'ftt', (given, from, to) => {
     const target = targets.find(({ kind }) => kind === source.kind);
     if (target === undefined) continue;
     if (from === to) return value;
-    const result = (value * source.factor + source.offset - target.offset) / target.factor;
+    const result = convert(value, source, target);
     return Number.isFinite(result) ? result : raise('#NUM!');
   }
   return ERRORS['#N/A'];

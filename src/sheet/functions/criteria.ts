@@ -45,6 +45,9 @@ function operandOf(text: string, date1904: boolean): Exclude<Scalar, null> {
 function ofScalar(wanted: Exclude<Scalar, null>, operator: string): Criterion {
   const holds = ORDERS[operator] ?? isEqual;
   if (operator === '<>') {
+    // A number kept as text equals its number, and differs from it too: Excel's own values say so.
+    if (typeof wanted === 'number')
+      return (value) => typeof value !== 'number' || holds(compareNumbers(value, wanted));
     const same = ofScalar(wanted, '=');
     return (value) => !same(value);
   }

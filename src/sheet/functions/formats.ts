@@ -17,7 +17,10 @@ export function formatted(value: Scalar, pattern: string, date1904: boolean): st
     if (number === undefined) return bounded(format(pattern, value, OPTIONS));
     if (!isDateFormat(pattern)) return ofNumber(pattern, number);
     if (number < 0 && !ELAPSED.test(pattern)) return raise('#VALUE!');
+    if (saysElapsedTwice(pattern))
+      throw new Keep(`The number format ${pattern} is not known well enough here.`);
     const moved = Math.abs(number) + (date1904 && !ELAPSED.test(pattern) ? DAYS_1904 : 0);
+    if (moved >= END_OF_DATES) return raise('#VALUE!');
     return bounded(`${number < 0 ? '-' : ''}${format(pattern, moved, OPTIONS)}`);
   } catch (error) {
     if (error instanceof Raised || error instanceof Keep || isDateFormat(pattern)) throw error;
@@ -27,6 +30,15 @@ export function formatted(value: Scalar, pattern: string, date1904: boolean): st
 
 /** Hours, minutes or seconds that go on beyond a day, an hour, a minute. */
 const ELAPSED = /\[(?:h+|m+|s+)\]/i;
+/** The first day of the year 10000, as a serial number. */
+const END_OF_DATES = 2_958_466;
+
+/** The library goes back to the hours of a day for an hour that stands by itself behind `[h]`. */
+function saysElapsedTwice(pattern: string): boolean {
+  const bare = pattern.replace(LITERALS, '').toLowerCase();
+  const letter = ELAPSED.exec(bare)?.[0].charAt(1);
+  return letter !== undefined && bare.replace(ELAPSED, '').includes(letter);
+}
 const LITERALS = /"[^"]*"|\\.|_./g;
 const PLAIN_FRACTION = /^[^/]*[#0?] ?[#0?]+\/(?:[#0?]+|\d+)[^/]*$|^[^/#0?]*[#0?]+\/(?:[#0?]+|\d+)[^/]*$/;
 
@@ -40,14 +52,24 @@ function rounded(pattern: string, number: number): number {
   return roundTo(number, places.length + (bare.includes('%') ? 2 : 0) - 3 * (before.length + behind.length));
 }
 
+/** Commas between thousands where something else stands between the digits too. */
+const BROKEN_GROUPS = /[#0?],+[#0?][^.]*[#0?][^#0?,.]+[#0?,]|[#0?][^#0?,.]+[#0?][^.]*[#0?],+[#0?]/;
+
 /** Formats that the library is known to read otherwise than spreadsheets are left alone. */
 function ofNumber(pattern: string, number: number): string {
-  const [section = ''] = pattern.split(';');
+  const sections = pattern.split(';');
+  const [section = '', negative] = sections;
   const bare = section.replace(LITERALS, '');
   const isStrange =
-    (/%.*%/.test(bare) || (bare.includes('/') && (bare !== section || !PLAIN_FRACTION.test(bare)))) &&
+    (/%.*%/.test(bare) ||
+      BROKEN_GROUPS.test(section) ||
+      (bare.includes('/') && (bare !== section || !PLAIN_FRACTION.test(bare)))) &&
     bare !== '';
-  const text = isStrange ? undefined : format(pattern, rounded(pattern, number), OPTIONS);
+  const shown = rounded(pattern, number);
+  // What is below zero keeps its section, also where its digits are all 0.
+  const isLost = number < 0 && shown === 0 && negative !== undefined && !/\[[<>=]/.test(pattern);
+  if (isLost && negative === '') return '';
+  const text = isStrange ? undefined : format(isLost ? negative : pattern, shown, OPTIONS);
   if (text === undefined || /\de[+-]\d/.test(text))
     throw new Keep(`The number format ${pattern} is not known well enough here.`);
   return bounded(text);

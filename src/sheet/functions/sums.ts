@@ -56,6 +56,10 @@ export const sums = [
     });
     return count === 0 ? 0 : product;
   }),
+  inContext('PERCENTOF', 'rr', (context, part, whole) => {
+    const all = sum(numbersIn(context, [whole]));
+    return all === 0 ? raise('#DIV/0!') : sum(numbersIn(context, [part])) / all;
+  }),
   inContext('AVERAGE', '(r)+', (context, ...args) => mean(numbersIn(context, args))),
   inContext('AVERAGEA', '(r)+', (context, ...args) => mean(allNumbersIn(context, args))),
   /** Numbers among the arguments; errors in them do not matter. */

@@ -2,7 +2,7 @@ import { toNumber, toText } from '../coerce';
 import { ArrayValue, Keep, raise, Reference, type Scalar, type Value } from '../values';
 import { CellError } from '../../cells/value';
 import { single } from './numbersIn';
-import { type Context, inContext, plain } from './spec';
+import { type Context, inContext, plain, type SheetFunction } from './spec';
 import { codeOf, charOf } from './windows1252';
 import { hasWildcards, wildcard } from './wildcards';
 
@@ -139,7 +139,7 @@ function counted({ workbook }: Context, text: string): string {
   return text;
 }
 
-export const texts = [
+const characters = [
   plain('LEN', 't', (text) => text.length),
   plain('LEFT', 'tn?', (text, count = 1) => text.slice(0, countOf(count))),
   plain('RIGHT', 'tn?', (text, count = 1) => {
@@ -151,6 +151,28 @@ export const texts = [
     const start = Math.trunc(from) - 1;
     return text.slice(start, start + Math.trunc(count));
   }),
+  plain('REPLACE', 'tnnt', replaceAt),
+  plain('FIND', 'ttn?', (wanted, text, from = 1) => foundAt(text.indexOf(wanted, startIn(text, from)))),
+  plain('SEARCH', 'ttn?', (wanted, text, from = 1) => search(wanted, text, from)),
+];
+
+/** They count bytes where the spreadsheet's language writes two for a character; ASCII has one a character in every language. */
+const ofBytes = characters.map((one): SheetFunction => ({
+  ...one,
+  name: `${one.name}B`,
+  call: (context, args) => {
+    // eslint-disable-next-line no-control-regex
+    if (args.some((arg) => typeof arg === 'string' && /[^\x00-\x7F]/.test(arg)))
+      throw new Keep(
+        `${one.name}B counts by the language of the spreadsheet; ${one.name} counts characters.`,
+      );
+    return one.call(context, args);
+  },
+}));
+
+export const texts = [
+  ...characters,
+  ...ofBytes,
   plain('UPPER', 't', (text) => text.toUpperCase()),
   plain('LOWER', 't', (text) => text.toLowerCase()),
   plain('PROPER', 't', proper),
@@ -170,10 +192,7 @@ export const texts = [
     const count = countOf(times);
     return text.length * count > MOST_CHARACTERS ? raise('#VALUE!') : text.repeat(count);
   }),
-  plain('REPLACE', 'tnnt', replaceAt),
   plain('SUBSTITUTE', 'tttn?', substitute),
-  plain('FIND', 'ttn?', (wanted, text, from = 1) => foundAt(text.indexOf(wanted, startIn(text, from)))),
-  plain('SEARCH', 'ttn?', (wanted, text, from = 1) => search(wanted, text, from)),
   plain('CONCATENATE', '(t)+', (...parts) => concatenate(parts)),
   inContext('CONCAT', '(r)+', (context, ...args) => concatenate(textsOf(context, args))),
   inContext('TEXTJOIN', 'rb(r)+', (context, delimiter, ignoresEmpty, ...args) =>

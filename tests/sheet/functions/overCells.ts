@@ -4,10 +4,10 @@
  */
 import type { CellValue } from '../../../src/cells/value';
 
-/** A1:C4 a list, E1:E2 and F1:F2 what is asked of it, H1:H3 of several kinds, J1:J3 with a tie, K blank; the test puts a spill of 1, 2, 3 into M1. */
+/** A1:C4 a list, E1:E2 and F1:F2 what is asked of it, H1:H3 of several kinds, J1:J3 with a tie, K blank, L a number as text and as itself; the test puts a spill of 1, 2, 3 into M1. */
 export const CELLS: readonly (readonly CellValue[])[] = [
-  ['Part', 'Length', 'Count', null, 'Part', 'Part', null, 'x', null, 5, null],
-  ['bolt', 10, 2, null, 'bolt', 'pin', null, true, null, 5],
+  ['Part', 'Length', 'Count', null, 'Part', 'Part', null, 'x', null, 5, null, '20'],
+  ['bolt', 10, 2, null, 'bolt', 'pin', null, true, null, 5, null, 20],
   ['pin', 20, 4, null, null, null, null, 3, null, 7],
   ['bolt', 30, 6],
 ];
@@ -21,6 +21,9 @@ export const OVER_CELLS: readonly (readonly [formula: string, expected: CellValu
   ['AVERAGEIFS(C2:C4,A2:A4,"bolt")', 4],
   ['MAXIFS(B2:B4,A2:A4,"bolt")', 30],
   ['MINIFS(B2:B4,A2:A4,"bolt")', 10],
+  // A number kept as text is equal to the number for "=", not for "<>", as Excel's own values show.
+  ['COUNTIF(L1:L2,"20")', 2],
+  ['COUNTIF(L1:L2,"<>20")', 1],
   ['DCOUNT(A1:C4,"Length",E1:E2)', 2],
   ['DCOUNTA(A1:C4,"Part",E1:E2)', 2],
   ['DSUM(A1:C4,"Length",E1:E2)', 40],
