@@ -15,6 +15,7 @@ import { FUniver } from '@univerjs/core/facade';
 import {
   BuiltInUIPart,
   CellAlertManagerService,
+  ILayoutService,
   IUIPartsService,
   SetCellEditVisibleOperation,
   SetRangeValuesMutation,
@@ -300,6 +301,11 @@ export class Grid {
     const column = most(places.map((one) => one.column));
     sheet.getRange(row, column).activate();
     sheet.scrollToCell(Math.max(0, row - 3), Math.max(0, column - 2));
+  }
+
+  /** What is typed goes into the selected cell. */
+  focus(): void {
+    this.injector.get(ILayoutService).focus();
   }
 
   redraw(): void {

@@ -55,18 +55,14 @@ export class History {
   }
 }
 
-/** Calls back when a person undoes or redoes an act. */
+/** Calls back when a person undoes or redoes an act, before the grid has finished its own step. */
 export function onStep(injector: Injector, listener: (to: 'back' | 'forth') => void): void {
   injector.get(ICommandService).registerCommand({
     id: STEP,
     type: CommandType.MUTATION,
     handler: (_, params?: { readonly to: 'back' | 'forth' | 'here' }) => {
       const to = params?.to;
-      // The grid has to finish its own step first.
-      if (to === 'back' || to === 'forth')
-        setTimeout(() => {
-          listener(to);
-        });
+      if (to === 'back' || to === 'forth') listener(to);
       return true;
     },
   });

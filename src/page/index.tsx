@@ -4,6 +4,7 @@ import { App } from './App';
 import { CellNote } from './CellNote';
 import { readDecimalSign } from './decimalSign';
 import { Grid, type SheetPlace } from './grid';
+import { GridFocus } from './gridFocus';
 import { loadLocalFonts } from './fonts';
 import { GridHost } from './host';
 import './page.css';
@@ -17,8 +18,15 @@ readDecimalSign();
 
 const cellsElement = document.createElement('div');
 cellsElement.style.height = '100%';
+const gridElement = document.createElement('div');
+gridElement.style.height = '100%';
 
-const grid = new Grid(cellsElement, {
+// Before the grid, which hears keys as early.
+const focus = new GridFocus(gridElement, () => {
+  grid.focus();
+});
+
+const grid: Grid = new Grid(cellsElement, {
   functions: worksheetFunctions,
   note: () => <CellNote host={host} functions={worksheetFunctions} noteOf={noteOf} />,
   dark: prefersDark(),
@@ -39,10 +47,8 @@ const grid = new Grid(cellsElement, {
 onDarkChange((dark) => {
   grid.setDark(dark);
 });
-const gridElement = document.createElement('div');
-gridElement.style.height = '100%';
 gridElement.append(cellsElement, grid.drawings.list);
-const session: Session = new Session(grid, worksheetFunctions);
+const session: Session = new Session(grid, worksheetFunctions, focus);
 const host = new GridHost(grid, worksheetFunctions, session);
 
 const newer = new Newer();

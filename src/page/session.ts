@@ -20,6 +20,7 @@ import { editCell } from './editCell';
 import { fileOf } from './fileOf';
 import { download } from './files';
 import type { Grid, SheetPlace } from './grid';
+import type { GridFocus } from './gridFocus';
 import { History, onStep, type Snapshot } from './history';
 import type { PrintPart } from './PrintDialog';
 import type { PrintWish } from './printed';
@@ -83,9 +84,13 @@ export class Session extends Store<SessionState> {
   private waiting: AbortController | undefined;
   private timer: ReturnType<typeof setTimeout> | undefined;
 
+  /** Acts come one after the other, each on the workbook that the last one left. */
+  private acting: Promise<unknown> = Promise.resolve();
+
   constructor(
     private readonly grid: Grid,
     private readonly functions: readonly WorksheetFunction[],
+    private readonly focus: GridFocus,
   ) {
     super({
       fileName: NEW_FILE,
@@ -101,17 +106,14 @@ export class Session extends Store<SessionState> {
     });
     this.ids = functions.map(({ id }) => id);
     grid.refuses = (command) => {
-      if (this.state.busy) return false;
-      if (this.state.readOnly && !onlyLooks(command)) {
+      if (this.state.readOnly && !this.state.busy && !onlyLooks(command)) {
         this.notify('warning', READ_ONLY);
         return true;
       }
       const acts = actsOf(command.id, command.params, grid.actContext(command.params));
-      if (acts) {
-        void this.change(acts);
-        return true;
-      }
-      return false;
+      if (!acts) return false;
+      void this.change(acts);
+      return true;
     };
     grid.movesCut = ({ sheet, area }) => {
       const to = grid.selected();
@@ -315,37 +317,57 @@ export class Session extends Store<SessionState> {
   /** Changes the structure of the workbook as it stands: all of its parts follow, or nothing is changed. */
   async change(acts: readonly PageAct[]): Promise<void> {
     if (acts.length === 0 || this.state.readOnly) return;
-    const place = this.grid.place();
-    const before = await this.present();
-    let after: Workbook;
-    try {
-      after = acts.reduce((workbook, act) => changed(workbook, act, this.ids), before);
-    } catch (error) {
-      if (!(error instanceof CannotChange)) throw error;
-      this.notify('warning', error.message);
-      return;
-    }
-    this.history.acted({ ...place, workbook: before });
-    const { sheet, area } = this.grid.selected();
-    await this.showChanged({ ...place, ...placeAfter(acts), workbook: after });
-    // Nothing moved: the same cells may be set further.
-    if (acts.every((act) => act.do !== 'addSheet' && isEdit(act))) this.grid.selectArea(sheet, area);
+    await this.act(async () => {
+      const place = this.grid.place();
+      const before = await this.present();
+      let after: Workbook;
+      try {
+        after = acts.reduce((workbook, act) => changed(workbook, act, this.ids), before);
+      } catch (error) {
+        if (!(error instanceof CannotChange)) throw error;
+        this.notify('warning', error.message);
+        return;
+      }
+      this.history.acted({ ...place, workbook: before });
+      const { sheet, area } = this.grid.selected();
+      await this.showChanged({ ...place, ...placeAfter(acts), workbook: after });
+      // Nothing moved: the same cells may be set further.
+      if (acts.every((act) => act.do !== 'addSheet' && isEdit(act))) this.grid.selectArea(sheet, area);
+    });
   }
 
   /** Puts another form of the workbook in place of the present one, as one act that can be taken back. */
   async rework(part: (workbook: Workbook) => Promise<Workbook>): Promise<void> {
-    const place = this.grid.place();
-    const before = await this.present();
-    const after = await part(before);
-    this.history.acted({ ...place, workbook: before });
-    await this.showChanged({ ...place, workbook: after });
+    await this.act(async () => {
+      const place = this.grid.place();
+      const before = await this.present();
+      const after = await part(before);
+      this.history.acted({ ...place, workbook: before });
+      await this.showChanged({ ...place, workbook: after });
+    });
   }
 
   /** Takes back an act, or does it again. */
   private async step(to: 'back' | 'forth'): Promise<void> {
-    const present = { ...this.grid.place(), workbook: await this.present() };
-    const target = to === 'back' ? this.history.back(present) : this.history.forth(present);
-    if (target) await this.showChanged(target);
+    await this.act(async () => {
+      const present = { ...this.grid.place(), workbook: await this.present() };
+      const target = to === 'back' ? this.history.back(present) : this.history.forth(present);
+      if (target) await this.showChanged(target);
+    });
+  }
+
+  /** Keys that are pressed meanwhile go into the cells that the act leaves. */
+  private async act(work: () => Promise<void>): Promise<void> {
+    const release = this.focus.hold();
+    const before = this.acting;
+    const done = (async () => {
+      await before;
+      // The grid has to finish its own step first.
+      await new Promise((resolve) => setTimeout(resolve));
+      await work();
+    })();
+    this.acting = done.catch(() => undefined);
+    await done.finally(release);
   }
 
   private async showChanged({ workbook, sheet, row, column }: Snapshot): Promise<void> {
