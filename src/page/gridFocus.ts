@@ -116,7 +116,7 @@ export class GridFocus {
     while (this.holds === 0) {
       const next = this.kept.shift();
       if (!next) break;
-      this.focusGrid();
+      if (!this.grid.contains(document.activeElement)) this.focusGrid();
       pass(next);
       // The grid ends an entry and moves on behind its own back.
       await new Promise((resolve) => setTimeout(resolve));

@@ -62,6 +62,26 @@ describe('rows', () => {
     await expect.poll(() => cell('B5'), SOON).toEqual(product);
   });
 
+  it('take what is typed before they are there, and a click on a button does not keep the keys', async () => {
+    await tab.select('A2');
+    await insertAbove(2);
+    await page.keyboard.type('7');
+    await page.keyboard.press('Enter');
+    await page.keyboard.type('=A1*5');
+    await page.keyboard.press('Enter');
+    await tab.isAt('A4');
+    await expect.poll(() => cell('A2'), SOON).toEqual({ formula: undefined, value: 7 });
+    // Saving was a click: the keys are the sheet's again.
+    await page.keyboard.type('9');
+    await page.keyboard.press('Enter');
+    await tab.isAt('A5');
+    expect(await cell('A3')).toEqual({ formula: 'A1*5', value: 10 });
+    expect(await cell('A4')).toEqual({ formula: undefined, value: 9 });
+    // Each of them is taken back, and the row with them.
+    for (let steps = 0; steps < 4; steps++) await page.keyboard.press('Control+z');
+    await expect.poll(() => cell('B5'), SOON).toEqual(product);
+  });
+
   it('are deleted, and what needed them says so', async () => {
     await rowMenu(3, 'Delete Selected Row');
     await expect.poll(async () => (await cell('B4'))?.formula, SOON).toBe('A1*#REF!');
