@@ -101,7 +101,7 @@ function Pages({ host, functions }: Props) {
             body: <ShareTab files={excelFiles} before={<SharingWords />} checks={false} />,
           },
           { id: 'check', title: 'Check', body: <CheckTab /> },
-          { id: 'sheets', title: 'Sheets', body: <DesignSheets /> },
+          { id: 'sheets', title: 'Sheets', body: <DesignSheets host={host} /> },
           { id: 'help', title: 'Help', body: <HelpTab host={host} functions={functions} /> },
         ]}
       />

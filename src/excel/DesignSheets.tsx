@@ -1,7 +1,12 @@
 import { Button, Link, makeStyles, Spinner, Text, tokens } from '@fluentui/react-components';
 import { useEffect, useState } from 'react';
+import type { System } from '../core/quantity';
+import type { Section } from '../forms/sections/section';
+import { DesignSections } from '../panel/DesignSections';
+import type { Host } from '../panel/host';
 import { sampleTitle } from '../panel/samples';
 import { designSheetNames, insertDesignSheet } from './designSheets';
+import { makeDesignInExcel, writeDesignInExcel } from './forms';
 import { messageOf, setPanelState } from './panelState';
 
 const useStyles = makeStyles({
@@ -14,11 +19,12 @@ const useStyles = makeStyles({
     paddingBlock: '6px',
     borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
   },
+  heading: { margin: '6px 0 0', fontSize: tokens.fontSizeBase300 },
   hint: { color: tokens.colorNeutralForeground2 },
 });
 
 /** The ready design sheets, each with a button that puts it into the open workbook. */
-export function DesignSheets() {
+export function DesignSheets({ host }: { readonly host: Host }) {
   const styles = useStyles();
   const [names, setNames] = useState<readonly string[]>();
   const [busy, setBusy] = useState<string>();
@@ -43,8 +49,23 @@ export function DesignSheets() {
     }
   };
 
+  const make = async (sections: readonly Section[], system: System) => {
+    setPanelState({ notice: undefined });
+    try {
+      setPanelState({ notice: { intent: 'success', text: await makeDesignInExcel(sections, system) } });
+    } catch (error) {
+      report(error);
+    }
+  };
+
   return (
     <section className={styles.page} aria-label="Design sheets">
+      <h2 className={styles.heading}>Of sections that you choose</h2>
+      <DesignSections
+        make={make}
+        writeHere={(sections, system, at) => writeDesignInExcel(host, sections, system, at)}
+      />
+      <h2 className={styles.heading}>Ready to change</h2>
       <Text className={styles.hint}>
         A design sheet is put behind the sheets of this workbook. Its inputs are yours to change.
       </Text>

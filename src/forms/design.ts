@@ -8,9 +8,11 @@ import { entryRow, quantityOf } from './entries';
 import type { Ground } from './ground';
 import { numberStyle, STYLES, valueFormat } from './looks';
 import { cellName, label } from './names';
-import type { FormPlan } from './plan';
+import { whereItFits } from './fits';
+import type { FormPlan, Place } from './plan';
+import { withFreeNames } from './renamed';
 import { checkRow, knowsStrength, marginRow, resultRows } from './results';
-import { Rows, type HeadText } from './rows';
+import { absolute, Rows, type HeadText } from './rows';
 import { overallFormula, verdictFormula } from './scale';
 import type { Part, Section, SectionInput, Shots, Table, Use, Verdict, Worked } from './sections/section';
 import { heldIn, logNames, logRows, SHOTS_NOTE, soughtIn, takenRow, withItsLogs } from './shotLog';
@@ -30,21 +32,19 @@ export interface HandedOn {
 }
 
 export interface DesignPlan {
+  readonly title: string;
   readonly plan: FormPlan;
   readonly lines: readonly HandedOn[];
 }
 
-/** The ground that a sheet of a new workbook is. */
-const emptyGround = (sheet: string): Ground => ({
-  sheet,
-  filled: () => undefined,
-  locked: () => undefined,
-  hasHeads: () => false,
-  isTaken: () => false,
-  inputs: [],
-  width: () => undefined,
-  lists: { sheet: 'Lists', present: [], free: 0 },
-});
+export interface DesignWish {
+  readonly sections: readonly Section[];
+  /** Of the units cell that the design brings where the sheet has none. */
+  readonly system: System;
+  readonly title?: string;
+}
+
+const TITLE = 'Design sheet';
 
 interface Summed {
   readonly label: string;
@@ -54,19 +54,23 @@ interface Summed {
 
 /** Title, cautions, verdicts of the whole, then section by section inputs and results. */
 export function planDesign(
-  title: string,
-  wanted: readonly Section[],
-  sheet: string,
-  system: System,
+  { sections: wanted, system, title = TITLE }: DesignWish,
+  ground: Ground,
+  at: Place = { row: 0, column: 0 },
 ): DesignPlan {
-  // The verdicts stand above what they sum up, so their cells are known once all is laid out.
   const { sections, fed } = withItsLogs(wanted);
-  const first = new DesignMaker(title, sections, fed, sheet, system, undefined).make();
-  return new DesignMaker(title, sections, fed, sheet, system, first.sums).make();
+  // Formulas of sections are written with the names that they have in a workbook of their own.
+  const free: Ground = { ...ground, isTaken: () => false };
+  const make = (known?: readonly Summed[]) =>
+    new DesignMaker(title, sections, fed, new Rows(free, at, system), known).make();
+  // The verdicts stand above what they sum up, so their cells are known once all is laid out.
+  const { plan, lines } = make(make().sums);
+  const { units } = ground;
+  const joined = new Map(units && [['units', units.name ?? absolute(units.row, units.column)]]);
+  return { plan: withFreeNames(whereItFits(plan, ground, 'design sheet'), ground, joined), lines, title };
 }
 
 class DesignMaker {
-  private readonly rows: Rows;
   private readonly sums: Summed[] = [];
   private readonly lines: HandedOn[] = [];
   /** What stands for a key in formulas. */
@@ -79,14 +83,11 @@ class DesignMaker {
     private readonly sections: readonly Section[],
     /** The keys whose value shots may give. */
     private readonly fed: ReadonlyMap<string, Shots>,
-    sheet: string,
-    private readonly system: System,
+    private readonly rows: Rows,
     private readonly known: readonly Summed[] | undefined,
-  ) {
-    this.rows = new Rows(emptyGround(sheet), { row: 0, column: 0 }, system);
-  }
+  ) {}
 
-  make(): DesignPlan & { readonly sums: readonly Summed[] } {
+  make(): Omit<DesignPlan, 'title'> & { readonly sums: readonly Summed[] } {
     const { rows, sections } = this;
     rows.wide(this.title, STYLES.title, 26);
     rows.wide(
@@ -94,7 +95,7 @@ class DesignMaker {
       STYLES.scenario,
     );
     rows.wide(DEFERS, STYLES.danger);
-    rows.unitsRow();
+    if (!rows.hasUnits) rows.unitsRow();
     rows.heads();
     this.summary();
     for (const { danger } of sections) if (danger !== undefined) rows.wide(danger, STYLES.caution);
@@ -149,7 +150,7 @@ class DesignMaker {
     const kind = quantityOf(input.reading);
     const here = rows.here();
     const called = own.label ?? label(key);
-    const amount = kind === undefined ? first : roundedIn(first, kind, this.system);
+    const amount = kind === undefined ? first : roundedIn(first, kind, rows.system);
     this.texts.set(
       key,
       entryRow(rows, input, parameter, amount, { ...own, label: called, name: this.nameFor(key) }),
@@ -302,13 +303,13 @@ const countOf = (section: Section): Summed[] =>
       : [],
   );
 
-interface Place {
+interface Argument {
   readonly definition: Definition;
   readonly input: AnyInput;
   readonly index: number;
 }
 
-function argumentNamed(definition: Definition, wanted: string): Place {
+function argumentNamed(definition: Definition, wanted: string): Argument {
   const index = inputsOf(definition).findIndex(({ name }) => name === wanted);
   const input = inputsOf(definition)[index];
   if (!input) throw new Error(`${definition.name} has no ${wanted}`);
@@ -316,7 +317,7 @@ function argumentNamed(definition: Definition, wanted: string): Place {
 }
 
 /** The first argument of a function in the section that takes a key: it says what may be typed. */
-function argumentFor(section: Section, key: string): Place {
+function argumentFor(section: Section, key: string): Argument {
   const like = section.inputs[key]?.like;
   if (like) return argumentNamed(findDefinition(like[0]), like[1]);
   for (const part of section.parts) {

@@ -1,15 +1,15 @@
-import { cellAddress } from '../cells/address';
 import { NAMESPACE } from '../cells/namespace';
 import { inputsOf, takesRange, type AnyInput, type Definition } from '../core/define';
 import type { System } from '../core/quantity';
 import { DEFERS } from '../derive/help';
 import { wordsOf } from '../derive/words';
+import { whereItFits } from './fits';
 import { entryRow, followingRow, joinedRow, listRows, quantityOf } from './entries';
 import { givenIn, type Given } from './given';
 import type { Ground, KnownInput } from './ground';
 import { STYLES } from './looks';
 import { cellName, label } from './names';
-import { CannotWrite, type FormPlan, type Place } from './plan';
+import type { FormPlan, Place } from './plan';
 import { cautionRow, checkRow, knowsStrength, marginRow, resultRows, sourceRow } from './results';
 import { Rows } from './rows';
 import { hasUnits, systemSign } from './units';
@@ -32,28 +32,7 @@ export function planForm(definition: Definition, ground: Ground, wanted: FormOpt
   const system = ground.units?.system ?? wanted.system ?? 'in';
   const options = { ...wanted, given: givenIn(definition, wanted.given, system) };
   const plan = formAt(definition, ground, options, options.at);
-  const { area } = plan;
-  const locked = ground.locked(area);
-  if (locked)
-    throw new CannotWrite(
-      `The sheet "${ground.sheet}" is protected and ${at(locked)} is locked: unprotect it in the program that protected it, or write the form to another sheet.`,
-    );
-  const filled = ground.filled(area);
-  if (!filled) return plan;
-  const height = area.bottom - area.top;
-  for (let row = options.at.row + 1; ; row++) {
-    const moved = { ...area, top: row, bottom: row + height };
-    const taken = ground.filled(moved);
-    if (taken) {
-      row = taken.row;
-      continue;
-    }
-    const instead = { row, column: options.at.column };
-    throw new CannotWrite(
-      `The form needs ${at({ row: area.top, column: area.left })}:${at({ row: area.bottom, column: area.right })} of "${ground.sheet}", where ${at(filled)} is not empty. It fits at ${at(instead)}.`,
-      instead,
-    );
-  }
+  return whereItFits(plan, ground, 'form');
 }
 
 /** An input of a function, and the cell of the workbook that it could be. */
@@ -69,8 +48,6 @@ export function joinable(definition: Definition, ground: Ground): readonly Joina
     return known ? [{ input: input.name, known }] : [];
   });
 }
-
-const at = ({ row, column }: Place): string => cellAddress(row, column);
 
 function formAt(definition: Definition, ground: Ground, options: FormOptions, place: Place): FormPlan {
   const rows = new Rows(ground, place, options.system ?? 'in');

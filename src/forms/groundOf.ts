@@ -18,7 +18,6 @@ export function groundOf(workbook: Workbook, sheetName: string): Ground {
   const named = namedCells(workbook);
   const taken = new Set(workbook.names.map(({ name }) => name.toLowerCase()));
   const units = unitsOf(sheet, named);
-  const lists = workbook.sheets.find(({ name }) => name === LISTS);
   const cellAt = cellFinder(sheet);
   return {
     sheet: sheet.name,
@@ -35,11 +34,26 @@ export function groundOf(workbook: Workbook, sheetName: string): Ground {
     isTaken: (name) => taken.has(name.toLowerCase()),
     inputs: named,
     width: (column) => widthOf(sheet, column),
-    lists: {
-      sheet: LISTS,
-      present: lists ? listsOn(lists) : [],
-      free: lists ? lists.cells.reduce((most, cell) => Math.max(most, cell.column + 1), 0) : 0,
-    },
+    lists: listsIn(workbook),
+  };
+}
+
+/** The ground that a sheet is which the workbook, where there is one, does not have yet; its name gets a number where it is taken. */
+export function newGround(wanted: string, workbook?: Workbook): Ground {
+  const has = (sheet: string) =>
+    workbook?.sheets.some(({ name }) => name.toLowerCase() === sheet.toLowerCase()) ?? false;
+  let sheet = wanted;
+  for (let n = 2; has(sheet); n++) sheet = `${wanted} ${n}`;
+  const taken = new Set(workbook?.names.map(({ name }) => name.toLowerCase()));
+  return {
+    sheet,
+    filled: () => undefined,
+    locked: () => undefined,
+    hasHeads: () => false,
+    isTaken: (name) => taken.has(name.toLowerCase()),
+    inputs: [],
+    width: () => undefined,
+    lists: listsIn(workbook),
   };
 }
 
@@ -117,6 +131,15 @@ function widthOf(sheet: Sheet, column: number): number | undefined {
   const isUsed = sheet.cells.some((cell) => cell.column === column && cell.value !== null);
   const run = sheet.columns.find(({ first, last }) => column >= first && column <= last);
   return isUsed ? (run?.width ?? sheet.defaultColumnWidth) : undefined;
+}
+
+function listsIn(workbook: Workbook | undefined): Ground['lists'] {
+  const sheet = workbook?.sheets.find(({ name }) => name === LISTS);
+  return {
+    sheet: LISTS,
+    present: sheet ? listsOn(sheet) : [],
+    free: sheet ? sheet.cells.reduce((most, cell) => Math.max(most, cell.column + 1), 0) : 0,
+  };
 }
 
 function listsOn(sheet: Sheet): Ground['lists']['present'] {

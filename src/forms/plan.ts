@@ -59,6 +59,26 @@ export interface FormPlan {
   readonly lists: readonly PlannedList[];
 }
 
+/** A sheet that is to be made before its plan is written: how it is seen and printed. */
+export interface NewSheet {
+  readonly name: string;
+  readonly tabColor?: string;
+  /** Rows that stay in view; the last of them stands at the top of every page. */
+  readonly frozen?: number;
+  readonly landscape?: boolean;
+  /** Inches. */
+  readonly margins: { readonly side: number; readonly top: number; readonly bottom: number };
+}
+
+/** In the codes of the format: file, sheet, page of pages. */
+export const FOOTER = { left: '&F', center: '&A', right: 'Page &P of &N' } as const;
+
+/** Plans that belong together, and the sheets that are new for them. */
+export interface DesignPlans {
+  readonly sheets: readonly NewSheet[];
+  readonly plans: readonly FormPlan[];
+}
+
 /** The form cannot be written there; nothing was changed. One sentence for a person. */
 export class CannotWrite extends Error {
   override readonly name = 'CannotWrite';

@@ -18,14 +18,26 @@ export async function writeForm(
   plan: FormPlan,
   functions: readonly WorksheetFunction[],
 ): Promise<Workbook> {
-  const sheet = workbook.sheets.find(({ name }) => name === plan.sheet);
-  if (!sheet) throw new Error(`The workbook has no sheet "${plan.sheet}"`);
+  return writePlans(workbook, [plan], functions);
+}
+
+/** The same with several plans, which may refer to one another. */
+export async function writePlans(
+  workbook: Workbook,
+  plans: readonly FormPlan[],
+  functions: readonly WorksheetFunction[],
+): Promise<Workbook> {
   const known = knownFunctions(functions.map(({ id }) => id));
-  const written = addToSheet(workbook, additionOf(plan, sheet, workbook), known);
-  const results = (await recalculate(written, functions)).filter(
-    (one) => one.sheet === plan.sheet && areaContains(plan.area, one.row, one.column),
+  const written = plans.reduce((before, plan) => {
+    const sheet = before.sheets.find(({ name }) => name === plan.sheet);
+    if (!sheet) throw new Error(`The workbook has no sheet "${plan.sheet}"`);
+    return addToSheet(before, additionOf(plan, sheet, before), known);
+  }, workbook);
+  const results = (await recalculate(written, functions)).filter((one) =>
+    plans.some(({ sheet, area }) => one.sheet === sheet && areaContains(area, one.row, one.column)),
   );
-  return addToSheet(written, { sheet: plan.sheet, changes: results }, known);
+  const [first] = plans;
+  return first ? addToSheet(written, { sheet: first.sheet, changes: results }, known) : written;
 }
 
 function additionOf(plan: FormPlan, sheet: Sheet, workbook: Workbook) {

@@ -12,6 +12,8 @@ import {
 import { useEffect, useState } from 'react';
 import { SYSTEMS, type System } from '../core/quantity';
 import type { Section } from '../forms/sections/section';
+import type { FormOutcome, Place } from './host';
+import { WriteButton } from './WriteButton';
 
 const useStyles = makeStyles({
   part: { display: 'flex', flexDirection: 'column', gap: '8px', alignItems: 'flex-start' },
@@ -20,10 +22,16 @@ const useStyles = makeStyles({
 
 interface Props {
   readonly make: (sections: readonly Section[], system: System) => Promise<void>;
+  /** Writes them into the sheet in front, where the host can. */
+  readonly writeHere?: (
+    sections: readonly Section[],
+    system: System,
+    at: Place | undefined,
+  ) => Promise<FormOutcome>;
 }
 
 /** A design sheet of the sections that a person chooses, in the order of the job. */
-export function DesignSections({ make }: Props) {
+export function DesignSections({ make, writeHere }: Props) {
   const styles = useStyles();
   const [all, setAll] = useState<readonly Section[]>([]);
   const [chosen, choose] = useState<ReadonlySet<string>>(new Set());
@@ -36,13 +44,11 @@ export function DesignSections({ make }: Props) {
     });
   }, []);
 
+  const wanted = all.filter(({ id }) => chosen.has(id));
   const run = async () => {
     setBusy(true);
     try {
-      await make(
-        all.filter(({ id }) => chosen.has(id)),
-        system,
-      );
+      await make(wanted, system);
     } finally {
       setBusy(false);
     }
@@ -86,6 +92,13 @@ export function DesignSections({ make }: Props) {
         <Button disabled={chosen.size === 0} onClick={() => void run()}>
           Make the design sheet
         </Button>
+      )}
+      {writeHere && !busy && (
+        <WriteButton
+          what="design sheet"
+          disabled={chosen.size === 0}
+          write={(at) => writeHere(wanted, system, at)}
+        />
       )}
     </div>
   );

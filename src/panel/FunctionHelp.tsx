@@ -4,10 +4,10 @@ import { helpPage } from '../call/helpPage';
 import { NAMESPACE } from '../cells/namespace';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { signature } from '../derive/words';
-import { FormButton } from './FormButton';
 import type { Host } from './host';
 import { useSeparator } from './useSeparator';
 import { definitionOf } from './work/calls';
+import { WriteButton } from './WriteButton';
 
 const useStyles = makeStyles({
   help: { flexGrow: 1, minHeight: 0, overflowY: 'auto', padding: '8px 16px 16px' },
@@ -43,6 +43,7 @@ export function FunctionHelp({ host, fn, onBack, onInsert }: Props) {
   const styles = useStyles();
   const separator = useSeparator(host);
   const name = `${NAMESPACE}.${fn.id}`;
+  const writeForm = host.writeForm?.bind(host);
   return (
     <article className={styles.help} aria-label={name}>
       <Button className={styles.back} appearance="transparent" size="small" onClick={onBack}>
@@ -68,8 +69,8 @@ export function FunctionHelp({ host, fn, onBack, onInsert }: Props) {
       >
         Insert at the selected cell
       </Button>
-      {host.writeForm && definitionOf(fn) && (
-        <FormButton key={fn.id} fn={fn} write={host.writeForm.bind(host)} />
+      {writeForm && definitionOf(fn) && (
+        <WriteButton key={fn.id} what="form" write={(at) => writeForm(fn, at)} />
       )}
       <h3 className={styles.heading}>Arguments</h3>
       <dl className={styles.arguments}>

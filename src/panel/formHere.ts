@@ -32,20 +32,27 @@ export async function writeFormHere(
   const definition = catalogue.find(({ name }) => name === (aliasOf ?? id));
   const selection = await host.readSelection();
   if (!definition || !selection) throw new Error('Select the cell where the form is to begin.');
-  const [{ planForm }, { groundOf }, { CannotWrite }, workbook, given] = await Promise.all([
+  const [{ planForm }, { groundOf }, workbook, given] = await Promise.all([
     import('../forms/form'),
     import('../forms/groundOf'),
-    import('../forms/plan'),
     writer.read(),
     examples(),
   ]);
-  const at = wanted ?? { row: selection.row, column: selection.column };
+  return outcomeOf(() =>
+    writer.write(
+      planForm(definition, groundOf(workbook, selection.sheet), {
+        at: wanted ?? { row: selection.row, column: selection.column },
+        given: given[definition.name] ?? {},
+      }),
+    ),
+  );
+}
+
+/** What became of it, in words, and another place where the wanted one is filled. */
+export async function outcomeOf(write: () => Promise<string>): Promise<FormOutcome> {
+  const { CannotWrite } = await import('../forms/plan');
   try {
-    const plan = planForm(definition, groundOf(workbook, selection.sheet), {
-      at,
-      given: given[definition.name] ?? {},
-    });
-    return { says: await writer.write(plan) };
+    return { says: await write() };
   } catch (error) {
     if (!(error instanceof CannotWrite)) throw error;
     const { message: says, instead } = error;

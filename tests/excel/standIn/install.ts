@@ -63,8 +63,9 @@ export const installStandIn = (
   OBJECTS.push('charts', 'series', 'axes', 'title', 'tables', 'legend', 'categoryAxis', 'valueAxis');
   OBJECTS.push('iterativeCalculation', 'dataValidation', 'names', 'borders');
   OBJECTS.push('conditionalFormats', 'custom', 'rule');
+  OBJECTS.push('freezePanes', 'pageLayout', 'headersFooters', 'defaultForAllPages');
   const METHODS =
-    /^(get[A-Z]|add$|insert|activate$|calculate$|delete$|clear$|merge$|select$|autofit|set[A-Z]|unprotect$)/;
+    /^(get[A-Z]|add$|insert|activate$|calculate$|delete$|clear$|merge$|select$|autofit|freeze|set[A-Z]|unprotect$)/;
   const listeners: Record<string, Set<() => unknown>> = {};
   const lacks = new Set<string>();
   const settings: Record<string, unknown> = {};

@@ -10,13 +10,6 @@ const HORIZONTAL: Readonly<Record<string, Horizontal>> = {
   Right: 'right',
 };
 const VERTICAL = { Top: 'top', Center: 'center', Bottom: 'bottom' } as const;
-const EDGES: Readonly<Record<string, Side>> = {
-  EdgeTop: 'top',
-  EdgeRight: 'right',
-  EdgeBottom: 'bottom',
-  EdgeLeft: 'left',
-};
-
 const oneOf = <T>(known: Readonly<Record<string, T>>, given: string): T => {
   const found = known[given];
   if (found === undefined) throw new Refused('InvalidArgument', `${given} is not known here.`);
@@ -39,7 +32,7 @@ export class StandInFormat {
     this.font = new StandInFont(range);
     this.fill = new StandInFill(range);
     this.protection = new StandInLock(range);
-    this.borders = { getItem: (edge) => new StandInBorder(range, oneOf(EDGES, edge)) };
+    this.borders = { getItem: (edge) => new StandInBorder(range, edge) };
   }
 
   set columnWidth(points: number) {
@@ -135,20 +128,47 @@ class StandInLock {
   }
 }
 
+/** A line around a range, or between its cells, where it is drawn on both that it lies between. */
 class StandInBorder {
-  constructor(
-    private readonly range: StandInRange,
-    private readonly side: Side,
-  ) {}
+  private readonly lines: readonly (readonly [StandInRange, Side])[];
+
+  constructor(range: StandInRange, edge: string) {
+    const { rowCount: rows, columnCount: columns } = range;
+    const part = (row: number, column: number, down: number, across: number): StandInRange => {
+      if (down === 0 || across === 0) throw new Refused('InvalidArgument', `The range has no line ${edge}.`);
+      return range.worksheet.getRangeByIndexes(
+        range.rowIndex + row,
+        range.columnIndex + column,
+        down,
+        across,
+      );
+    };
+    const edges: Readonly<Record<string, () => readonly (readonly [StandInRange, Side])[]>> = {
+      EdgeTop: () => [[part(0, 0, 1, columns), 'top']],
+      EdgeRight: () => [[part(0, columns - 1, rows, 1), 'right']],
+      EdgeBottom: () => [[part(rows - 1, 0, 1, columns), 'bottom']],
+      EdgeLeft: () => [[part(0, 0, rows, 1), 'left']],
+      InsideHorizontal: () => [
+        [part(0, 0, rows - 1, columns), 'bottom'],
+        [part(1, 0, rows - 1, columns), 'top'],
+      ],
+      InsideVertical: () => [
+        [part(0, 0, rows, columns - 1), 'right'],
+        [part(0, 1, rows, columns - 1), 'left'],
+      ],
+    };
+    this.lines = oneOf(edges, edge)();
+  }
 
   private set(change: { line?: LineStyle; color?: string }): void {
-    this.range.dress((before) => {
-      const borders: Borders = {
-        ...before.borders,
-        [this.side]: { line: 'thin', ...before.borders?.[this.side], ...change },
-      };
-      return { borders };
-    });
+    for (const [range, side] of this.lines)
+      range.dress((before) => {
+        const borders: Borders = {
+          ...before.borders,
+          [side]: { line: 'thin', ...before.borders?.[side], ...change },
+        };
+        return { borders };
+      });
   }
 
   set style(style: string) {

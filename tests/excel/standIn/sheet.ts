@@ -1,4 +1,4 @@
-import { areaAddress, cellAddress } from '../../../src/cells/address';
+import { areaAddress, cellAddress, columnLetters } from '../../../src/cells/address';
 import { CellError, type CellValue } from '../../../src/cells/value';
 import type {
   CellDescription,
@@ -8,6 +8,8 @@ import type {
   ValidationDescription,
 } from '../../../src/package/description';
 import type { Cell, Sheet } from '../../../src/package/model';
+import { POINTS_PER_CHARACTER } from '../../../src/excel/writeDesignSheets';
+import { StandInPages } from './pages';
 import { StandInCharts, StandInTables } from './charts';
 import { StandInRange } from './range';
 import { checkFormula, isTypedCall, Refused, typedText } from './typed';
@@ -35,6 +37,11 @@ export class StandInSheet {
   conditions: ConditionDescription[] = [];
   readonly widths = new Map<number, number>();
   readonly heights = new Map<number, number>();
+  showGridlines = true;
+  tabColor = '';
+  readonly pageLayout: StandInPages;
+  frozenRows = 0;
+  readonly freezePanes = { freezeRows: (rows: number) => (this.frozenRows = rows) };
   readonly charts = new StandInCharts();
   readonly tables = new StandInTables();
   readonly visibility = 'Visible';
@@ -45,6 +52,7 @@ export class StandInSheet {
     readonly id: string,
   ) {
     this.protection = new StandInProtection(book);
+    this.pageLayout = new StandInPages(book);
   }
 
   put(row: number, column: number, content: Content): void {
@@ -116,6 +124,13 @@ export class StandInSheet {
     const sheet = {
       name: this.name,
       cells,
+      gridlines: this.showGridlines,
+      ...(this.tabColor !== '' && { tabColor: this.tabColor }),
+      ...(this.frozenRows > 0 && { freeze: `A${this.frozenRows + 1}` }),
+      ...(this.pageLayout.isSet && { print: this.pageLayout.describe() }),
+      columns: Object.fromEntries(
+        [...this.widths].map(([column, points]) => [columnLetters(column), points / POINTS_PER_CHARACTER]),
+      ),
       merges: [...this.merges],
       conditions: this.conditions,
       rows: Object.fromEntries([...this.heights].map(([row, points]) => [row + 1, points])),

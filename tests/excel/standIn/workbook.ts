@@ -28,6 +28,9 @@ export class StandInWorkbook {
   /** How often everything was recalculated by command. */
   fullCalculations = 0;
   isStale = false;
+  /** Of the batches that it was sent, in characters. */
+  readonly sizes: number[] = [];
+  hasPrinter = true;
   /** Files that were opened as new workbooks. */
   readonly created: Uint8Array[] = [];
   /** What the names of the workbook stand for. */
@@ -72,6 +75,7 @@ export class StandInWorkbook {
   /** Carries out one batch, as Excel does at a sync. */
   async execute(steps: readonly Step[]): Promise<Reply> {
     const loaded: { from: number; name: string; value: unknown }[] = [];
+    this.sizes.push(JSON.stringify(steps).length);
     try {
       if (this.isEditing && steps.length > 0)
         throw new Refused('InvalidOperationInCellEditMode', 'Excel is in cell-editing mode.');

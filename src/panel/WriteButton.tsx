@@ -1,6 +1,5 @@
 import { Button, makeStyles, Spinner, Text, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
-import type { WorksheetFunction } from '../call/worksheetFunction';
 import type { FormOutcome, Place } from './host';
 
 const useStyles = makeStyles({
@@ -9,12 +8,14 @@ const useStyles = makeStyles({
 });
 
 interface Props {
-  readonly fn: WorksheetFunction;
-  readonly write: (fn: WorksheetFunction, at?: Place) => Promise<FormOutcome>;
+  /** What is written, in one word: `form`. */
+  readonly what: string;
+  readonly write: (at?: Place) => Promise<FormOutcome>;
+  readonly disabled?: boolean;
 }
 
-/** Writes a function as a form; where its cells are filled, asks whether another place will do. */
-export function FormButton({ fn, write }: Props) {
+/** Writes something at the selected cell; where cells are filled, asks whether another place will do. */
+export function WriteButton({ what, write, disabled = false }: Props) {
   const styles = useStyles();
   const [busy, setBusy] = useState(false);
   const [outcome, setOutcome] = useState<FormOutcome>();
@@ -22,9 +23,11 @@ export function FormButton({ fn, write }: Props) {
     setBusy(true);
     setOutcome(undefined);
     try {
-      setOutcome(await write(fn, at));
+      setOutcome(await write(at));
     } catch (error) {
-      setOutcome({ says: `No form was written. ${error instanceof Error ? error.message : String(error)}` });
+      setOutcome({
+        says: `No ${what} was written. ${error instanceof Error ? error.message : String(error)}`,
+      });
     } finally {
       setBusy(false);
     }
@@ -33,9 +36,11 @@ export function FormButton({ fn, write }: Props) {
   return (
     <div className={styles.form}>
       {busy ? (
-        <Spinner size="small" label="Writing the form" />
+        <Spinner size="small" label={`Writing the ${what}`} />
       ) : (
-        <Button onClick={() => void run()}>Write a form at the selected cell</Button>
+        <Button disabled={disabled} onClick={() => void run()}>
+          Write a {what} at the selected cell
+        </Button>
       )}
       <Text className={styles.says} role="status">
         {outcome?.says}

@@ -1,0 +1,204 @@
+/// <reference types="office-js" />
+import { areaAddress, type Area } from '../cells/address';
+import { absoluteArea } from '../forms/groundOf';
+import {
+  FOOTER,
+  type DesignPlans,
+  type FormPlan,
+  type NewSheet,
+  type PlannedCell,
+  type PlannedList,
+  type PlannedRule,
+} from '../forms/plan';
+import { SCALE } from '../forms/scale';
+import { dress } from './dress';
+import { lookAreas } from './lookAreas';
+import { messageOf } from './panelState';
+import { POINTS_PER_CHARACTER, typedFormulaOf } from './writeDesignSheets';
+
+/** Whether this Excel takes back what an add-in wrote, in one step; one that does not forgets all earlier steps as well. */
+export const canUndo = (): boolean => Office.context.requirements.isSetSupported('ExcelApi', '1.20');
+
+/**
+ * Writes plans into the open workbook, on new sheets and on sheets that it has. All that changes it is one step to undo,
+ * and where Excel refuses a part of it, nothing is written and the message says what. Gives what is to be said of pages that could not
+ * be set up for printing, which some Excel without a printer refuse.
+ */
+export const writePlans = ({ sheets, plans }: DesignPlans): Promise<string> =>
+  run(async (context) => {
+    const { workbook } = context;
+    const isNew = new Set(sheets.map(({ name }) => name));
+    const present = plans
+      .filter(({ sheet }) => !isNew.has(sheet))
+      .map((plan) => ({ plan, rows: readHeights(workbook.worksheets.getItem(plan.sheet), plan) }));
+    workbook.worksheets.load('items/name');
+    await context.sync();
+
+    for (const sheet of sheets) addSheet(workbook, sheet);
+    for (const plan of plans) {
+      const target = workbook.worksheets.getItem(plan.sheet);
+      writePlan(workbook, target, plan);
+      const known = present.find((one) => one.plan === plan);
+      if (known) {
+        for (const { format, points } of known.rows) if (format.rowHeight < points) format.rowHeight = points;
+      } else setHeights(target, plan);
+    }
+    const [first] = plans;
+    if (first) {
+      const target = workbook.worksheets.getItem(first.sheet);
+      target.activate();
+      target.getRangeByIndexes(first.area.top, first.area.left, 1, 1).select();
+    }
+    await context.sync();
+    if (sheets.length === 0) return '';
+    for (const sheet of sheets) setUpPages(workbook.worksheets.getItem(sheet.name), sheet);
+    try {
+      await context.sync();
+      return '';
+    } catch (error) {
+      return `Excel refused to set up its pages for printing: ${messageOf(error)}`;
+    }
+  });
+
+/** Several syncs are one step to undo where Excel knows of such groups. */
+const run = <T>(batch: (context: Excel.RequestContext) => Promise<T>): Promise<T> =>
+  canUndo() ? Excel.run({ mergeUndoGroup: true } as Excel.RunOptions, batch) : Excel.run(batch);
+
+function readHeights(sheet: Excel.Worksheet, { heights }: FormPlan) {
+  return heights.map(({ row, points }) => {
+    const { format } = sheet.getRangeByIndexes(row, 0, 1, 1);
+    format.load('rowHeight');
+    return { format, points };
+  });
+}
+
+/** Rows of one height that follow one another, at once. */
+function setHeights(sheet: Excel.Worksheet, { heights }: FormPlan): void {
+  for (let from = 0, to = 0; from < heights.length; from = to) {
+    const first = heights[from];
+    if (!first) return;
+    for (to = from + 1; heights[to]?.points === first.points && heights[to]?.row === first.row + to - from;)
+      to++;
+    sheet.getRangeByIndexes(first.row, 0, to - from, 1).format.rowHeight = first.points;
+  }
+}
+
+function writePlan(workbook: Excel.Workbook, sheet: Excel.Worksheet, plan: FormPlan): void {
+  // A cell is joined with others before it is filled: joining forgets what stands in the others.
+  for (const area of plan.merges) rangeOf(sheet, area).merge(false);
+  // The format comes first: it decides whether Excel takes what is typed for a text, a number or a day.
+  for (const { area, look } of lookAreas(plan.cells))
+    dress(rangeOf(sheet, area), look, area.bottom - area.top + 1, area.right - area.left + 1);
+  // Before the formulas that use them: a formula with a name that is not there shows #NAME? until it is entered again.
+  for (const { name, area } of plan.names) workbook.names.add(name, rangeOf(sheet, area));
+  writeContents(sheet, plan);
+  for (const { column, characters } of plan.widths)
+    sheet.getRangeByIndexes(0, column, 1, 1).format.columnWidth = characters * POINTS_PER_CHARACTER;
+  writeLists(workbook, plan.lists);
+  for (const rule of plan.rules) writeRule(sheet, rule);
+  for (const area of plan.verdicts) colorVerdict(rangeOf(sheet, area), area);
+}
+
+const rangeOf = (sheet: Excel.Worksheet, { top, left, bottom, right }: Area): Excel.Range =>
+  sheet.getRangeByIndexes(top, left, bottom - top + 1, right - left + 1);
+
+/** All at once: Excel leaves alone where null stands. */
+function writeContents(sheet: Excel.Worksheet, { area, cells }: FormPlan): void {
+  const { top, left, bottom, right } = area;
+  const contents = Array.from({ length: bottom - top + 1 }, () =>
+    Array<string | number | null>(right - left + 1).fill(null),
+  );
+  for (const cell of cells) {
+    const line = contents[cell.row - top];
+    if (line) line[cell.column - left] = contentOf(cell);
+  }
+  rangeOf(sheet, area).formulas = contents;
+}
+
+function contentOf({ value, formula, look }: PlannedCell): string | number | null {
+  if (formula !== undefined) return typedFormulaOf(formula);
+  const isTyped = typeof value === 'string' && look.numberFormat !== '@';
+  return isTyped ? `'${value}` : (value ?? null);
+}
+
+/** Long lists stand on a sheet of their own, each in a column, as texts. */
+function writeLists(workbook: Excel.Workbook, lists: readonly PlannedList[]): void {
+  const present = new Set(workbook.worksheets.items.map(({ name }) => name.toLowerCase()));
+  for (const { sheet: name, column, title, words } of lists) {
+    const isThere = present.has(name.toLowerCase());
+    const sheet = isThere ? workbook.worksheets.getItem(name) : workbook.worksheets.add(name);
+    present.add(name.toLowerCase());
+    const range = sheet.getRangeByIndexes(0, column, words.length + 1, 1);
+    range.numberFormat = [title, ...words].map(() => ['@']);
+    range.values = [title, ...words].map((word) => [word]);
+    range.format.columnWidth = LIST_WIDTH * POINTS_PER_CHARACTER;
+  }
+}
+
+const LIST_WIDTH = 24;
+
+function writeRule(sheet: Excel.Worksheet, { row, column, takes, strict, title, text }: PlannedRule): void {
+  const { dataValidation } = sheet.getRangeByIndexes(row, column, 1, 1);
+  dataValidation.rule =
+    'accepts' in takes
+      ? { custom: { formula: `=${takes.accepts}` } }
+      : {
+          // Excel reads the words between commas in every country.
+          list: {
+            inCellDropDown: true,
+            source: 'words' in takes ? takes.words.join(',') : `=${takes.cells}`,
+          },
+        };
+  dataValidation.errorAlert = { showAlert: true, style: strict ? 'Stop' : 'Warning', title, message: text };
+}
+
+/** The cells of a verdict take the color of its word. */
+function colorVerdict(range: Excel.Range, area: Area): void {
+  const first = absoluteArea({ ...area, bottom: area.top, right: area.left });
+  for (const [word, { font, fill }] of SCALE) {
+    const { custom } = range.conditionalFormats.add('Custom');
+    custom.rule.formula = `=${first}="${word}"`;
+    custom.format.font.color = font.color;
+    custom.format.fill.color = fill;
+  }
+}
+
+function addSheet({ worksheets }: Excel.Workbook, { name, tabColor, frozen }: NewSheet): void {
+  const sheet = worksheets.add(name);
+  sheet.showGridlines = false;
+  if (tabColor !== undefined) sheet.tabColor = tabColor;
+  if (frozen !== undefined) sheet.freezePanes.freezeRows(frozen);
+}
+
+const POINTS_PER_INCH = 72;
+
+/** As files have it: Letter, a page wide, the heads on every page. */
+function setUpPages({ pageLayout }: Excel.Worksheet, { frozen, landscape, margins }: NewSheet): void {
+  pageLayout.paperSize = 'Letter';
+  pageLayout.orientation = landscape ? 'Landscape' : 'Portrait';
+  pageLayout.zoom = { horizontalFitToPages: 1 };
+  pageLayout.leftMargin = pageLayout.rightMargin = margins.side * POINTS_PER_INCH;
+  pageLayout.topMargin = margins.top * POINTS_PER_INCH;
+  pageLayout.bottomMargin = margins.bottom * POINTS_PER_INCH;
+  if (frozen !== undefined) pageLayout.setPrintTitleRows(`$${frozen}:$${frozen}`);
+  const { defaultForAllPages } = pageLayout.headersFooters;
+  defaultForAllPages.leftFooter = FOOTER.left;
+  defaultForAllPages.centerFooter = FOOTER.center;
+  defaultForAllPages.rightFooter = FOOTER.right;
+}
+
+/** What to say of a form, or of a design, that was written at a cell. */
+export const writtenText = (what: string, { sheet, area }: FormPlan): string =>
+  `The ${what} stands at ${areaAddress(area)} of ${sheet}. ${
+    canUndo()
+      ? 'One step of undo takes it back.'
+      : 'This Excel cannot undo what an add-in writes: to be rid of it, delete its rows and its names.'
+  }`;
+
+/** What to say of a design on sheets of its own. */
+export const addedText = ({ sheets }: DesignPlans): string =>
+  `Made: ${sheets.map(({ name }) => name).join(', ')}. ${
+    canUndo()
+      ? 'One step of undo takes them back.'
+      : 'This Excel cannot undo what an add-in writes: to be rid of them, delete the sheets and their names.'
+  }`;
