@@ -33,6 +33,8 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/browser/**'],
     testTimeout: 30_000,
-    setupFiles: ['tests/support/chance.ts'],
+    setupFiles: ['tests/support/chance.ts', 'tests/support/leaveNothing.ts'],
+    // Files share a process, so that the catalogue is read once and not once for each: reading took longer than testing.
+    isolate: false,
   },
 });
