@@ -123,7 +123,7 @@ export const toSI = (value: number, u: Unit): number => value * u.factor + u.off
 
 /** Some steps of a double's last digit: what multiplying by a unit's factor and dividing by another's can add. */
 const NOISE = 4 * Number.EPSILON;
-const PLACES = 1e8;
+const PLACES = 1e10;
 
 /** The decimal number that a conversion missed by its rounding alone: 4.2 mm, not 4.199999999999999, so that a look-up finds it. */
 function settled(value: number, size: number): number {

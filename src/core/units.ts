@@ -101,7 +101,7 @@ export const UNITS = {
     unit('ksi', (1e3 * POUND_FORCE) / INCH ** 2),
     unit('Mpsi', (1e6 * POUND_FORCE) / INCH ** 2),
     unit('atm', 101325),
-    unit('kgf/cm²', GRAVITY / 1e-4, 'kgf/cm2', 'kgf/cm^2'),
+    unit('kgf/cm²', GRAVITY / 1e-4, 'kgf/cm2', 'kgf/cm^2', 'kg/cm²', 'kg/cm2'),
   ],
   reciprocalPressure: [unit('1/psi', INCH ** 2 / POUND_FORCE), unit('1/MPa', 1e-6, 'mm²/N'), unit('1/Pa', 1)],
   torque: [

@@ -1,6 +1,7 @@
 import { boundsOf, inBounds } from '../core/amount';
 import { inputsOf, type AnyInput, type Definition } from '../core/define';
 import { quantityText } from '../core/format';
+import { rangeInSystem } from './words';
 import { fromSI, SYSTEMS, systemUnit, toSI, type System } from '../core/quantity';
 
 /** What is to be said of a value outside of the range that is usual in this trade. */
@@ -19,8 +20,7 @@ export function unusual({ reading }: AnyInput, value: unknown, system: System): 
   const { kind } = reading;
   const bounds = boundsOf({ min: reading.usual[0], max: reading.usual[1] }, kind);
   if (inBounds(value, bounds)) return undefined;
-  const [low, high] = [bounds.low, bounds.high].map((si) => quantityText(si, kind, system));
-  const usually = `usually ${low ?? ''} to ${high ?? ''}`;
+  const usually = `usually ${rangeInSystem(reading.usual, kind, system)}`;
   const other = SYSTEMS.find((one) => one !== system) ?? system;
   const [unit, otherUnit] = [systemUnit(kind, system), systemUnit(kind, other)];
   const fits = unit !== otherUnit && inBounds(toSI(fromSI(value, unit), otherUnit), bounds);

@@ -9,7 +9,7 @@ import {
   type Source,
 } from '../core/define';
 import { numberText, quantityText, withUnit } from '../core/format';
-import { fromSI, KINDS, SYSTEMS, systemUnit, type Kind } from '../core/quantity';
+import { fromSI, KINDS, SYSTEMS, systemUnit, type Kind, type System } from '../core/quantity';
 import { readQuantity } from '../core/readQuantity';
 import type { Unit } from '../core/units';
 
@@ -208,13 +208,15 @@ function limitText(si: number, kind: Kind): string {
 
 /** `0.04 to 5.9 in or 1 to 150 mm`. */
 function rangeText(range: readonly [Amount, Amount], kind: Kind): string {
+  return [...new Set(SYSTEMS.map((system) => rangeInSystem(range, kind, system)))].join(' or ');
+}
+
+/** `1 to 150 mm`: two digits tell a range that is a habit, not a limit. */
+export function rangeInSystem(range: readonly [Amount, Amount], kind: Kind, system: System): string {
   const [low, high] = range.map((amount) => amountSI(amount, kind)) as [number, number];
-  const texts = SYSTEMS.map((system) => {
-    const unit = readableUnit(high, kind, systemUnit(kind, system));
-    const number = (si: number): string => numberText(Number(fromSI(si, unit).toPrecision(2)));
-    return `${number(low)} to ${withUnit(number(high), unit.symbol)}`;
-  });
-  return [...new Set(texts)].join(' or ');
+  const unit = readableUnit(high, kind, systemUnit(kind, system));
+  const number = (si: number): string => numberText(Number(fromSI(si, unit).toPrecision(2)));
+  return `${number(low)} to ${withUnit(number(high), unit.symbol)}`;
 }
 
 export const SOURCE_KINDS: Readonly<Record<Source['kind'], string>> = {

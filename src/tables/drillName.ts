@@ -44,7 +44,7 @@ export function findDrill(given: string, system: System = 'in'): Drill {
   const written = read(given, system);
   const drill = written && drillOf(written);
   if (drill) return drill;
-  throw new UnknownName('drill', given, nearest(given, written));
+  throw new UnknownName('drill', given, nearest(given, written, system));
 }
 
 /** The drill of a number that is no text: a diameter in the units of the call, where it cannot be a numbered drill as well. */
@@ -61,7 +61,7 @@ export function findDrilled(given: string, system: System): { readonly diameter:
   if (written && 'diameter' in written && written.diameter > 0) return written;
   const drill = written && drillOf(written);
   if (drill) return drill;
-  throw new UnknownName('drill', given, nearest(given, written));
+  throw new UnknownName('drill', given, nearest(given, written, system));
 }
 
 function drillOf(written: Written): Drill | undefined {
@@ -74,9 +74,11 @@ function drillOf(written: Written): Drill | undefined {
 const byDistance = (diameter: number): Drill[] =>
   [...DRILLS].sort((a, b) => Math.abs(a.diameter - diameter) - Math.abs(b.diameter - diameter));
 
-const nearest = (given: string, written: Written | undefined): string[] =>
-  written && 'diameter' in written
-    ? byDistance(written.diameter)
-        .slice(0, 3)
-        .map(({ name }) => name)
-    : nearestNames(given, [...byName.keys()]);
+function nearest(given: string, written: Written | undefined, system: System): string[] {
+  if (!written || 'name' in written) return nearestNames(given, [...byName.keys()]);
+  // "3.3" in a sheet of inches: perhaps the drill of 3.3 mm was meant.
+  const other = read(given, system === 'in' ? 'mm' : 'in');
+  const meant = other && drillOf(other);
+  const drills = [...(meant ? [meant] : []), ...byDistance(written.diameter)];
+  return [...new Set(drills.map(({ name }) => name))].slice(0, 3);
+}

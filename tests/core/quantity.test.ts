@@ -172,6 +172,7 @@ describe('A number that leaves in another unit', () => {
   it.each([
     [4.2, 'length', 'mm'],
     [0.159, 'length', 'in'],
+    [3.785411784, 'volume', 'gal'],
     [106.68, 'length', 'mm'],
     [464, 'temperature', '°F'],
     [0, 'temperature', '°C'],

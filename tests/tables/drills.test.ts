@@ -103,6 +103,8 @@ describe('drill names as people write them', () => {
     ['#81', '#80'],
     ['5.05 mm', '5.1 mm'],
     ['0.2', '#8'],
+    ['3.3', '3.3 mm'],
+    ['5.5', '5.5 mm'],
     ['AB', 'A'],
   ])('%s is answered with the nearest, among them %s', (given, near) => {
     expect(() => findDrill(given)).toThrow(UnknownName);
