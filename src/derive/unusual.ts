@@ -14,8 +14,13 @@ export interface Unusual {
 export const unusualText = (input: AnyInput, value: unknown, system: System): string | undefined =>
   unusual(input, value, system)?.says;
 
-/** The value is in SI. */
-export function unusual({ reading }: AnyInput, value: unknown, system: System): Unusual | undefined {
+/** The value is in SI; only of a plain number it may be asked whether its unit is as meant. */
+export function unusual(
+  { reading }: AnyInput,
+  value: unknown,
+  system: System,
+  isPlain = true,
+): Unusual | undefined {
   if (reading.as !== 'quantity' || !reading.usual || typeof value !== 'number') return undefined;
   const { kind } = reading;
   const bounds = boundsOf({ min: reading.usual[0], max: reading.usual[1] }, kind);
@@ -23,7 +28,7 @@ export function unusual({ reading }: AnyInput, value: unknown, system: System): 
   const usually = `usually ${rangeInSystem(reading.usual, kind, system)}`;
   const other = SYSTEMS.find((one) => one !== system) ?? system;
   const [unit, otherUnit] = [systemUnit(kind, system), systemUnit(kind, other)];
-  const fits = unit !== otherUnit && inBounds(toSI(fromSI(value, unit), otherUnit), bounds);
+  const fits = isPlain && unit !== otherUnit && inBounds(toSI(fromSI(value, unit), otherUnit), bounds);
   return fits
     ? {
         says: `${usually}; the number would be usual in ${otherUnit.symbol}: is the unit as meant?`,

@@ -126,6 +126,8 @@ function differing(
   now: CalculatedWorkbook,
 ): Omit<ChangedResult, 'because'>[] {
   const stored = cellFinder(sheet);
+  // A file that another program made holds no results yet: none of them is another one.
+  if ((stored(row, column)?.value ?? null) === null) return [];
   const area = now.spill(sheet, row, column) ?? { top: row, left: column, bottom: row, right: column };
   const changed: Omit<ChangedResult, 'because'>[] = [];
   for (let r = area.top; r <= area.bottom; r++) {
@@ -205,7 +207,7 @@ function blankInputs({ id, args, argTexts }: CellCall): string[] {
 /** Of the inputs of one place, what SHOW.CHECK would say of each. */
 function unusualInputs(
   definition: Definition,
-  { args, argTexts, id }: CellCall,
+  { argTexts, id }: CellCall,
   read: ReadCall,
   row: number,
   column: number,
@@ -216,18 +218,35 @@ function unusualInputs(
   } catch {
     return [];
   }
+  const values = valuesSoFar(read, row, column);
   return inputsOf(definition).flatMap((input, i) => {
     const { reading } = input;
-    const cell = args[i] ? cellAt(args[i], row, column) : undefined;
-    if (reading.as !== 'quantity' || typeof cell !== 'number') return [];
-    const si = toSI(cell, systemUnit(reading.kind, system));
-    const found = unusual(input, si, system);
-    if (!found) return [];
+    const cells = read.args[i];
+    const cell = cells && cellAt(cells, row, column);
+    if (reading.as !== 'quantity' || cell === undefined || isBlank(cell)) return [];
+    // Behind an argument that is refused, a plain number says as much: perhaps both are in the other units.
+    const isPlain = typeof cell === 'number';
+    const unread =
+      isPlain && reading.kind !== 'percent' ? toSI(cell, systemUnit(reading.kind, system)) : undefined;
+    const si = values[i] ?? unread;
+    const found = unusual(input, si, system, isPlain);
+    if (!found || typeof si !== 'number') return [];
     const given = quantityText(si, reading.kind, system);
     const text = argTexts[i] ?? '';
-    const from = Number.isNaN(Number(text)) ? ` (${text})` : '';
+    const from = isPlain && Number.isNaN(Number(text)) ? ` (${text})` : '';
     return [{ ...found, says: `${id}, ${input.name} ${given}${from}: ${found.says}` }];
   });
+}
+
+/** The arguments of a place up to the first that is refused. */
+function valuesSoFar(read: ReadCall, row: number, column: number): readonly unknown[] {
+  const values: unknown[] = [];
+  try {
+    read.into(values, row, column);
+  } catch {
+    // What is refused says so in its cell.
+  }
+  return values;
 }
 
 function definitionIfAny(id: string): Definition | undefined {

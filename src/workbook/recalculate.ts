@@ -39,7 +39,7 @@ export function recalculate(
     const book = new Book(contentOf(workbook, anew), functions);
     book.calculate(limits);
     const results = workbook.sheets.map((_, sheet) => sheetResults(book, workbook, sheet));
-    const changed = results.map((ofSheet) => new Set(ofSheet.filter((one) => one.changed).map(placeKey)));
+    const changed = results.map((ofSheet) => new Set(ofSheet.filter(wasStored).map(placeKey)));
     const reasons = basisReasons(
       workbook,
       book,
@@ -48,11 +48,15 @@ export function recalculate(
     );
     resolve(
       results.flatMap((ofSheet, sheet) =>
-        ofSheet.map((one) => ({ ...one, because: one.changed ? reasons({ ...one, sheet }) : [] })),
+        ofSheet.map((one) => ({ ...one, because: wasStored(one) ? reasons({ ...one, sheet }) : [] })),
       ),
     );
   });
 }
+
+/** A result that the file held is another one now; one that it did not hold has no reason. */
+const wasStored = ({ changed, before }: Omit<FormulaResult, 'because'>): boolean =>
+  changed && before !== null;
 
 const placeKey = ({ row, column }: Pick<CellPlace, 'row' | 'column'>): string => `${row} ${column}`;
 

@@ -64,6 +64,36 @@ describe('the check of a workbook', () => {
     expect(none).toEqual([]);
   });
 
+  it('takes the fraction of a cell in percent as SHOW.CHECK does', async () => {
+    const { outside } = await check({
+      B1: 0.75,
+      B2: 0.9,
+      A1: { formula: 'MOLD.TAP.DRILL("M6",B1,"mm")' },
+      A2: { formula: 'MOLD.TAP.DRILL("M6",B2,"mm")' },
+    });
+    expect(outside.map(({ cell, says }) => [cell, says])).toContainEqual([
+      'A2',
+      'TAP.DRILL, percent 90% (B2): usually 50 to 85%',
+    ]);
+    expect(outside.map(({ cell }) => cell)).not.toContain('A1');
+  });
+
+  it('looks at a quantity in text too, whose unit is as meant', async () => {
+    const { outside, otherUnits } = await check({ A1: { formula: 'MOLD.SPRING.RATE("0.08 mm",10,8,"mm")' } });
+    expect(outside.map(({ says }) => says)).toContain('SPRING.RATE, wire 0.08 mm: usually 0.1 to 16 mm');
+    expect(otherUnits).toEqual([]);
+  });
+
+  it('calls no result another one where the file held none', async () => {
+    const bare = newWorkbook({
+      sheets: [{ name: 'Sheet', cells: { A1: { formula: 'MOLD.TAP.DRILL("M6")' } } }],
+    });
+    const saved = readWorkbook(saveWorkbook(bare, []), ids);
+    expect(checkWorkbook(saved, worksheetFunctions).changed).toEqual([]);
+    const [result] = await recalculate(saved, worksheetFunctions);
+    expect(result).toMatchObject({ changed: true, because: [] });
+  });
+
   it('tells a friction of 0 as SHOW.CHECK does', async () => {
     const { outside, otherUnits } = await check({ A1: { formula: 'MOLD.SEAT.FORCE(2000,5,0)' } });
     expect(outside.map(({ says }) => says)).toContain('SEAT.FORCE, friction 0: usually 0.05 to 0.6');
