@@ -2,7 +2,7 @@ import type { WorksheetFunction } from '../call/worksheetFunction';
 import type { System } from '../core/quantity';
 import type { Section } from '../forms/sections/section';
 import { outcomeOf, writeFormHere } from '../panel/formHere';
-import type { FormOutcome, Host, Place } from '../panel/host';
+import type { FormInputs, FormOutcome, Host, Place } from '../panel/host';
 import { readOpenWorkbook } from './files';
 
 /** Writes a function as a form into the sheet in front of Excel. */
@@ -10,15 +10,21 @@ export async function writeFormInExcel(
   host: Host,
   fn: WorksheetFunction,
   at: Place | undefined,
+  inputs: FormInputs | undefined,
 ): Promise<FormOutcome> {
   const { writePlans, writtenText } = await import('./writePlans');
-  return writeFormHere(host, fn, at, {
-    read: readOpenWorkbook,
-    write: async (plan) => {
-      await writePlans({ sheets: [], plans: [plan] });
-      return writtenText('form', plan);
+  return writeFormHere(
+    host,
+    fn,
+    { at, inputs },
+    {
+      read: readOpenWorkbook,
+      write: async (plan) => {
+        await writePlans({ sheets: [], plans: [plan] });
+        return writtenText('form', plan);
+      },
     },
-  });
+  );
 }
 
 /** Makes sheets of a design behind those of the workbook; gives what is to be said of it. */
@@ -53,6 +59,6 @@ export async function writeDesignInExcel(
     const ground = groundOf(workbook, selection.sheet);
     const { plan } = planDesign({ sections, system }, ground, { row, column });
     await writePlans({ sheets: [], plans: [plan] });
-    return writtenText('design sheet', plan);
+    return { says: writtenText('design sheet', plan) };
   });
 }

@@ -6,6 +6,7 @@ import { OWN_WHAT_IF } from '../derive/excelWords';
 import type {
   CellInput,
   CellView,
+  FormInputs,
   FormOutcome,
   Host,
   Place,
@@ -146,9 +147,9 @@ export class ExcelHost implements Host {
   }
 
   /** Forms are for the few: what writes them is loaded with the first. */
-  async writeForm(fn: WorksheetFunction, at?: Place): Promise<FormOutcome> {
+  async writeForm(fn: WorksheetFunction, at?: Place, inputs?: FormInputs): Promise<FormOutcome> {
     const { writeFormInExcel } = await import('./forms');
-    return writeFormInExcel(this, fn, at);
+    return writeFormInExcel(this, fn, at, inputs);
   }
 
   readSeparator(): Promise<Separator> {

@@ -4,6 +4,7 @@ import type {
   CellInput,
   CellTrace,
   CellView,
+  FormInputs,
   FormOutcome,
   Host,
   Place,
@@ -15,6 +16,7 @@ import { WorkbookCopy } from '../whatif/copy';
 import { editCell } from './editCell';
 import type { Grid } from './grid';
 import { KeptWhatIfs, type Desk } from './keptWhatIfs';
+import { PageVariants } from './variants';
 
 /** Pixels; room for a label of several words on two lines. */
 const TABLE_COLUMN = 130;
@@ -23,6 +25,7 @@ const TABLE_HEADING = 38;
 /** The page's grid, as the panel sees it. */
 export class GridHost implements Host {
   readonly kept: KeptWhatIfs;
+  readonly variants: PageVariants;
 
   constructor(
     private readonly grid: Grid,
@@ -33,21 +36,27 @@ export class GridHost implements Host {
     } & Desk,
   ) {
     this.kept = new KeptWhatIfs(grid, functions, sheets);
+    this.variants = new PageVariants(grid, functions, sheets);
   }
 
   /** Forms are for the few: what writes them is loaded with the first. */
-  async writeForm(fn: WorksheetFunction, at?: Place): Promise<FormOutcome> {
+  async writeForm(fn: WorksheetFunction, at?: Place, inputs?: FormInputs): Promise<FormOutcome> {
     const [{ writeFormHere }, { writeForm }] = await Promise.all([
       import('../panel/formHere'),
       import('../forms/write'),
     ]);
-    return writeFormHere(this, fn, at, {
-      read: () => this.sheets.present(),
-      write: async (plan) => {
-        await this.sheets.rework((workbook) => writeForm(workbook, plan, this.functions));
-        return `Written at ${areaAddress(plan.area)} of ${plan.sheet}. Undo takes all of it back.`;
+    return writeFormHere(
+      this,
+      fn,
+      { at, inputs },
+      {
+        read: () => this.sheets.present(),
+        write: async (plan) => {
+          await this.sheets.rework((workbook) => writeForm(workbook, plan, this.functions));
+          return `Written at ${areaAddress(plan.area)} of ${plan.sheet}. Undo takes all of it back.`;
+        },
       },
-    });
+    );
   }
 
   readSelection(): Promise<Range | undefined> {

@@ -70,7 +70,7 @@ export function FunctionHelp({ host, fn, onBack, onInsert }: Props) {
         Insert at the selected cell
       </Button>
       {writeForm && definitionOf(fn) && (
-        <WriteButton key={fn.id} what="form" write={(at) => writeForm(fn, at)} />
+        <WriteButton key={fn.id} what="form" write={(at, inputs) => writeForm(fn, at, inputs)} />
       )}
       <h3 className={styles.heading}>Arguments</h3>
       <dl className={styles.arguments}>

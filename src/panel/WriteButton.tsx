@@ -1,6 +1,6 @@
 import { Button, makeStyles, Spinner, Text, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
-import type { FormOutcome, Place } from './host';
+import type { FormInputs, FormOutcome, Place } from './host';
 
 const useStyles = makeStyles({
   form: { display: 'flex', flexDirection: 'column', alignItems: 'flex-start', gap: '6px', marginTop: '8px' },
@@ -10,20 +10,20 @@ const useStyles = makeStyles({
 interface Props {
   /** What is written, in one word: `form`. */
   readonly what: string;
-  readonly write: (at?: Place) => Promise<FormOutcome>;
+  readonly write: (at?: Place, inputs?: FormInputs) => Promise<FormOutcome>;
   readonly disabled?: boolean;
 }
 
-/** Writes something at the selected cell; where cells are filled, asks whether another place will do. */
+/** Writes something at the selected cell; where cells are filled, asks whether another place will do, and whether to share inputs. */
 export function WriteButton({ what, write, disabled = false }: Props) {
   const styles = useStyles();
   const [busy, setBusy] = useState(false);
   const [outcome, setOutcome] = useState<FormOutcome>();
-  const run = async (at?: Place) => {
+  const run = async (at?: Place, inputs?: FormInputs) => {
     setBusy(true);
     setOutcome(undefined);
     try {
-      setOutcome(await write(at));
+      setOutcome(await write(at, inputs));
     } catch (error) {
       setOutcome({
         says: `No ${what} was written. ${error instanceof Error ? error.message : String(error)}`,
@@ -32,7 +32,7 @@ export function WriteButton({ what, write, disabled = false }: Props) {
       setBusy(false);
     }
   };
-  const instead = outcome?.instead;
+  const { instead, couldShare } = outcome ?? {};
   return (
     <div className={styles.form}>
       {busy ? (
@@ -46,6 +46,14 @@ export function WriteButton({ what, write, disabled = false }: Props) {
         {outcome?.says}
       </Text>
       {instead && !busy && <Button onClick={() => void run(instead)}>Write it at {instead.called}</Button>}
+      {couldShare && !busy && (
+        <>
+          <Button appearance="primary" onClick={() => void run(couldShare, 'shared')}>
+            Share them
+          </Button>
+          <Button onClick={() => void run(couldShare, 'own')}>Cells of its own</Button>
+        </>
+      )}
     </div>
   );
 }

@@ -3,6 +3,7 @@ import type { Range, WorkbookCells } from '../workbook/cells';
 import type { CellRef } from '../whatif/plan';
 import type { KeptWhatIf } from '../whatif/kept';
 import type { Outcome, RunOptions, TrialCells } from '../whatif/run';
+import type { Variants } from '../whatif/variants/read';
 
 export type { CellInput, CellView, Range } from '../workbook/cells';
 
@@ -32,10 +33,16 @@ export interface Place {
   readonly column: number;
 }
 
-/** What became of a form, and where it would fit where it was not written. */
+/** Whether a form takes its inputs from cells that the workbook has already, or brings its own. */
+export type FormInputs = 'shared' | 'own';
+
+/** What became of a form; where it was not written, what is to be decided first. */
 export interface FormOutcome {
   readonly says: string;
+  /** Where it would fit. */
   readonly instead?: Place & { readonly called: string };
+  /** There are inputs that it could share; where it is to stand. */
+  readonly couldShare?: Place;
 }
 
 /** What a cell's formula reads and what reads it, as the host's calculation knows it. */
@@ -63,6 +70,19 @@ export interface KeptState {
   readonly isOld: boolean;
 }
 
+/** Named sets of inputs, side by side on a sheet of the workbook. Each change is one act that can be taken back. */
+export interface VariantsHost {
+  /** Undefined where the workbook has none. */
+  read(): Variants | undefined;
+  begin(inputs: readonly CellRef[], results: readonly CellRef[]): Promise<void>;
+  /** Keeps the present values of the inputs under a name. */
+  add(name: string): Promise<void>;
+  /** Puts the values of a variant into the design. */
+  apply(name: string): Promise<void>;
+  /** Works the results of all variants out again. */
+  again(): Promise<void>;
+}
+
 /** The workbook that the panel stands beside, as much of it as the panel needs. */
 export interface Host extends WorkbookCells {
   /** Where the workbook lies, to tell it from others; needed where values may be tried in the workbook itself. */
@@ -85,7 +105,7 @@ export interface Host extends WorkbookCells {
   /** Makes cells of text, so that nothing typed there becomes a date. */
   formatAsText?(range: Range): Promise<void>;
   /** Writes a function as a form at the selected cell, or at another place of its sheet. */
-  writeForm?(fn: WorksheetFunction, at?: Place): Promise<FormOutcome>;
+  writeForm?(fn: WorksheetFunction, at?: Place, inputs?: FormInputs): Promise<FormOutcome>;
   /** What people type between arguments, where it may be another sign than the comma. */
   readSeparator?(): Promise<Separator>;
   /** What the program's own tools for it make of our functions, where that is to be known before a what-if. */
@@ -98,4 +118,6 @@ export interface Host extends WorkbookCells {
   select?(range: Range): void;
   /** Where the host can write a sheet with charts. */
   readonly kept?: KeptHost;
+  /** Where the host can write a sheet of variants. */
+  readonly variants?: VariantsHost;
 }

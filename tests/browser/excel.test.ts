@@ -316,6 +316,8 @@ describe('the tabs of Excel alone', () => {
     await desk.page.screenshot({ path: 'reports/excel-form-320.png' });
     expect(await faultsIn(desk)).toEqual([]);
     await button(/^Write it at F/).click();
+    await desk.page.getByText(/The workbook has .* already\. Shared, one cell serves all/).waitFor();
+    await button('Cells of its own').click();
     await desk.page.getByText(/The form stands at F/).waitFor();
     expect(desk.workbook.names.has('seat_force_2')).toBe(true);
     await button('← All functions').click();

@@ -10,13 +10,8 @@ import { knownFunctions } from '../../src/package/spelling';
 import { changeStructure } from '../../src/package/structure';
 import { recalculate } from '../../src/workbook/recalculate';
 import { readCells } from '../../src/whatif/plan';
-import {
-  applyChanges,
-  beginVariants,
-  presentChanges,
-  readVariants,
-  resultChanges,
-} from '../../src/whatif/variants';
+import { applyChanges, beginVariants, presentChanges, resultChanges } from '../../src/whatif/variants';
+import { readVariants } from '../../src/whatif/variants/read';
 
 const ids = worksheetFunctions.map(({ id }) => id);
 const put = async (workbook: Workbook, changes: readonly CellChange[]): Promise<Workbook> => {

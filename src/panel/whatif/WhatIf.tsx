@@ -22,6 +22,7 @@ import { deskOf, nowText, type DeskState, type InputDraft, type Mode, type WhatI
 import { KeptList } from './KeptList';
 import { OutcomeView } from './OutcomeView';
 import { SolutionView } from './SolutionView';
+import { VariantsPart } from './VariantsPart';
 
 const useStyles = makeStyles({
   view: { height: '100%', overflowY: 'auto', boxSizing: 'border-box', padding: '12px 16px 24px' },
@@ -55,6 +56,7 @@ const useStyles = makeStyles({
 const INTRO: Readonly<Record<Mode, string>> = {
   table: 'Try other values in one or two cells and tabulate what the workbook gives for them.',
   solve: 'Find the value of one cell at which another one shows the number you want.',
+  variants: 'Keep named sets of inputs side by side on a sheet of the workbook, with what each gives.',
 };
 
 /** Variations of the workbook: a table and a chart of them, or the value at which a cell meets a target. */
@@ -62,10 +64,7 @@ export function WhatIf({ host }: { readonly host: Host }) {
   const styles = useStyles();
   const desk = deskOf(host);
   const state = useSyncExternalStore(desk.subscribe, () => desk.state);
-  const { mode, inputs, progress, outcome, solution } = state;
-  // What is said of an outcome stands by its buttons.
-  const shows = mode === 'table' ? outcome : solution;
-  const shownInputs = mode === 'solve' ? inputs.slice(0, 1) : inputs;
+  const { mode } = state;
   return (
     <section className={styles.view} aria-label="What if" tabIndex={0}>
       <Torn desk={desk} state={state} />
@@ -81,10 +80,29 @@ export function WhatIf({ host }: { readonly host: Host }) {
       >
         <Tab value="table">Table</Tab>
         <Tab value="solve">Solve</Tab>
+        {host.variants && <Tab value="variants">Variants</Tab>}
       </TabList>
       <p className={styles.intro}>
         {INTRO[mode]} {host.ownWhatIf}
       </p>
+      {mode === 'variants' ? (
+        host.variants && <VariantsPart host={host} variants={host.variants} />
+      ) : (
+        <Trials desk={desk} state={state} />
+      )}
+    </section>
+  );
+}
+
+/** What is varied, read and found. */
+function Trials({ desk, state }: Part) {
+  const styles = useStyles();
+  const { mode, inputs, progress, outcome, solution } = state;
+  // What is said of an outcome stands by its buttons.
+  const shows = mode === 'table' ? outcome : solution;
+  const shownInputs = mode === 'solve' ? inputs.slice(0, 1) : inputs;
+  return (
+    <>
       <form
         className={styles.form}
         onSubmit={(event) => {
@@ -142,7 +160,7 @@ export function WhatIf({ host }: { readonly host: Host }) {
       {mode === 'solve' && solution && (
         <SolutionView desk={desk} solution={solution} messages={<Messages state={state} />} />
       )}
-    </section>
+    </>
   );
 }
 

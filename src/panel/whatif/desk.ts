@@ -17,7 +17,7 @@ import type { Host, KeptState, Range } from '../host';
 import { Store } from '../store';
 import { journalOf, type KeptJournal } from './journal';
 
-export type Mode = 'table' | 'solve';
+export type Mode = 'table' | 'solve' | 'variants';
 
 /** A cell to vary, as far as it is filled in. */
 export interface InputDraft {
@@ -388,13 +388,13 @@ function cellsIn(read: string, sheet: string): CellRef[] {
   }
 }
 
-const rangeText = ({ sheet, row, column, rows, columns }: Range): string => {
+export const rangeText = ({ sheet, row, column, rows, columns }: Range): string => {
   const area = areaAddress({ top: row, left: column, bottom: row + rows - 1, right: column + columns - 1 });
   const [, end] = area.split(':');
   return `${cellText({ sheet, row, column })}${end === undefined ? '' : `:${end}`}`;
 };
 
-function messageOf(error: unknown): string {
+export function messageOf(error: unknown): string {
   if (error instanceof Refusal || error instanceof NotPutBack) return error.message;
   return error instanceof Error ? error.message : String(error);
 }

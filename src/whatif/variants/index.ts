@@ -1,13 +1,13 @@
 /** Named sets of inputs side by side on the sheet "Variants": what each was set to, what the design gives for it. */
 import type { WorksheetFunction } from '../../call/worksheetFunction';
 import { cellAddress } from '../../cells/address';
-import { readReference, referenceText } from '../../cells/reference';
+import { referenceText } from '../../cells/reference';
 import { CellError, type CellValue } from '../../cells/value';
 import { Refusal } from '../../core/refusal';
 import { addSheets } from '../../package/author';
 import type { CellChange } from '../../package/changes';
 import type { CellDescription, ConditionDescription } from '../../package/description';
-import { cellFinder, type Workbook } from '../../package/model';
+import type { Workbook } from '../../package/model';
 import { Book } from '../../sheet/book';
 import type { Limits } from '../../sheet/budget';
 import { contentOf } from '../../workbook/content';
@@ -16,76 +16,14 @@ import { headingOf, type Heading } from '../heading';
 import { STYLES, verdictColors } from '../kept/looks';
 import { cellText, isSameName, type CellRef } from '../plan';
 import { holdInputs } from '../run';
+import { inputRow, isSheet, missingIn, NAMES, NOW, readVariants, SHEET, UNIT, type Variants } from './read';
 
-export const SHEET = 'Variants';
-/** Columns before the variants: name, cell, unit, the design as it is. */
-const UNIT = 2;
-const NOW = 3;
-/** Rows above the first input: title, note, names. */
-const NAMES = 3;
 const ROOM = 12;
 /** Wide enough for words such as a metal's name. */
 const COLUMN = 18;
 
-export interface Variant {
-  readonly name: string;
-  /** In the order of the inputs; null where none was given. */
-  readonly values: readonly CellValue[];
-}
-
-export interface Variants {
-  readonly inputs: readonly (CellRef & { readonly label: string; readonly unit: string })[];
-  readonly results: readonly CellRef[];
-  readonly variants: readonly Variant[];
-}
-
-/** The labels of the inputs that a variant leaves out. */
-export const missingIn = ({ inputs }: Variants, { values }: Variant): readonly string[] =>
-  inputs.flatMap(({ label }, at) => ((values[at] ?? '') === '' ? [label] : []));
-
-const isSheet = ({ name }: { readonly name: string }): boolean => isSameName(name, SHEET);
-const inputRow = (at: number): number => NAMES + 1 + at;
 /** A line between inputs and results. */
 const resultRow = (inputs: number, at: number): number => NAMES + 2 + inputs + at;
-
-/**
- * Undefined where the workbook has none. The sheet is read as it stands: names and values may be typed over. `look` says
- * what its cells hold where that is newer than the workbook.
- */
-export function readVariants(
-  workbook: Workbook,
-  look?: (row: number, column: number) => CellValue,
-): Variants | undefined {
-  const sheet = workbook.sheets.find(isSheet);
-  if (!sheet) return undefined;
-  const cells = (kind: string): CellRef[] => {
-    const found: (CellRef | undefined)[] = [];
-    for (const { name, formula } of workbook.names) {
-      const [, number] = new RegExp(`^variants\\.${kind}\\.(\\d+)$`, 'i').exec(name) ?? [];
-      const place = readReference(formula);
-      if (number !== undefined && place)
-        found[Number(number) - 1] = { sheet: place.sheet, row: place.area.top, column: place.area.left };
-    }
-    return found.filter((one) => one !== undefined);
-  };
-  const [places, results] = [cells('input'), cells('result')];
-  if (places.length === 0) return undefined;
-  const find = cellFinder(sheet);
-  const value = look ?? ((row: number, column: number): CellValue => find(row, column)?.value ?? null);
-  const text = (row: number, column: number): string => String(value(row, column) ?? '');
-  const inputs = places.map((cell, at) => ({
-    ...cell,
-    label: text(inputRow(at), 0),
-    unit: text(inputRow(at), UNIT),
-  }));
-  const variants: Variant[] = [];
-  for (let column = NOW + 1; value(NAMES, column) !== null && value(NAMES, column) !== ''; column++)
-    variants.push({
-      name: String(value(NAMES, column)),
-      values: inputs.map((_, at) => value(inputRow(at), column)),
-    });
-  return { inputs, results, variants };
-}
 
 /** The workbook with a sheet for variants of these inputs, which has none yet. */
 export async function beginVariants(

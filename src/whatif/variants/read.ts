@@ -1,0 +1,68 @@
+/** The variants of a workbook, as its sheet "Variants" has them. */
+import { readReference } from '../../cells/reference';
+import type { CellValue } from '../../cells/value';
+import { cellFinder, type Workbook } from '../../package/model';
+import { isSameName, type CellRef } from '../plan';
+
+export const SHEET = 'Variants';
+/** Columns before the variants: name, cell, unit, the design as it is. */
+export const UNIT = 2;
+export const NOW = 3;
+/** Rows above the first input: title, note, names. */
+export const NAMES = 3;
+export interface Variant {
+  readonly name: string;
+  /** In the order of the inputs; null where none was given. */
+  readonly values: readonly CellValue[];
+}
+
+export interface Variants {
+  readonly inputs: readonly (CellRef & { readonly label: string; readonly unit: string })[];
+  readonly results: readonly CellRef[];
+  readonly variants: readonly Variant[];
+}
+
+/** The labels of the inputs that a variant leaves out. */
+export const missingIn = ({ inputs }: Variants, { values }: Variant): readonly string[] =>
+  inputs.flatMap(({ label }, at) => ((values[at] ?? '') === '' ? [label] : []));
+
+export const isSheet = ({ name }: { readonly name: string }): boolean => isSameName(name, SHEET);
+export const inputRow = (at: number): number => NAMES + 1 + at;
+/**
+ * Undefined where the workbook has none. The sheet is read as it stands: names and values may be typed over. `look` says
+ * what its cells hold where that is newer than the workbook.
+ */
+export function readVariants(
+  workbook: Workbook,
+  look?: (row: number, column: number) => CellValue,
+): Variants | undefined {
+  const sheet = workbook.sheets.find(isSheet);
+  if (!sheet) return undefined;
+  const cells = (kind: string): CellRef[] => {
+    const found: (CellRef | undefined)[] = [];
+    for (const { name, formula } of workbook.names) {
+      const [, number] = new RegExp(`^variants\\.${kind}\\.(\\d+)$`, 'i').exec(name) ?? [];
+      const place = readReference(formula);
+      if (number !== undefined && place)
+        found[Number(number) - 1] = { sheet: place.sheet, row: place.area.top, column: place.area.left };
+    }
+    return found.filter((one) => one !== undefined);
+  };
+  const [places, results] = [cells('input'), cells('result')];
+  if (places.length === 0) return undefined;
+  const find = cellFinder(sheet);
+  const value = look ?? ((row: number, column: number): CellValue => find(row, column)?.value ?? null);
+  const text = (row: number, column: number): string => String(value(row, column) ?? '');
+  const inputs = places.map((cell, at) => ({
+    ...cell,
+    label: text(inputRow(at), 0),
+    unit: text(inputRow(at), UNIT),
+  }));
+  const variants: Variant[] = [];
+  for (let column = NOW + 1; value(NAMES, column) !== null && value(NAMES, column) !== ''; column++)
+    variants.push({
+      name: String(value(NAMES, column)),
+      values: inputs.map((_, at) => value(inputRow(at), column)),
+    });
+  return { inputs, results, variants };
+}
