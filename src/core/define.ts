@@ -440,6 +440,8 @@ export interface Procedure<
   readonly gives: Gives;
   /** How the result is found, in one sentence for a person who checks it. */
   readonly method: string;
+  /** Numbers that the method takes from nature, a standard or a rule: named in help and work. */
+  readonly constants?: Readonly<Record<string, Constant>>;
   readonly steps?: Readonly<Record<S, ShownStep>>;
   /** Receives quantities in SI; `show` keeps the value of a declared step. Refuses by throwing a `Refusal`. */
   readonly run: (

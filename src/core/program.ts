@@ -1,5 +1,5 @@
-import { amountSI } from './amount';
-import type { AnyInput, Constant, Formula, Step } from './define';
+import { namedConstants, type NamedConstant } from './constants';
+import type { AnyInput, Formula, Step } from './define';
 import type { Dimension } from './dimension';
 import { fold, prune } from './expr/fold';
 import { parseEquation } from './expr/parse';
@@ -17,7 +17,7 @@ export interface Program {
   readonly slots: Float64Array;
   readonly symbols: readonly SlotSymbol[];
   /** Numbers that the equations name; they run as literals. */
-  readonly constants: readonly (Constant & { readonly symbol: string; readonly si: number })[];
+  readonly constants: readonly NamedConstant[];
   readonly steps: readonly CompiledStep[];
   readonly start: readonly Gate[];
   readonly result: number;
@@ -117,11 +117,7 @@ function build(formula: Formula, values: readonly unknown[]): Program {
     symbols.filter(({ input }) => values[input] === undefined).map(({ symbol }) => symbol),
   );
 
-  const constants = Object.entries(formula.constants ?? {}).map(([symbol, constant]) => ({
-    ...constant,
-    symbol,
-    si: amountSI(constant.is, constant.gives),
-  }));
+  const constants = namedConstants(formula.constants);
   const valueOf = new Map(constants.map(({ symbol, si }) => [symbol, si]));
   for (const { symbol, gives } of constants) kinds.set(symbol, gives);
   const settled = (e: Expr): Expr =>

@@ -1,4 +1,4 @@
-import { type Definition, type Formula, type Step } from '../core/define';
+import { type Constant, type Definition, type Formula, type Procedure, type Step } from '../core/define';
 import { prune } from '../core/expr/fold';
 import { OPERATORS } from '../core/expr/operators';
 import { parseEquation } from '../core/expr/parse';
@@ -310,14 +310,15 @@ export interface NamedConstant {
 }
 
 export const constantsOf = (definition: Definition): NamedConstant[] =>
-  definition.type !== 'formula'
-    ? []
-    : Object.entries((definition as Formula).constants ?? {}).map(([symbol, { gives, is, says }]) => ({
-        symbolTex: symbolTex(symbol),
-        symbol: inLetters(symbol),
-        is: amountText(is, gives),
-        says,
-      }));
+  Object.entries(declaredConstants(definition)).map(([symbol, { gives, is, says }]) => ({
+    symbolTex: symbolTex(symbol),
+    symbol: inLetters(symbol),
+    is: amountText(is, gives),
+    says,
+  }));
+
+const declaredConstants = (definition: Definition): Readonly<Record<string, Constant>> =>
+  definition.type === 'lookup' ? {} : ((definition as Formula | Procedure).constants ?? {});
 
 /** One condition of an equation's range of validity. */
 export interface RangeCondition {

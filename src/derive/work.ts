@@ -1,4 +1,12 @@
-import { inputsOf, type AnyInput, type Definition, type Entry, type Formula } from '../core/define';
+import { namedConstants, type NamedConstant } from '../core/constants';
+import {
+  inputsOf,
+  type AnyInput,
+  type Definition,
+  type Entry,
+  type Formula,
+  type Procedure,
+} from '../core/define';
 import { givesOf } from '../core/answer';
 import { evaluate, type Evaluation } from '../core/evaluate';
 import { programFor } from '../core/program';
@@ -68,18 +76,25 @@ function inputLines(definition: Definition, values: readonly unknown[], given: G
 
 /** The numbers that the equations name, as they were written: `p_n = 1 atm`. */
 const constantLines = (definition: Definition, values: readonly unknown[]): WorkLine[] =>
-  definition.type !== 'formula'
-    ? []
-    : programFor(definition as Formula, values).constants.map(
-        ({ symbol, is, says, gives, si }): WorkLine => ({
-          role: 'constant',
-          symbol,
-          says,
-          equation: `${symbol} = ${is}`,
-          gives,
-          value: si,
-        }),
-      );
+  constantsIn(definition, values).map(({ symbol, is, says, gives, si }): WorkLine => ({
+    role: 'constant',
+    symbol,
+    says,
+    equation: `${symbol} = ${is}`,
+    gives,
+    value: si,
+  }));
+
+function constantsIn(definition: Definition, values: readonly unknown[]): readonly NamedConstant[] {
+  switch (definition.type) {
+    case 'formula':
+      return programFor(definition as Formula, values).constants;
+    case 'procedure':
+      return namedConstants((definition as Procedure).constants);
+    case 'lookup':
+      return [];
+  }
+}
 
 /** The yield of the metal that bears the governing stress, and how many times the stress it is. */
 function strengthLines({ strength }: Evaluation): WorkLine[] {

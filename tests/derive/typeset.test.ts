@@ -5,10 +5,12 @@ import { seatSink } from '../../src/catalogue/seat/sink';
 import { fillRunner } from '../../src/catalogue/fill/runner';
 import { fillBurn } from '../../src/catalogue/fill/burn';
 import { ejectStrain } from '../../src/catalogue/eject/strain';
+import { stackBender } from '../../src/catalogue/stack/bender';
 import type { Check } from '../../src/core/checks';
 import type { Definition } from '../../src/core/define';
 import { SYSTEMS, type System } from '../../src/core/quantity';
-import { equationsOf, rangeOf, typesetWork, type TypesetLine } from '../../src/derive/typeset';
+import { constantsOf, equationsOf, rangeOf, typesetWork, type TypesetLine } from '../../src/derive/typeset';
+import { workOf } from '../../src/derive/work';
 import { measureTex, unitTex } from '../../src/derive/typesetQuantity';
 import { checksOf } from '../support/checks';
 import { valuesOf } from '../support/runCheck';
@@ -105,4 +107,13 @@ describe('a unit in TeX', () => {
     expect(measureTex(30, '/h')).toBe('30/\\mathrm{h}');
     expect(measureTex(1.5e-7, 'm')).toBe('1.5\\times 10^{-7}\\,\\mathrm{m}');
   });
+});
+
+it('names the numbers that a method takes for granted as those of an equation', () => {
+  expect(constantsOf(stackBender)).toMatchObject([{ symbol: 'f', is: '1.5' }]);
+  const [check] = checksOf(stackBender);
+  const { lines } = workOf(stackBender, valuesOf(stackBender, check as Check), 'mm', () => '');
+  expect(lines).toContainEqual(
+    expect.objectContaining({ role: 'constant', equation: 'f = 1.5', value: 1.5 }),
+  );
 });

@@ -1,12 +1,18 @@
-import { derived, fromMemory, input, procedure } from '../../core/define';
+import { constantSI } from '../../core/constants';
+import { constant, derived, fromMemory, input, procedure } from '../../core/define';
 import { refuse } from '../../core/refusal';
 import { solveBracketed } from '../../core/solve';
 
 /** Second moment of area of a round section. */
 const momentOf = (diameter: number): number => (Math.PI * diameter ** 4) / 64;
 
-/** Stress at buckling over the modulus beyond which a hardened pin, 1400 MPa of yield, is no longer elastic: half of that. */
-const ELASTIC = 700e6 / 207e9;
+const E_h = constant('pressure', '207 GPa', 'Young’s modulus of a hardened pin');
+const sigma_e = constant(
+  'pressure',
+  '700 MPa',
+  'Stress at buckling up to which a hardened pin is elastic: half of a yield of 1400 MPa',
+);
+const ELASTIC = constantSI(sigma_e) / constantSI(E_h);
 
 export const pinStepBuckle = procedure({
   name: 'PIN.STEPBUCKLE',
@@ -34,7 +40,7 @@ export const pinStepBuckle = procedure({
     }),
     input('modulus', 'E', 'pressure', {
       above: '0 MPa',
-      default: '207 GPa',
+      default: E_h.is,
       usual: ['60 GPa', '650 GPa'],
       says: 'Young’s modulus of the pin',
     }),
@@ -42,6 +48,7 @@ export const pinStepBuckle = procedure({
   gives: 'force',
   method:
     'The least load at which both parts, bent as sine waves from their ends, meet in one tangent at the step; found between 0 and the load that would buckle the weaker part held at the step, by the ITP method.',
+  constants: { E_h, sigma_e },
   steps: {
     P_1: {
       gives: 'force',

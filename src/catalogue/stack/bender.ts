@@ -1,7 +1,9 @@
-import { commonPractice, derived, procedure } from '../../core/define';
+import { constantSI } from '../../core/constants';
+import { commonPractice, constant, derived, procedure } from '../../core/define';
 import { contributions, nativeRootSumSquare, rootSumSquare, sensitivities, tolerances } from './inputs';
 
-const INFLATION = 1.5;
+const f = constant('ratio', 1.5, 'By what the root-sum-square is widened');
+const INFLATION = constantSI(f);
 
 export const stackBender = procedure({
   name: 'STACK.BENDER',
@@ -9,9 +11,10 @@ export const stackBender = procedure({
   inputs: [tolerances, sensitivities],
   gives: 'length',
   method: 'The root-sum-square of the contributors, widened by 1.5.',
+  constants: { f },
   steps: {
     T_r: { gives: 'length', says: 'Root-sum-square ±', equation: 'T_r = √(sum of (s_i t_i)²)' },
-    T: { gives: 'length', says: 'Widened', equation: `T = ${INFLATION} T_r` },
+    T: { gives: 'length', says: 'Widened', equation: 'T = f T_r' },
   },
   run: (x, show) => {
     const rss = rootSumSquare(contributions(x.tolerances, x.sensitivities));

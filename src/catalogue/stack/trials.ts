@@ -1,10 +1,15 @@
-import { choice, derived, input, procedure } from '../../core/define';
+import { constantSI } from '../../core/constants';
+import { choice, constant, derived, input, procedure } from '../../core/define';
 import { seededDeviates, SPREADS, summarize } from '../../core/random';
 import { contributions, sensitivities, tolerances } from './inputs';
 
 const LARGEST_SEED = 2 ** 31 - 1;
-/** √(p (1 − p))/f(3) for the normal density f and p below −3 sigma: a percentile’s error in units of sigma/√n. */
-const PERCENTILE_ERROR = 8.2846;
+const c_p = constant(
+  'ratio',
+  8.2846,
+  'Error of a percentile in units of sigma/√n: √(p (1 − p))/f(3) for the normal density f and p below −3 sigma',
+);
+const PERCENTILE_ERROR = constantSI(c_p);
 
 export const stackTrials = procedure({
   name: 'STACK.TRIALS',
@@ -43,6 +48,7 @@ export const stackTrials = procedure({
   },
   method:
     'Draws every contributor by chance, adds them up, and repeats. Mersenne Twister MT19937 from the seed; normal deviates by the polar method; percentiles by interpolation between the sorted trials.',
+  constants: { c_p },
   steps: {
     m: { gives: 'length', says: 'Mean of the stack about nominal', equation: 'm = mean of the trials' },
     sigma: {
@@ -59,7 +65,7 @@ export const stackTrials = procedure({
     SE_p: {
       gives: 'length',
       says: 'Standard error of the outer percentiles, for a nearly normal stack',
-      equation: 'SE_p = √(p (1 − p)/n)/f(3) sigma, about 8.3 sigma/√n',
+      equation: 'SE_p = c_p sigma/√n',
     },
   },
   run: ({ tolerances: own, sensitivities: factors, shape, trials, seed }, show) => {
