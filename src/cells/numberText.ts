@@ -30,3 +30,8 @@ function* exponentTexts(value: number): Generator<string> {
 function withoutEndingZeros(text: string): string {
   return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
 }
+
+/** A number as a format shows it, with a decimal comma. Only signs between digits count: the rest is text of the format. */
+export function withComma(text: string): string {
+  return text.replace(/(?<=\d)([.,])(?=\d)|([.])(?=\d)/g, (one) => (one === '.' ? ',' : '.'));
+}

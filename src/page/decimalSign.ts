@@ -1,6 +1,7 @@
 /** The sign between whole part and decimals that a person reads and types; files and formulas have the point. */
 import type { Injector } from '@univerjs/core';
 import { AFTER_CELL_EDIT, SheetInterceptorService } from '@univerjs/preset-sheets-core';
+import { withComma } from '../cells/numberText';
 
 export type DecimalSign = '.' | ',';
 
@@ -23,11 +24,8 @@ export function chooseDecimalSign(chosen: DecimalSign): void {
   localStorage.setItem(KEPT, chosen);
 }
 
-/** A number as it is shown, in the person's sign. Only signs between digits count: the rest is text of the format. */
-export function inOwnSign(text: string): string {
-  if (sign === '.') return text;
-  return text.replace(/(?<=\d)([.,])(?=\d)|([.])(?=\d)/g, (one) => (one === '.' ? ',' : '.'));
-}
+/** A number as it is shown, in the person's sign. */
+export const inOwnSign = (text: string): string => (sign === ',' ? withComma(text) : text);
 
 /** `0,5` and `0,5 mm` as they are typed, in the standard form; what already has a point stays. */
 export function inStandardForm(text: string): string {

@@ -2,6 +2,7 @@ import {
   CanceledError,
   CommandType,
   ICommandService,
+  IUndoRedoService,
   LocaleType,
   LogLevel,
   mergeLocales,
@@ -19,7 +20,10 @@ import {
   IUIPartsService,
   SetCellEditVisibleOperation,
   SetRangeValuesMutation,
+  SetRangeValuesUndoMutationFactory,
   SetSelectionsOperation,
+  SetWorksheetColumnCountMutation,
+  SetWorksheetRowCountMutation,
   UniverFormulaEnginePlugin,
   UniverSheetsCorePreset,
 } from '@univerjs/preset-sheets-core';
@@ -45,6 +49,7 @@ import { contentOf } from '../workbook/content';
 import { GridCalculation, type Calculated } from './calculation';
 import { moveWhatIsCut } from './cutPaste';
 import { readOwnSign } from './decimalSign';
+import { editWholeNumbers } from './editedNumbers';
 import { EntryFormulas } from './entryFormulas';
 import { guardEntries, keepListsShut, type GridPlace } from './entryGuard';
 import { refusalOfEntry, type Refusal } from '../workbook/entryRules';
@@ -61,7 +66,8 @@ import { drawRuleColors, RuleColors } from './ruleColors';
 import { ruleResources } from './rules';
 import type { ActContext } from './structureActs';
 import { fontMenu } from './fonts';
-import { leaveLargePastes } from './largePastes';
+import { takePastes } from './largePastes';
+import { pastedCell, type PastedCell } from './pasteTable';
 import { nameControls } from './nameControls';
 import { markNotes } from './noteMarks';
 import { gridTheme } from './theme';
@@ -519,6 +525,37 @@ export class Grid {
     }
   }
 
+  /** Texts as they would be typed, from the selected cell on: one step to undo. */
+  private paste(table: readonly (readonly string[])[]): void {
+    const { row, column } = this.place();
+    const sheet = this.workbook.getActiveSheet().getSheet();
+    const at = { unitId: this.unitId, subUnitId: sheet.getSheetId() };
+    const commands = this.injector.get(ICommandService);
+    const rowCount = row + table.length;
+    const columnCount = column + table.reduce((widest, line) => Math.max(widest, line.length), 0);
+    if (rowCount > sheet.getRowCount())
+      commands.syncExecuteCommand(SetWorksheetRowCountMutation.id, { ...at, rowCount });
+    if (columnCount > sheet.getColumnCount())
+      commands.syncExecuteCommand(SetWorksheetColumnCountMutation.id, { ...at, columnCount });
+    const value: Record<number, Record<number, PastedCell>> = {};
+    table.forEach((line, down) => {
+      const cells: Record<number, PastedCell> = {};
+      line.forEach((text, across) => {
+        cells[column + across] = pastedCell(text);
+      });
+      value[row + down] = cells;
+    });
+    // The grid's command for it measures every cell for the height of its row: minutes.
+    const redo: ISetRangeValuesMutationParams = { ...at, cellValue: value };
+    const undo = SetRangeValuesUndoMutationFactory(this.injector, redo);
+    commands.syncExecuteCommand(SetRangeValuesMutation.id, redo);
+    this.injector.get(IUndoRedoService).pushUndoRedo({
+      unitID: this.unitId,
+      undoMutations: [{ id: SetRangeValuesMutation.id, params: undo }],
+      redoMutations: [{ id: SetRangeValuesMutation.id, params: redo }],
+    });
+  }
+
   /** Calculates the workbook as the grid holds it. */
   private rebuild(): void {
     const sheets = this.workbook.getSheets().map((one) => one.getSheet());
@@ -581,7 +618,14 @@ export class Grid {
     guardEntries(this.injector, this.staysTyped);
     keepListsShut(this.injector);
     readOwnSign(this.injector);
-    leaveLargePastes(this.injector, this.options.onRefusedPaste);
+    editWholeNumbers(this.injector);
+    takePastes(this.injector, {
+      corner: () => this.place(),
+      write: (table) => {
+        this.paste(table);
+      },
+      tell: this.options.onRefusedPaste,
+    });
     markNotes(this.injector, (unitId, id, row, column) => {
       return unitId === this.unitId && this.noted.has(`${id} ${row} ${column}`);
     });

@@ -5,6 +5,7 @@ import { lookWith } from '../render/drawings/look';
 import { printHtml, type Paper } from '../render/printPage';
 import { CalculatedWorkbook } from '../workbook/calculated';
 import { ruleLooks } from '../workbook/looks';
+import { decimalSign } from './decimalSign';
 
 /** What a person wants on paper. */
 export interface PrintWish {
@@ -32,6 +33,7 @@ export function printed(
     ...wish,
     date: new Date().toLocaleDateString('sv'),
     value: (of, row, column) => book.at(of, row, column),
+    decimalComma: decimalSign() === ',',
     overlays: ruleLooks(book, workbook.sheets),
     look: lookWith((formula) => book.evaluate(formula)),
     ...(sheet !== undefined && { sheets: [sheet] }),

@@ -104,6 +104,7 @@ function sheetSection(
     ...(options.value && { value: options.value }),
     ...(options.overlays && { overlays: options.overlays }),
     ...(options.look && { look: options.look }),
+    ...(options.decimalComma && { decimalComma: true }),
   });
   const { landscape, zoom } = fit(table.width, table.height, options.paper ?? 'Letter', setup.landscape);
   const paper = options.paper ?? setup.paper ?? 'Letter';

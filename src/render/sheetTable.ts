@@ -1,5 +1,7 @@
 /** A sheet, or a part of it, as an HTML table that looks as the sheet does. */
+import { isDateFormat } from 'numfmt';
 import { areaContains, columnLetters, type Area } from '../cells/address';
+import { withComma } from '../cells/numberText';
 import type { Cell, CellStyle, Sheet, StyleOverlay, Workbook } from '../package/model';
 import { cellFinder } from '../package/model';
 import { columnPixels, rowPixels } from '../package/pixels';
@@ -25,6 +27,8 @@ export interface Shown {
   readonly overlays?: (sheet: Sheet, row: number, column: number) => readonly StyleOverlay[];
   /** Cells that charts show, as they are now. */
   readonly look?: Look;
+  /** Numbers have the decimal comma of the reader; the file keeps its point. */
+  readonly decimalComma?: boolean;
 }
 
 export interface TableOptions extends Shown {
@@ -214,7 +218,10 @@ class TableWriter {
     const fits = (text: string): boolean => textWidth(text, size) * SMALLEST <= room || style.wrap;
     const numberFormat =
       overlays.find((one) => one.numberFormat !== undefined)?.numberFormat ?? style.numberFormat;
-    const { text, color } = shownText(value, numberFormat, fits, this.workbook.date1904);
+    const { text: standard, color } = shownText(value, numberFormat, fits, this.workbook.date1904);
+    const hasOwnSign =
+      this.options.decimalComma === true && typeof value === 'number' && !isDateFormat(numberFormat);
+    const text = hasOwnSign ? withComma(standard) : standard;
     if (rows.length === 1) this.grow(row, style, text, width);
     const spans = `${rows.length > 1 ? ` rowspan="${rows.length}"` : ''}${columns.length > 1 ? ` colspan="${columns.length}"` : ''}`;
     const wide = textWidth(text, size) / room;

@@ -8,7 +8,7 @@ let page: Page;
 
 beforeAll(async () => {
   desk = await Desk.open();
-  tab = await desk.tab(await desk.newcomer());
+  tab = await desk.tab(await desk.newcomer({ permissions: ['clipboard-read', 'clipboard-write'] }));
   page = tab.page;
   await page.getByRole('button', { name: 'New', exact: true }).click();
   await tab.ready();
@@ -87,6 +87,22 @@ describe('rows', () => {
     await expect.poll(async () => (await cell('B4'))?.formula, SOON).toBe('A1*#REF!');
     await press('Control+z');
     await expect.poll(() => cell('B5'), SOON).toEqual(product);
+  });
+});
+
+describe('a large table of the clipboard', () => {
+  it('goes into the cells as if it had been typed, and is taken back in one step', async () => {
+    const count = async () =>
+      (await tab.savedWorkbook()).sheets[0]?.cells.filter(({ value }) => value !== null).length;
+    const before = (await count()) ?? 0;
+    await page.evaluate(() => navigator.clipboard.writeText('5/8\t10-24\t7\n'.repeat(3_000)));
+    await press('Control+v');
+    await expect.poll(count, SOON).toBe(before + 9_000);
+    const workbook = await tab.savedWorkbook();
+    expect(cellOf(workbook, 'Sheet1', 'D3000')?.value).toBe(0.625);
+    expect(cellOf(workbook, 'Sheet1', 'E3000')?.value).toBe('10-24');
+    await press('Control+z');
+    await expect.poll(count, SOON).toBe(before);
   });
 });
 

@@ -101,6 +101,12 @@ describe('a sheet on paper', () => {
     expect(html).toContain('#ABCDEF');
   });
 
+  it('has the decimal comma of the reader where that is asked for', () => {
+    const html = printHtml(book, { file: 'a.xlsx', date: '2026-01-01', decimalComma: true });
+    expect(html).toContain('>1,5<');
+    expect(html).not.toContain('>1.5<');
+  });
+
   it('says so where there is nothing to print', () => {
     expect(printHtml(newWorkbook(), { file: 'a.xlsx', date: '' })).toContain('nothing to print');
   });

@@ -106,7 +106,7 @@ export function FormatPart({ desk, selection }: PartProps) {
       </div>
       <Choice
         label="Decimal sign on this page"
-        hint="Files and formulas keep the point."
+        hint="Shown, typed and printed so; files and formulas keep the point."
         value={sign}
         options={SIGNS}
         onChoose={(value) => {

@@ -1,0 +1,32 @@
+import { afterEach, expect, it, vi } from 'vitest';
+import { chooseDecimalSign } from '../../src/page/decimalSign';
+import { editedText } from '../../src/page/editedNumbers';
+
+vi.stubGlobal('localStorage', { setItem: () => undefined });
+afterEach(() => {
+  chooseDecimalSign('.');
+});
+
+it('a number is edited as it is shown where that is the number itself', () => {
+  expect(editedText(0.625, '5/8', '# ?/8')).toBe('5/8');
+  expect(editedText(1.375, '1 3/8', '# ?/8')).toBe('1 3/8');
+  expect(editedText(12, '12', 'General')).toBe('12');
+});
+
+it('what its cell rounds is edited with all digits', () => {
+  expect(editedText(0.1234567891234, '0.12', 'General')).toBe('0.1234567891234');
+  expect(editedText(0.3, '19/64', '# ??/64')).toBe('0.3');
+  expect(editedText(1.005e-7, '0.00', '0.00')).toBe('1.005E-7');
+  expect(editedText(0.12345, '12%', '0%')).toBe('12.345%');
+});
+
+it('a date is left to its format', () => {
+  expect(editedText(46150.25, '2026-05-08', 'yyyy-mm-dd')).toBeUndefined();
+});
+
+it('the person’s decimal sign stands in the editor too', () => {
+  chooseDecimalSign(',');
+  expect(editedText(0.5, '0,5', 'General')).toBe('0,5');
+  expect(editedText(1234.5678, '1.234,57', '#,##0.00')).toBe('1234,5678');
+  expect(editedText(0.125, '12.5%', '0.0%')).toBe('12,5%');
+});
