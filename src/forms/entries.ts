@@ -85,11 +85,15 @@ export function joinedRow(rows: Rows, input: AnyInput, known: KnownInput): strin
   const converts = !isHere && kind !== undefined && hasUnits(kind);
   const unitThere = `${from}${cellAddress(known.row, known.column + 1)}`;
   rows.value(
-    converts ? `MOLD.UNIT.CONVERT(${known.name},${unitThere},${rows.here().unit})` : known.name,
+    typed(
+      known.name,
+      converts ? `MOLD.UNIT.CONVERT(${known.name},${unitThere},${rows.here().unit})` : known.name,
+    ),
     kind === undefined ? 'General' : valueFormat(kind),
     kind === undefined,
   );
-  const text = isHere ? known.name : rows.here().value;
+  // Excel hands a blank cell over as zero, so a cell that may be emptied is asked by way of the row.
+  const text = isHere && !known.isTyped ? known.name : rows.here().value;
   rows.end();
   return text;
 }

@@ -33,6 +33,8 @@ export interface KnownInput extends Place {
   readonly name: string;
   readonly sheet: string;
   readonly value: CellValue;
+  /** It holds what was typed, no formula. */
+  readonly isTyped: boolean;
   /** The text right of it, where forms have the unit. */
   readonly unit: string;
 }

@@ -76,6 +76,7 @@ function namedCells(workbook: Workbook): KnownInput[] {
         row: place.top,
         column: place.left,
         value: cellAt(place.top, place.left)?.value ?? null,
+        isTyped: cellAt(place.top, place.left)?.formula === undefined,
         unit: typeof unit === 'string' ? unit : '',
       },
     ];

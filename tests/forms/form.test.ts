@@ -232,7 +232,7 @@ describe('a form', () => {
     expect(form.names.map(({ name }) => name)).toEqual(['push', 'seat_force']);
     const written = await writeForm(workbook, form, worksheetFunctions);
     const result = written.sheets[0]?.cells.find(({ formula }) => formula?.startsWith('MOLD.SEAT.FORCE('));
-    expect(result?.formula).toBe('MOLD.SEAT.FORCE(push,draft,friction,$D$4)');
+    expect(result?.formula).toMatch(/^MOLD\.SEAT\.FORCE\(push,D\d+,D\d+,\$D\$4\)$/);
     const push = written.sheets[0]?.cells.find(({ formula }) => formula?.includes('UNIT.CONVERT'))?.value;
     const [[core]] = worksheetFunction(findDefinition('SEAT.FORCE')).call([
       [[push ?? null]],

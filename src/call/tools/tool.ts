@@ -66,9 +66,11 @@ function leftOutIfBlank(arg: Matrix | undefined): Matrix | undefined {
 function argsOf(parameters: readonly ToolParameter[], typed: readonly Argument[]): Args {
   const indexOf = (name: string): number => parameters.findIndex((p) => p.name === name);
   const unitsPlace = indexOf(UNITS_PARAMETER.name);
-  // Inches where a cell of units was emptied would be a guess.
+  // Inches where a cell of units was emptied would be a guess. What another function is to be called with, its units
+  // among them, is for that function to judge.
+  const restPlace = parameters.findIndex(({ repeating }) => repeating);
   const given = inPlaces(typed, unitsPlace, (cells) => cells).map((arg, i) =>
-    i === unitsPlace ? arg : leftOutIfBlank(arg),
+    i === unitsPlace || (restPlace >= 0 && i >= restPlace) ? arg : leftOutIfBlank(arg),
   );
   const rangeIfGiven = (name: string): Matrix | undefined => given[indexOf(name)] ?? undefined;
   const range = (name: string): Matrix => {

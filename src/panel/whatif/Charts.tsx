@@ -60,9 +60,9 @@ function drawn(chart: Chart, width: number): Element {
   return Plot.plot({
     width,
     height: HEIGHT,
-    marginLeft: 52,
-    marginBottom: 36,
-    style: { background: 'transparent', color: 'inherit', fontSize: '11px', overflow: 'visible' },
+    marginLeft: 56,
+    marginBottom: 38,
+    style: { background: 'transparent', color: 'inherit', fontSize: '12px', overflow: 'visible' },
     x: { label: xLabel, ...(isOrdinal && { type: 'point' as const, domain: points.map(({ x }) => x) }) },
     y: { label: yLabel, grid: true, nice: true },
     ...(series !== undefined && { color: { ...colors(chart), legend: true, label: series } }),

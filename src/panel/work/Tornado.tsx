@@ -9,8 +9,9 @@ const useStyles = makeStyles({
   figure: { margin: '14px 0 0' },
   caption: { fontSize: tokens.fontSizeBase200, fontWeight: tokens.fontWeightSemibold },
   picture: { width: '100%', height: 'auto', overflow: 'visible' },
-  text: { fill: tokens.colorNeutralForeground1, fontSize: '11px' },
-  quiet: { fill: tokens.colorNeutralForeground2, fontSize: '10px' },
+  // Twelve pixels and more on the narrowest panel, which shrinks the picture.
+  text: { fill: tokens.colorNeutralForeground1, fontSize: '13px' },
+  quiet: { fill: tokens.colorNeutralForeground2, fontSize: '13px' },
   low: { fill: tokens.colorPaletteBlueBorderActive },
   high: { fill: tokens.colorPaletteMarigoldBorderActive },
   base: { stroke: tokens.colorNeutralStroke1 },
@@ -20,9 +21,9 @@ const WIDTH = 300;
 const ROW = 34;
 const BAR = 12;
 /** Room for a number at each end. */
-const SIDE = 46;
+const SIDE = 54;
 /** Widths of a letter. */
-const LETTER = 5.6;
+const LETTER = 6.6;
 
 /** The swings of TRY.SWING as bars from the result at an argument's low to that at its high, the longest on top. */
 export function Tornado({ call, around }: { readonly call: Call; readonly around: Surroundings }) {
