@@ -8,7 +8,7 @@ import { STYLES, typedStyle, valueFormat } from './looks';
 import { label } from './names';
 import { namesOffered } from './namedWords';
 import { quotedSheet, type Rows } from './rows';
-import { entered, hasUnits, systemSign } from './units';
+import { entered, hasUnits, systemSign, unitChoices } from './units';
 import { cellAddress } from '../cells/address';
 
 /** How an input is called in the form, where that is not derived from its name. */
@@ -17,26 +17,55 @@ export interface EntryWords {
   readonly note?: string;
 }
 
+/** That a cell may be emptied, and which other value it then follows, if it does not take its default. */
+interface Emptied {
+  readonly follows: string | undefined;
+}
+
+/**
+ * What counts for an optional input whose cell was emptied. It is said in the form: Excel hands a blank cell over as zero,
+ * and an empty text is no number.
+ */
+function defaultText(rows: Rows, { default: standard, reading }: AnyInput): string | undefined {
+  if (standard === undefined) return undefined;
+  const kind = quantityOf(reading);
+  if (kind === undefined) return `"${String(standard).replaceAll('"', '""')}"`;
+  const { value, unit } = entered(standard, kind, rows.system);
+  return unitChoices(kind).length < 2
+    ? String(value)
+    : `MOLD.UNIT.CONVERT(${value},"${unit}",${rows.here().unit})`;
+}
+
 /** An input and what stands in its row at first; gives the text that stands for it in formulas. */
 export function entryRow(
   rows: Rows,
   input: AnyInput,
   words: ParameterWords,
   first: Amount,
-  own: EntryWords & { readonly name: string },
+  own: EntryWords & { readonly name: string; readonly emptied?: Emptied },
 ): string {
   const { reading } = input;
   const title = own.label ?? label(input.name);
   rows.words(title, own.note ?? noteOf(input, words));
   const kind = quantityOf(reading);
+  const otherwise = own.emptied && (own.emptied.follows ?? defaultText(rows, input));
   if (kind !== undefined) {
     const { value, unit } = entered(first, kind, rows.system);
-    quantityCells(rows, reading as Limits, kind, title, limitsOf(words), { value }, { value: unit });
+    quantityCells(
+      rows,
+      reading as Limits,
+      kind,
+      title,
+      limitsOf(words),
+      { value },
+      { value: unit },
+      otherwise,
+    );
   } else {
     rows.put('entry', { value: first, look: STYLES.typedWords });
     const offered = reading.as === 'choice' ? reading.words : namesOffered(reading);
     if (offered.length > 0) rows.choose('entry', offered, title);
-    wordCells(rows);
+    wordCells(rows, otherwise);
   }
   const name = rows.name(own.name);
   rows.end();
@@ -64,6 +93,7 @@ export function followingRow(
     limitsOf(words),
     { formula: other },
     unit.formula === undefined ? { value: String(unit.value) } : { formula: unit.formula },
+    other,
   );
   const name = rows.name(own.name);
   rows.end();
@@ -151,7 +181,8 @@ function noteOf({ says }: AnyInput, { limits }: ParameterWords): string {
 }
 
 /** A blank cell is nothing typed, and must not come out as zero. */
-export const typed = (entry: string, value = entry): string => `IF(${entry}="","",${value})`;
+export const typed = (entry: string, value = entry, otherwise = '""'): string =>
+  `IF(${entry}="",${otherwise},${value})`;
 
 function quantityCells(
   rows: Rows,
@@ -161,6 +192,7 @@ function quantityCells(
   says: string,
   entry: { readonly value?: number; readonly formula?: string },
   unit: { readonly value: string } | { readonly formula: string },
+  otherwise?: string,
 ): void {
   const { entry: cell, unit: shown } = rows.here();
   const besides = rows.entryUnit(kind, unit);
@@ -173,15 +205,16 @@ function quantityCells(
   });
   rows.put('unit', rows.unitOf(kind));
   rows.value(
-    typed(cell, besides === undefined ? cell : `MOLD.UNIT.CONVERT(${cell},${besides},${shown})`),
+    typed(cell, besides === undefined ? cell : `MOLD.UNIT.CONVERT(${cell},${besides},${shown})`, otherwise),
     valueFormat(kind),
   );
   rows.noFormula();
 }
 
-function wordCells(rows: Rows): void {
+function wordCells(rows: Rows, otherwise?: string): void {
   rows.put('entryUnit', { value: '–', look: STYLES.blank });
-  rows.value(typed(rows.here().entry), 'General', true);
+  const { entry } = rows.here();
+  rows.value(typed(entry, entry, otherwise), 'General', true);
   rows.put('unit', { value: '–', look: STYLES.unit });
   rows.noFormula();
 }

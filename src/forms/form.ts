@@ -62,6 +62,7 @@ function formAt(definition: Definition, ground: Ground, options: FormOptions, pl
     const parameter = words[i];
     if (!parameter) return;
     const first = options.given[input.name];
+    const emptied = { follows: texts.get(input.sameAs ?? '') };
     const name = cellName(input.name);
     const known = isWanted(input, options.join) ? knownFor(input, ground) : undefined;
     if (known) texts.set(input.name, joinedRow(rows, input, known));
@@ -70,14 +71,11 @@ function formAt(definition: Definition, ground: Ground, options: FormOptions, pl
         texts.set(input.name, listRows(rows, input, parameter, [first].flat(), { name }));
       else left.push(leftOut(input));
     } else if (first !== undefined && typeof first !== 'object') {
-      texts.set(input.name, entryRow(rows, input, parameter, first, { name }));
+      texts.set(input.name, entryRow(rows, input, parameter, first, { name, emptied }));
     } else if (input.default !== undefined) {
-      texts.set(input.name, entryRow(rows, input, parameter, input.default, { name }));
-    } else if (texts.has(input.sameAs ?? '')) {
-      texts.set(
-        input.name,
-        followingRow(rows, input, parameter, texts.get(input.sameAs ?? '') ?? '', { name }),
-      );
+      texts.set(input.name, entryRow(rows, input, parameter, input.default, { name, emptied }));
+    } else if (emptied.follows !== undefined) {
+      texts.set(input.name, followingRow(rows, input, parameter, emptied.follows, { name }));
     } else left.push(leftOut(input));
   });
   if (left.length > 0) rows.wideText('Left out', `${left.join('; ')}.`, STYLES.note);

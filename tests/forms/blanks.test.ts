@@ -5,7 +5,7 @@ import { worksheetFunction } from '../../src/call/worksheet';
 import type { WorksheetFunction } from '../../src/call/worksheetFunction';
 import { catalogue } from '../../src/catalogue';
 import { CellError, type Argument, type CellValue } from '../../src/cells/value';
-import { inputsOf, type Definition } from '../../src/core/define';
+import { inputsOf, type AnyInput, type Definition } from '../../src/core/define';
 import { planDesign } from '../../src/forms/design';
 import { planForm } from '../../src/forms/form';
 import { absoluteArea, groundOf, newGround } from '../../src/forms/groundOf';
@@ -82,11 +82,14 @@ const differences = (plan: FormPlan, typed: Typed, under?: Workbook): string[] =
 const blanked = (cells: readonly Place[]): Typed =>
   new Map(cells.map(({ row, column }) => [key(row, column), null]));
 
-/** The cells that a person types into, in the rows of inputs with a default. */
+const isLeftOut = ({ default: standard, sameAs }: AnyInput): boolean =>
+  standard !== undefined || sameAs !== undefined;
+
+/** The cells that a person types into, in the rows of inputs that stand for something when they are left out. */
 const optionalCells = (definition: Definition, plan: FormPlan): readonly Place[] => {
   const names = new Set(
     inputsOf(definition)
-      .filter(({ optional }) => optional)
+      .filter(isLeftOut)
       .map(({ name }) => cellName(name)),
   );
   const rows = new Set(plan.names.filter(({ name }) => names.has(name)).map(({ area }) => area.top));
@@ -102,8 +105,9 @@ describe('a cell that somebody has emptied', () => {
       const cells = optionalCells(definition, plan);
       if (cells.length === 0) continue;
       faults.push(...differences(plan, blanked(cells)).map((one) => `${definition.name} ${one}`));
-      const args = inputsOf(definition).map(({ name, optional }): Argument => {
-        const first = optional ? undefined : given[name];
+      const args = inputsOf(definition).map((input): Argument => {
+        const { name } = input;
+        const first = isLeftOut(input) ? undefined : given[name];
         return first === undefined ? null : [first].flat().map((one) => [one as CellValue]);
       });
       const [core] = worksheetFunction(definition).call([...args, [['in']]])[0] ?? [];
