@@ -69,20 +69,22 @@ export function gridStyle(style: CellStyle): IStyleData {
     ...(font.underline !== 'none' && { ul: { s: BooleanNumber.TRUE } }),
     ...(font.color !== undefined && { cl: { rgb: font.color } }),
     ...(style.fill !== undefined && { bg: { rgb: style.fill } }),
-    ...(Object.keys(borders).length > 0 && {
-      bd: {
-        ...(borders.top && { t: border(borders.top) }),
-        ...(borders.right && { r: border(borders.right) }),
-        ...(borders.bottom && { b: border(borders.bottom) }),
-        ...(borders.left && { l: border(borders.left) }),
-      },
-    }),
+    ...(Object.keys(borders).length > 0 && { bd: gridBorders(borders) }),
     ...(style.horizontal !== 'general' && { ht: HORIZONTAL[style.horizontal] }),
     vt: VERTICAL[style.vertical],
     ...(style.wrap && { tb: WrapStrategy.WRAP }),
     ...(style.rotation !== 0 && { tr: rotation(style.rotation) }),
     ...(style.indent > 0 && { pd: indent(style) }),
     ...(style.numberFormat !== 'General' && { n: { pattern: style.numberFormat } }),
+  };
+}
+
+export function gridBorders(borders: Borders): NonNullable<IStyleData['bd']> {
+  return {
+    ...(borders.top && { t: border(borders.top) }),
+    ...(borders.right && { r: border(borders.right) }),
+    ...(borders.bottom && { b: border(borders.bottom) }),
+    ...(borders.left && { l: border(borders.left) }),
   };
 }
 

@@ -52,7 +52,7 @@ export class RuleColors {
     for (const { format, condition, style } of rules) {
       if (!format.areas.some((area) => areaContains(area, place.row, place.column))) continue;
       if (!this.holds(format, condition, place)) continue;
-      look = { ...style, ...look };
+      look = laidOver(style, look);
       if (format.stopIfTrue) break;
     }
     return look ?? null;
@@ -64,6 +64,12 @@ export class RuleColors {
     const value = this.calculation.evaluate(text, place)[0]?.[0] ?? null;
     return !(value instanceof CellError) && typeof value !== 'string' && Boolean(value);
   }
+}
+
+/** Side by side, rules draw the sides of a cell that each of them says. */
+function laidOver(under: IStyleBase, over: IStyleBase | undefined): IStyleBase {
+  const sides = under.bd && over?.bd ? { bd: { ...under.bd, ...over.bd } } : {};
+  return { ...under, ...over, ...sides };
 }
 
 /** Draws the cells with their rules' looks. `placeOf` is the cell's place in the calculation. */
@@ -80,7 +86,7 @@ export function drawRuleColors(
       const look = place && colors.of(place);
       if (!look) return next(cell);
       const own = workbook.getStyles().getStyleByCell(cell ?? rawData);
-      return next({ ...cell, s: { ...own, ...look } });
+      return next({ ...cell, s: laidOver(own ?? {}, look) });
     },
   });
 }

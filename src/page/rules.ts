@@ -7,6 +7,7 @@ import {
 } from '@univerjs/core';
 import type { ISheetDataValidationRule, IStyleBase } from '@univerjs/core';
 import { gridRange, sheetId } from './gridData';
+import { gridBorders } from './gridStyles';
 import { cellAddress } from '../cells/address';
 import type {
   ConditionalFormat,
@@ -107,7 +108,7 @@ export function conditionOf({
   return `${cell}${COMPARISONS[operator] ?? '='}(${first})`;
 }
 
-export function gridOverlay({ font, fill }: StyleOverlay): IStyleBase {
+export function gridOverlay({ font, fill, borders }: StyleOverlay): IStyleBase {
   const { bold, italic, strike, underline, color } = font;
   const is = (set: boolean) => (set ? BooleanNumber.TRUE : BooleanNumber.FALSE);
   return {
@@ -117,5 +118,6 @@ export function gridOverlay({ font, fill }: StyleOverlay): IStyleBase {
     ...(underline !== undefined && { ul: { s: is(underline !== 'none') } }),
     ...(color !== undefined && { cl: { rgb: color } }),
     ...(fill !== undefined && { bg: { rgb: fill } }),
+    ...(Object.keys(borders).length > 0 && { bd: gridBorders(borders) }),
   };
 }

@@ -109,7 +109,13 @@ describe('what if, in the panel', () => {
     // The goal is 2 s on an idle machine.
     expect(took).toBeLessThan(6000);
     await expect.poll(() => outcome().locator('figcaption').count()).toBe(2);
-    expect(await outcome().locator('tbody tr').count()).toBe(200);
+    const table = outcome().getByRole('region', { name: 'Table of the outcome' });
+    expect(await table.locator('tbody tr').count()).toBe(200);
+    // A matrix a result: 20 drafts down, 10 frictions across.
+    const matrix = outcome()
+      .getByRole('region', { name: /^Matrix: / })
+      .first();
+    expect(await matrix.locator('tbody td').count()).toBe(200);
     await atRest(page);
     await picture('outcome');
     await outcome().getByRole('region', { name: 'Table of the outcome' }).scrollIntoViewIfNeeded();

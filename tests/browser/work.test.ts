@@ -128,6 +128,18 @@ describe('the work of a cell', () => {
     expect(await list('Inputs').innerText()).toMatch(/lift\s+0\.02 in/);
   });
 
+  it('draws the tornado of a TRY.SWING', async () => {
+    await tab.type(
+      'T1',
+      '=MOLD.TRY.SWING("CLAMP.FORCE",{"projectedArea",900,800,1000;"cavityPressure",25,20,30;"margin",1.2,1.1,1.3},"mm")',
+    );
+    await tab.isAt('T2');
+    await tab.select('T1');
+    await work()
+      .getByRole('img', { name: /^Tornado chart\. cavityPressure: 21600 at its low, 32400 at its high\./ })
+      .waitFor();
+  });
+
   it('says why a function refuses, and how a left-out input is taken', async () => {
     await tab.type('I7', '=MOLD.SEAT.FORCE(100,95,0.15)');
     await tab.select('I7');

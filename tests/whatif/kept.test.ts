@@ -1,13 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { worksheetFunctions } from '../../src/call/functions';
-import { parseCell } from '../../src/cells/address';
+import { areaContains, parseCell } from '../../src/cells/address';
 import type { CellValue } from '../../src/cells/value';
 import { readWorkbook, saveWorkbook } from '../../src/package';
 import { newWorkbook } from '../../src/package/author';
 import { drawingsOf } from '../../src/package/drawings/readDrawings';
 import type { Workbook } from '../../src/package/model';
+import { shiftFormula } from '../../src/package/shiftFormula';
 import { knownFunctions } from '../../src/package/spelling';
 import { changeStructure } from '../../src/package/structure';
+import { Book } from '../../src/sheet/book';
+import { contentOf } from '../../src/workbook/content';
 import { recalculate } from '../../src/workbook/recalculate';
 import { WorkbookCopy } from '../../src/whatif/copy';
 import { changed, keepWhatIf, keptWhatIfs, outOfDate, planOf, runAgain } from '../../src/whatif/kept';
@@ -111,6 +114,38 @@ describe('a what-if written into a workbook', () => {
       formulas[0]?.includes('does not hold'),
     );
     expect(rule?.areas[0]).toEqual({ top: 8, left: 1, bottom: 11, right: 3 });
+  });
+
+  it('draws the limit between pairs of which one does not hold, as the calculation finds them', () => {
+    const lines = matrix.sheets[1]?.conditionalFormats.filter(
+      ({ style }) => Object.keys(style.borders).length > 0,
+    );
+    const book = new Book(contentOf(matrix), worksheetFunctions);
+    book.calculate();
+    const allowed = 1800;
+    const [degrees, frictions] = [
+      [3, 5, 7, 9],
+      [0.1, 0.15, 0.2],
+    ] as const;
+    const holds = degrees.map((one) => frictions.map((mu) => force(400, one, mu) < allowed));
+    expect(new Set(holds.flat()).size).toBe(2);
+    const drawn = (side: 'right' | 'bottom', row: number, column: number): boolean =>
+      (lines ?? []).some(({ areas: [area], formulas: [formula = ''], style }) => {
+        if (!area || !style.borders[side] || !areaContains(area, row, column)) return false;
+        const text = shiftFormula(formula, row - area.top, column - area.left);
+        return book.evaluate(text, { sheet: 1, row, column })[0]?.[0] === true;
+      });
+    degrees.forEach((_, down) => {
+      frictions.forEach((__, across) => {
+        const [here, right, below] = [
+          holds[down]?.[across],
+          holds[down]?.[across + 1],
+          holds[down + 1]?.[across],
+        ];
+        expect(drawn('right', 8 + down, 1 + across)).toBe(right !== undefined && right !== here);
+        expect(drawn('bottom', 8 + down, 1 + across)).toBe(below !== undefined && below !== here);
+      });
+    });
   });
 
   it('stands while nothing that it rests on changes, and the varied input may', async () => {

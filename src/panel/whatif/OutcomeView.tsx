@@ -5,6 +5,7 @@ import { numberText } from '../../core/format';
 import type { Outcome } from '../../whatif/run';
 import { notesOf, plainText, tableOf } from '../../whatif/table';
 import type { WhatIfDesk } from './desk';
+import { Matrices } from './Matrices';
 
 /** The library of charts is large: it comes with the first outcome. */
 const Charts = lazy(() => import('./Charts'));
@@ -78,6 +79,7 @@ export function OutcomeView({ desk, outcome, messages }: Props) {
       <Suspense fallback={<Spinner size="small" label="Drawing" />}>
         <Charts outcome={outcome} />
       </Suspense>
+      <Matrices outcome={outcome} />
       <OutcomeTable outcome={outcome} />
       <div>
         {notesOf(outcome).map((note) => (

@@ -9,11 +9,11 @@ import type {
   SheetsDescription,
 } from '../../package/description';
 import type { ChartDescription } from '../../package/drawings/writeChart';
-import { verdictIn } from '../../workbook/verdicts';
 import { cellText } from '../plan';
 import type { Outcome } from '../run';
 import { headsOf, numberFormats } from '../table';
-import { changedColor, statusColor, STYLES, verdictColors } from './looks';
+import { changedColor, limitLines, statusColor, STYLES, verdictColors } from './looks';
+import { verdictOf } from '../verdictMatrix';
 import { CHANGED, SPARE_LINES, standsFormula, type MadeLine } from './made';
 import { namesOf, type KeptWhatIf } from './record';
 
@@ -267,16 +267,12 @@ class SheetWriter {
 
   /** Results have the colors of their verdict, where one is among them. */
   private colorByVerdict(areaOf: (at: number) => Area): void {
-    const { results, rows } = this.outcome;
-    const tells = results.map((_, at) =>
-      rows.some((row) => verdictIn(row.results[at] ?? null) !== undefined),
-    );
-    results.forEach((_, at) => {
-      // The first verdict behind a result is its own.
-      const verdict = tells.findIndex((is, other) => is && other >= at);
-      if (verdict < 0) return;
+    this.outcome.results.forEach((_, at) => {
+      const verdict = verdictOf(this.outcome, at);
+      if (verdict === undefined) return;
       const [own, other] = [areaOf(at), areaOf(verdict)];
       this.conditions.push(...verdictColors(areaAddress(own), cellAddress(other.top, other.left)));
+      if (this.outcome.inputs.length > 1) this.conditions.push(...limitLines(own, other));
     });
   }
 
