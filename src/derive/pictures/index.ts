@@ -1,6 +1,8 @@
 import type { System } from '../../core/quantity';
 import type { WorkLine } from '../work';
 import { ballDepthPicture, scallopPicture } from './ballCutter';
+import { clampGapPicture } from './clamping';
+import { clearHolePicture } from './clearHole';
 import { draftChart } from './draftChart';
 import { pinInStackPicture } from './pin';
 import { ballInTaperPicture, overPinsPicture, positionPicture } from './measuring';
@@ -58,6 +60,8 @@ export const PICTURES: Readonly<Record<string, Picture>> = {
   'PIN.STEPBUCKLE': steppedPinPicture,
   'PIN.SIDE': corePinPicture,
   'FIT.POSITION': positionPicture,
+  'FIT.CLEARHOLE': clearHolePicture,
+  'CLAMP.GAP': clampGapPicture,
   'CUT.SCALLOP': scallopPicture,
   'CUT.STEPOVER': scallopPicture,
   'CUT.BALLDIA': ballDepthPicture,
