@@ -6,7 +6,8 @@ export default defineConfig({
     include: ['tests/browser/**/*.test.ts'],
     testTimeout: 60_000,
     hookTimeout: 60_000,
-    // One browser at a time: the machine that runs this may have two cores.
+    // One after another, in one process with one browser: the machine that runs this may have two cores.
     fileParallelism: false,
+    isolate: false,
   },
 });

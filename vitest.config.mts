@@ -32,7 +32,8 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/browser/**'],
-    testTimeout: 30_000,
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
     setupFiles: ['tests/support/chance.ts', 'tests/support/leaveNothing.ts'],
     // Files share a process, so that the catalogue is read once and not once for each: reading took longer than testing.
     isolate: false,

@@ -1,4 +1,5 @@
-import { spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
 import { existsSync, readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 
@@ -18,9 +19,9 @@ export function isFresh(stamp) {
 }
 
 /** Builds, unless nothing changed since the last build. Gives false where that failed. */
-export function buildIfStale() {
+export async function buildIfStale() {
   if (isFresh('dist/.built')) return true;
-  return (
-    spawnSync('npm', ['run', 'build'], { stdio: 'inherit', shell: process.platform === 'win32' }).status === 0
-  );
+  const build = spawn('npm', ['run', 'build'], { stdio: 'inherit', shell: process.platform === 'win32' });
+  const [status] = await once(build, 'close');
+  return status === 0;
 }

@@ -65,7 +65,7 @@ function writeZip() {
   return file;
 }
 
-if (!buildIfStale()) process.exit(1);
+if (!(await buildIfStale())) process.exit(1);
 rmSync(OUT, { recursive: true, force: true });
 for (const file of [writePackage(), writeZip()]) {
   const { size } = statSync(file);

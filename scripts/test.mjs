@@ -1,35 +1,63 @@
-// All checks, one after another; the last line is the sum of the runners' own reports. Steps that run no tests
-// (format, lint, types, build) count as one each.
+// All checks; the last line is the sum of the runners' own reports. Steps that run no tests (format, lint, types, build)
+// count as one each.
 //
 // The browser tests need a Chromium. Without one they are left out with a line that says so, or with
-// REQUIRE_BROWSER=1 counted as failed.
-import { spawnSync } from 'node:child_process';
+// REQUIRE_BROWSER=1 counted as failed. They wait much, so all else runs beside them, with a lower priority: whoever looks
+// at a page is served first.
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { setPriority } from 'node:os';
 import { relative } from 'node:path';
+import { text } from 'node:stream/consumers';
 import { buildIfStale } from './build.mjs';
 import { findChromium } from './chromium.mjs';
 
 const REPORTS = 'reports';
+/** A little: on one slow core the unit tests must still come in time. */
+const NICE = 5;
 
-function run(command, args) {
-  return (
-    spawnSync('npx', [command, ...args], { stdio: 'inherit', shell: process.platform === 'win32' }).status ===
-    0
-  );
+const chromium = findChromium();
+
+/** Runs a command of ours and tells whether it passed. Beside the browser, what it says comes in one piece at its end. */
+async function run(command, args, { atOnce = !chromium } = {}) {
+  const child = spawn('npx', [command, ...args], {
+    stdio: ['ignore', 'pipe', 'pipe'],
+    shell: process.platform === 'win32',
+    env: { ...process.env, ...(process.stdout.isTTY && { FORCE_COLOR: '1' }) },
+  });
+  const ended = once(child, 'close');
+  if (atOnce) {
+    child.stdout.pipe(process.stdout);
+    child.stderr.pipe(process.stderr);
+  } else {
+    lower(child.pid);
+    const said = await Promise.all([text(child.stdout), text(child.stderr)]);
+    console.log(`\n${command}\n${said.join('').trim()}`);
+  }
+  const [status] = await ended;
+  return status === 0;
+}
+
+/** Processes that it starts inherit it. */
+function lower(pid) {
+  try {
+    setPriority(pid, NICE);
+  } catch {
+    // It has ended, or could not be started: its status tells.
+  }
 }
 
 const one = (passed) => ({ passed: passed ? 1 : 0, failed: passed ? 0 : 1, skipped: 0 });
 
 /** Runs vitest and counts by the report it writes, in groups of files. */
-function tests(name, args, groupOf) {
+async function tests(name, args, groupOf, how) {
   const file = `${REPORTS}/${name}.json`;
-  const passed = run('vitest', [
-    'run',
-    ...args,
-    '--reporter=default',
-    '--reporter=json',
-    `--outputFile.json=${file}`,
-  ]);
+  const passed = await run(
+    'vitest',
+    ['run', ...args, '--reporter=default', '--reporter=json', `--outputFile.json=${file}`],
+    how,
+  );
   const groups = new Map();
   const add = (group, kind, count) => {
     const sum = groups.get(group) ?? { passed: 0, failed: 0, skipped: 0 };
@@ -60,24 +88,33 @@ rmSync(REPORTS, { recursive: true, force: true });
 mkdirSync(REPORTS, { recursive: true });
 const summary = new Map();
 
-summary.set('format', one(run('prettier', ['--check', '--log-level=warn', '.'])));
-summary.set('lint', one(run('eslint', ['.'])));
-summary.set('types', one(run('tsc', ['--noEmit', '-p', '.'])));
-summary.set('build', one(buildIfStale()));
-for (const [group, sum] of tests('unit', [], unitGroup)) summary.set(group, sum);
+const built = buildIfStale();
 
-const chromium = findChromium();
-if (chromium) {
-  process.env.CHROMIUM = chromium;
-  const groups = tests('browser', ['--config', 'vitest.browser.config.mts'], () => 'browser');
-  const sum = groups.get('browser') ?? one(false);
-  // Tests that were all skipped show nothing of the page.
-  if (sum.passed + sum.failed === 0) sum.failed = 1;
-  summary.set('browser', sum);
-} else if (process.env.REQUIRE_BROWSER) {
+async function browserTests() {
+  if (chromium) {
+    await built;
+    process.env.CHROMIUM = chromium;
+    const groups = await tests('browser', ['--config', 'vitest.browser.config.mts'], () => 'browser', {
+      atOnce: true,
+    });
+    const sum = groups.get('browser') ?? one(false);
+    // Tests that were all skipped show nothing of the page.
+    if (sum.passed + sum.failed === 0) sum.failed = 1;
+    return sum;
+  }
+  if (!process.env.REQUIRE_BROWSER) return undefined;
   console.error('Browser tests: no Chromium was found, and REQUIRE_BROWSER asks for them.');
-  summary.set('browser', one(false));
+  return one(false);
 }
+
+const inBrowser = browserTests();
+summary.set('format', one(await run('prettier', ['--check', '--log-level=warn', '.'])));
+summary.set('lint', one(await run('eslint', ['.'])));
+summary.set('types', one(await run('tsc', ['--noEmit', '-p', '.'])));
+summary.set('build', one(await built));
+for (const [group, sum] of await tests('unit', [], unitGroup)) summary.set(group, sum);
+const browserSum = await inBrowser;
+if (browserSum) summary.set('browser', browserSum);
 
 const total = { passed: 0, failed: 0, skipped: 0 };
 console.log('');

@@ -6,7 +6,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { staticServer } from '../../src/cli/staticServer';
 import { cellOf, Desk, Tab } from './desk';
-import { launch } from './launch';
+import { launch, leave } from './launch';
 
 /** Whole pages are loaded several times over, also where the machine has much else to do. */
 vi.setConfig({ testTimeout: 240_000 });
@@ -31,7 +31,7 @@ describe('the page without a network', () => {
     // All of its files are fetched, also where the machine has much else to do.
   }, 300_000);
   afterAll(async () => {
-    await browser.close();
+    await leave(browser);
     server.close();
     rmSync(folder, { recursive: true });
   });

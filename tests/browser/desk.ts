@@ -1,18 +1,13 @@
 import { readFileSync } from 'node:fs';
 import type { AddressInfo } from 'node:net';
 import { fileURLToPath } from 'node:url';
-import {
-  chromium,
-  type Browser,
-  type BrowserContext,
-  type BrowserContextOptions,
-  type Page,
-} from 'playwright-core';
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { staticServer } from '../../src/cli/staticServer';
 import { worksheetFunctions } from '../../src/call/functions';
 import { parseCell } from '../../src/cells/address';
 import { cellFinder, type Cell, type Workbook } from '../../src/package/model';
 import { readWorkbook } from '../../src/package';
+import { launch, leave } from './launch';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const ids = worksheetFunctions.map(({ id }) => id);
@@ -31,26 +26,14 @@ export class Desk {
   static async open(): Promise<Desk> {
     const server = staticServer(`${root}dist/page`);
     await new Promise<void>((resolve) => server.listen(0, 'localhost', resolve));
-    const browser = await chromium.launch({
-      executablePath: process.env['CHROMIUM'] ?? '/usr/bin/chromium',
-      args: [
-        '--headless',
-        '--no-sandbox',
-        '--disable-gpu',
-        '--disable-quic',
-        '--no-first-run',
-        '--disable-background-networking',
-        '--disable-component-update',
-        '--disable-sync',
-      ],
-    });
+    const browser = await launch();
     return new Desk(`http://localhost:${(server.address() as AddressInfo).port}`, browser, () =>
       server.close(),
     );
   }
 
   async close(): Promise<void> {
-    await this.browser.close();
+    await leave(this.browser);
     this.stop();
   }
 

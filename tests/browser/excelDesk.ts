@@ -5,7 +5,7 @@ import { staticServer } from '../../src/cli/staticServer';
 import { parseCell } from '../../src/cells/address';
 import { installStandIn, type StandIn, type Step } from '../excel/standIn/install';
 import { StandInWorkbook } from '../excel/standIn/workbook';
-import { launch } from './launch';
+import { launch, leave } from './launch';
 
 const folder = fileURLToPath(new URL('../../dist/excel', import.meta.url));
 const OFFICE_JS = 'https://appsforoffice.microsoft.com/lib/1/hosted/office.js';
@@ -69,7 +69,7 @@ export class ExcelDesk {
   }
 
   async close(): Promise<void> {
-    await this.browser.close();
+    await leave(this.browser);
     this.stop();
   }
 

@@ -1,6 +1,16 @@
 import { chromium, type Browser } from 'playwright-core';
 
-export const launch = (): Promise<Browser> =>
+let started: Promise<Browser> | undefined;
+
+/** The Chromium of all files, which share a process; it goes with that process, or a new one is started where it fell. */
+export async function launch(): Promise<Browser> {
+  const running = await started?.catch(() => undefined);
+  if (running?.isConnected()) return running;
+  started = start();
+  return started;
+}
+
+const start = (): Promise<Browser> =>
   chromium.launch({
     executablePath: process.env['CHROMIUM'] ?? '/usr/bin/chromium',
     args: [
@@ -14,3 +24,8 @@ export const launch = (): Promise<Browser> =>
       '--disable-sync',
     ],
   });
+
+/** Closes all that a file has opened. */
+export async function leave(browser: Browser): Promise<void> {
+  await Promise.all(browser.contexts().map((context) => context.close()));
+}

@@ -5,7 +5,7 @@ import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { launch } from './launch';
+import { launch, leave } from './launch';
 
 const file = join(mkdtempSync(join(tmpdir(), 'moldsheet-page-')), 'insert.html');
 const troubles: string[] = [];
@@ -21,7 +21,7 @@ beforeAll(async () => {
   browser = await launch();
 });
 afterAll(async () => {
-  await browser.close();
+  await leave(browser);
 });
 
 /** The page as somebody opens it from a mail. */

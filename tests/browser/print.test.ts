@@ -8,7 +8,7 @@ import { columnLetters } from '../../src/cells/address';
 import { newWorkbook } from '../../src/package/author';
 import { readWorkbook, saveWorkbook } from '../../src/package';
 import { run } from '../cli/run';
-import { launch } from './launch';
+import { launch, leave } from './launch';
 
 const folder = mkdtempSync(join(tmpdir(), 'moldsheet-print-'));
 const hasPdftotext = spawnSync('pdftotext', ['-v']).error === undefined;
@@ -18,7 +18,7 @@ beforeAll(async () => {
   browser = await launch();
 });
 afterAll(async () => {
-  await browser.close();
+  await leave(browser);
 });
 
 /** The sheet as a person prints it: the words that its cells show, the words and pages of the PDF. */
