@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { chmod, readFile, readlink, rename, rm, stat, writeFile } from 'node:fs/promises';
-import { basename, dirname, join, resolve } from 'node:path';
+import platformPath, { dirname, resolve, type PlatformPath } from 'node:path';
 import { Failure } from './command';
 
 const MOST_LINKS = 40;
@@ -29,6 +29,10 @@ export async function readBytes(path: string): Promise<Uint8Array> {
   }
 }
 
+/** A hidden file in the folder of another, of which it cannot be too long a name. */
+export const besideOf = (target: string, mark: string, at: PlatformPath = platformPath): string =>
+  at.join(at.dirname(target), `.${at.basename(target).slice(0, 100)}.${mark}`);
+
 /**
  * Writes beside the file first, so that a failure half-way leaves what was there before. A link stays a link and its
  * target is written; a file keeps its mode; what is no file, such as a device, is never replaced.
@@ -42,7 +46,7 @@ export async function writeBytes(path: string, bytes: Uint8Array): Promise<void>
       throw new Failure(
         `${path} cannot be written: it is ${present.isDirectory() ? 'a folder' : 'no ordinary file'}.`,
       );
-    beside = join(dirname(target), `.${basename(target).slice(0, 100)}.${randomUUID()}`);
+    beside = besideOf(target, randomUUID());
     await writeFile(beside, bytes, { flag: 'wx', ...(present && { mode: present.mode }) });
     // The mask of the process may have taken bits away from the mode.
     if (present) await chmod(beside, present.mode);

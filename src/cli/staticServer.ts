@@ -1,7 +1,7 @@
 import { createReadStream } from 'node:fs';
 import { stat } from 'node:fs/promises';
 import { createServer, type Server } from 'node:http';
-import { extname, join, normalize, sep } from 'node:path';
+import platformPath, { extname, type PlatformPath } from 'node:path';
 
 const TEXT = 'text/plain; charset=utf-8';
 
@@ -18,20 +18,30 @@ const TYPES: Readonly<Record<string, string>> = {
   '.txt': TEXT,
 };
 
-/** The file that a request's path names, or undefined where it names none inside the folder. */
-async function findFile(
+/** The file in a folder that a request's path names, whether it is there or not; undefined where it leads outside. */
+export function fileWithin(
   folder: string,
   urlPath: string,
-): Promise<{ readonly file: string; readonly size: number } | undefined> {
+  at: PlatformPath = platformPath,
+): string | undefined {
   let path: string;
   try {
     path = decodeURIComponent(urlPath);
   } catch {
     return undefined;
   }
-  if (path.includes('\0')) return undefined;
-  const file = normalize(join(folder, path.endsWith('/') ? `${path}index.html` : path));
-  if (!file.startsWith(folder + sep)) return undefined;
+  // A colon is a drive or a second stream of a file on Windows, and in no name of ours.
+  if (/[\0:]/.test(path)) return undefined;
+  const file = at.resolve(at.join(folder, path.endsWith('/') ? `${path}index.html` : path));
+  return file.startsWith(at.resolve(folder) + at.sep) ? file : undefined;
+}
+
+async function findFile(
+  folder: string,
+  urlPath: string,
+): Promise<{ readonly file: string; readonly size: number } | undefined> {
+  const file = fileWithin(folder, urlPath);
+  if (file === undefined) return undefined;
   const found = await stat(file).catch(() => undefined);
   return found?.isFile() ? { file, size: found.size } : undefined;
 }
