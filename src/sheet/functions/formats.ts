@@ -12,11 +12,12 @@ export function formatted(value: Scalar, pattern: string, date1904: boolean): st
   if (value instanceof CellError) return raise(value);
   if (typeof value === 'boolean') return toText(value);
   const number = typeof value === 'string' ? numberInText(value, date1904) : (value ?? 0);
-  if (pattern === '') return '';
+  if (pattern === '') return number === undefined ? bounded(toText(value)) : '';
   try {
     if (number === undefined) return bounded(format(pattern, value, OPTIONS));
     if (!isDateFormat(pattern)) return ofNumber(pattern, number);
-    if (number < 0 && !ELAPSED.test(pattern)) return raise('#VALUE!');
+    // Only in the 1904 date system is there a time before the first day.
+    if (number < 0 && !(date1904 && ELAPSED.test(pattern))) return raise('#VALUE!');
     if (saysElapsedTwice(pattern))
       throw new Keep(`The number format ${pattern} is not known well enough here.`);
     const moved = Math.abs(number) + (date1904 && !ELAPSED.test(pattern) ? DAYS_1904 : 0);

@@ -171,12 +171,16 @@ const OF_TEXTS: readonly (readonly [string, unknown])[] = [
   ['PERCENTOF({1,2},{1,2,3})', 0.5],
   ['PERCENTOF(1,0)', '#DIV/0!'],
   // What is not known well enough is no value: a cell with a stored one keeps it.
+  ['AND(TRUE,"0")', true],
+  ['TEXT("a","")', 'a'],
+  ['TEXT(12,"")', ''],
+  ['TEXT(-1,"[s].000")', '#VALUE!'],
   ['LENB("é")', '#NAME?'],
   ['TEXT(1234567890,"0,## ## ##")', '#NAME?'],
   ['TEXT(3.14,"[h]"" of ""h")', '#NAME?'],
 ];
 
-describe('Numbers in texts', () => {
+describe('Texts and what stands for them', () => {
   it.each(OF_TEXTS)('%s', (formula, expected) => {
     expect(result(formula)).toEqual(expected);
   });
