@@ -167,6 +167,19 @@ export interface Table {
   readonly columns: readonly string[];
 }
 
+export interface SheetFilter {
+  /** The first row is the heading. */
+  readonly area: Area;
+  readonly columns: readonly FilterColumn[];
+}
+
+export interface FilterColumn {
+  /** By its place in the area. */
+  readonly column: number;
+  /** The texts that stay to be seen; absent where the column is filtered in another way. */
+  readonly shows?: readonly string[];
+}
+
 export interface Sheet {
   readonly name: string;
   readonly state: 'visible' | 'hidden' | 'veryHidden';
@@ -193,6 +206,8 @@ export interface Sheet {
   readonly tables: readonly Table[];
   /** Areas that a filter works on: their hidden rows are filtered out. */
   readonly filters?: readonly Area[];
+  /** That of the sheet itself, whose headings have arrows; also where it asks for nothing yet. */
+  readonly filter?: SheetFilter;
 }
 
 export interface DefinedName {

@@ -1,10 +1,12 @@
 import type { Area } from '../cells/address';
 import type {
   ColumnRun,
+  FilterColumn,
   ConditionalFormat,
   Hyperlink,
   Note,
   Sheet,
+  SheetFilter,
   Table,
   Validation,
   ValidationKind,
@@ -182,7 +184,7 @@ function readNeighbours(
   parts: Parts,
   part: string,
   root: XmlElement | undefined,
-): Pick<Sheet, 'hyperlinks' | 'notes' | 'tables' | 'filters'> {
+): Pick<Sheet, 'hyperlinks' | 'notes' | 'tables' | 'filters' | 'filter'> {
   const related = relationshipsOf(parts, part);
   const partsOf = (kind: string) =>
     related.flatMap((one) => {
@@ -208,6 +210,7 @@ function readNeighbours(
     notes: partsOf('comments').flatMap(readNotes),
     tables: tables.flatMap(readTable),
     filters: [root, ...tables].flatMap((one) => childrenOf(one, 'autoFilter')).flatMap(readFilter),
+    ...dropUndefined({ filter: readSheetFilter(child(root, 'autoFilter')) }),
   };
 }
 
@@ -224,6 +227,20 @@ function readNotes(root: XmlElement): Note[] {
 /** One that lets all pass hides nothing. */
 function readFilter(filter: XmlElement): Area[] {
   return child(filter, 'filterColumn') ? areas(filter.attributes['ref']) : [];
+}
+
+function readSheetFilter(filter: XmlElement | undefined): SheetFilter | undefined {
+  const [area] = areas(filter?.attributes['ref']);
+  if (!filter || !area) return undefined;
+  const columns = childrenOf(filter, 'filterColumn').map((one): FilterColumn => {
+    const column = numeric(one.attributes['colId'], 0);
+    const texts = child(one, 'filters');
+    // Days and months are a tree of their own.
+    if (!texts || child(texts, 'dateGroupItem')) return { column };
+    const shown = childrenOf(texts, 'filter').map(({ attributes }) => decodeText(attributes['val'] ?? ''));
+    return { column, shows: flag(texts.attributes['blank'], false) ? [...shown, ''] : shown };
+  });
+  return { area, columns };
 }
 
 function readTable(root: XmlElement): Table[] {

@@ -96,17 +96,23 @@ function Desk({ session, host, sheetDesk, functions, samples, gridElement, newer
     document.title = `${state.unsaved ? '• ' : ''}${state.fileName} – Moldsheet`;
   }, [state.fileName, state.unsaved]);
   const [part, setPart] = useState('format');
+  // Asked for again, a part begins anew.
+  const [asked, setAsked] = useState(0);
+  const show = useCallback((which: string) => {
+    setPanelOpen(true);
+    setPage('sheet');
+    setPart(which);
+    setAsked((times) => times + 1);
+  }, []);
   const keys = useMemo(() => {
-    const show = (which: string) => () => {
-      setPanelOpen(true);
-      setPage('sheet');
-      setPart(which);
+    const shows = (which: string) => () => {
+      show(which);
     };
     return {
       s: () => void session.save(),
-      f: show('find'),
-      h: show('find'),
-      1: show('format'),
+      f: shows('find'),
+      h: shows('find'),
+      1: shows('format'),
       home: () => {
         sheetDesk.toCorner('first');
       },
@@ -114,8 +120,15 @@ function Desk({ session, host, sheetDesk, functions, samples, gridElement, newer
         sheetDesk.toCorner('last');
       },
     };
-  }, [session, sheetDesk]);
+  }, [session, sheetDesk, show]);
   useKeys(keys);
+  useEffect(
+    () =>
+      sheetDesk.onFilterAsked(() => {
+        show('filter');
+      }),
+    [sheetDesk, show],
+  );
 
   return (
     <div className={styles.app}>
@@ -168,7 +181,7 @@ function Desk({ session, host, sheetDesk, functions, samples, gridElement, newer
                 {
                   id: 'sheet',
                   title: 'Sheet',
-                  body: <SheetTabLater desk={sheetDesk} open={part} onOpen={setPart} />,
+                  body: <SheetTabLater desk={sheetDesk} open={part} asked={asked} onOpen={setPart} />,
                 },
                 { id: 'share', title: 'Share', body: <ShareTab files={session.files} /> },
               ]}

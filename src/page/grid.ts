@@ -53,6 +53,7 @@ import { editWholeNumbers } from './editedNumbers';
 import { EntryFormulas } from './entryFormulas';
 import { guardEntries, keepListsShut, type GridPlace } from './entryGuard';
 import { refusalOfEntry, type Refusal } from '../workbook/entryRules';
+import { drawFilterArrows } from './filterArrows';
 import { functionDescriptions } from './functionDescriptions';
 import { GridCells } from './gridCells';
 import { gridContent } from './gridContent';
@@ -142,6 +143,8 @@ export class Grid {
   refuses: ((command: GridCommand) => boolean) | undefined;
   /** Cells that were cut are pasted where a person is. */
   movesCut: ((from: { readonly sheet: string; readonly area: Area }) => void) | undefined;
+  /** A person asked for what a column of a filter shows. */
+  opensFilter: (() => void) | undefined;
   private noted: ReadonlySet<string> = new Set();
   /** Hears at once what was typed into cells. */
   heardTyping: ((cells: readonly TypedCell[]) => void) | undefined;
@@ -629,6 +632,17 @@ export class Grid {
     markNotes(this.injector, (unitId, id, row, column) => {
       return unitId === this.unitId && this.noted.has(`${id} ${row} ${column}`);
     });
+    drawFilterArrows(
+      this.injector,
+      (unitId, id) =>
+        unitId === this.unitId
+          ? this.opened.sheets.find((_, index) => sheetId(index) === id)?.filter
+          : undefined,
+      () => {
+        // The grid selects the cell by the same click.
+        setTimeout(() => this.opensFilter?.());
+      },
+    );
     moveWhatIsCut(this.injector, ({ unitId, subUnitId, area }) => {
       const sheet = this.workbook.getSheetBySheetId(subUnitId)?.getSheetName();
       if (unitId !== this.unitId || sheet === undefined) return false;

@@ -106,6 +106,46 @@ describe('a large table of the clipboard', () => {
   });
 });
 
+describe('a filter', () => {
+  const first = async () => (await tab.savedWorkbook()).sheets[0];
+  const hidden = async () => (await first())?.rows.filter((one) => one.hidden).map(({ row }) => row + 1);
+  const brass = () => page.getByRole('checkbox', { name: 'Brass' });
+  const filter = () =>
+    page
+      .getByRole('group', { name: 'Stays to be seen' })
+      .locator('..')
+      .getByRole('button', { name: 'Filter', exact: true })
+      .click();
+
+  it('has arrows at its headings, for the keyboard', async () => {
+    for (const [at, text] of ['Metal', 'Steel', 'Brass'].entries()) await tab.type(`H${at + 1}`, text);
+    await page.getByRole('tab', { name: 'Sheet', exact: true }).click();
+    await page.getByRole('button', { name: 'Filter', exact: true }).click();
+    await tab.select('H1:H3');
+    await brass().waitFor();
+    await filter();
+    await page.getByText('A filter works on H1:H3').waitFor();
+    await tab.select('H1');
+    await page.keyboard.press('Alt+ArrowDown');
+    await page.waitForFunction(() => document.activeElement?.getAttribute('type') === 'checkbox');
+    await brass().uncheck();
+    await filter();
+    await expect.poll(hidden, SOON).toEqual([3]);
+    expect((await first())?.filter?.columns).toEqual([{ column: 0, shows: ['Steel'] }]);
+  });
+
+  it('and for the mouse', async () => {
+    await tab.select('A5');
+    await brass().waitFor({ state: 'detached' });
+    // The lower right corner of H1.
+    await page.mouse.click(549, 166);
+    await brass().check();
+    await filter();
+    await expect.poll(hidden, SOON).toEqual([]);
+    expect((await first())?.filter?.columns).toEqual([]);
+  });
+});
+
 describe('printing', () => {
   it('shows the pages before', async () => {
     await page.getByRole('button', { name: 'Print…' }).click();

@@ -140,6 +140,20 @@ it('a filter hides rows and lets them be seen again', () => {
   expect(hidden(seen)).toEqual([]);
 });
 
+it('a filter of several columns keeps what each asks for, and one that asks for nothing has its arrows', () => {
+  const filter = { do: 'setFilter', sheet: 'Seat', area: area(0, 0, 2, 1), hidden: [1] } as const;
+  const of = (...edits: Parameters<typeof after>) => after(...edits).sheets[0]?.filter?.columns;
+  const first = { ...filter, column: 1, shows: ['in', ''] };
+  const second = { ...filter, column: 0, shows: ['a & b'] };
+  expect(of(first, second)).toEqual([
+    { column: 0, shows: ['a & b'] },
+    { column: 1, shows: ['in', ''] },
+  ]);
+  expect(of(first, second, { ...first, shows: null })).toEqual([{ column: 0, shows: ['a & b'] }]);
+  expect(of({ ...first, shows: null })).toEqual([]);
+  expect(of(first, { ...second, area: area(0, 0, 1, 1) })).toEqual([{ column: 0, shows: ['a & b'] }]);
+});
+
 it('a note is written and taken away', () => {
   const note = { do: 'setNote', sheet: 'Seat', row: 0, column: 0 } as const;
   expect(after({ ...note, text: 'Per side' }).sheets[0]?.notes).toEqual([

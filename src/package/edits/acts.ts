@@ -31,14 +31,19 @@ export type WorkbookEdit =
   | { readonly do: 'addColorRule'; readonly sheet: string; readonly rule: ColorRule }
   /** The rule of a sheet by its place in `Sheet.conditionalFormats`. */
   | { readonly do: 'deleteColorRule'; readonly sheet: string; readonly index: number }
-  /** Rows whose cell of a column shows none of the texts are hidden; the first row of the area is its heading. */
+  /**
+   * Rows whose cell of a column shows none of the texts are hidden; the first row of the area is its heading. What
+   * other columns of the same filter ask for stays.
+   */
   | {
       readonly do: 'setFilter';
       readonly sheet: string;
       readonly area: Area;
       /** By its place in the area. */
       readonly column: number;
-      readonly shows: readonly string[];
+      /** Null = all that the column shows. */
+      readonly shows: readonly string[] | null;
+      /** All rows that the whole filter hides. */
       readonly hidden: readonly number[];
     }
   | { readonly do: 'clearFilter'; readonly sheet: string };

@@ -6,7 +6,16 @@ import { workbookPart } from '../open';
 import { readText, writeText, type EditableParts } from '../relationships';
 import { readSheetXml } from '../structure/sheetCells';
 import { indexOf, sheetsOf } from '../structure/sheets';
-import { applyEdits, child, encodeText, escapeXml, parseXml } from '../xml';
+import {
+  applyEdits,
+  child,
+  childrenOf,
+  encodeText,
+  escapeXml,
+  numeric,
+  parseXml,
+  type XmlElement,
+} from '../xml';
 import type { WorkbookEdit } from './acts';
 import { removeName } from './names';
 import { behind } from '../sheetOrder';
@@ -17,19 +26,32 @@ type SetFilter = Extract<WorkbookEdit, { readonly do: 'setFilter' }>;
 const NAME = '_xlnm._FilterDatabase';
 
 export function setFilter(parts: EditableParts, part: string, act: SetFilter): void {
-  const { sheet, area, column, shows } = act;
+  const { sheet, area } = act;
+  const before = readText(parts, part) ?? '';
+  const old = child(readSheetXml(before, part).root, 'autoFilter');
+  const others =
+    old?.attributes['ref'] === areaAddress(area)
+      ? childrenOf(old, 'filterColumn').filter((one) => columnOf(one) !== act.column)
+      : [];
   clearFilter(parts, part, sheet);
   const xml = readText(parts, part) ?? '';
   const { root } = readSheetXml(xml, part);
   const p = root.prefix;
-  const blank = shows.includes('') ? ' blank="1"' : '';
-  const values = shows.filter((one) => one !== '').map((one) => `<${p}filter val="${encodeText(one)}"/>`);
-  const filters = `<${p}filters${blank}>${values.join('')}</${p}filters>`;
-  const text =
-    `<${p}autoFilter ref="${areaAddress(area)}"><${p}filterColumn colId="${column}">` +
-    `${filters}</${p}filterColumn></${p}autoFilter>`;
+  const columns = [
+    ...others.map((one) => ({ column: columnOf(one), text: before.slice(one.start, one.closeEnd) })),
+    ...(act.shows ? [{ column: act.column, text: criterion(p, act.column, act.shows) }] : []),
+  ].sort((a, b) => a.column - b.column);
+  const text = `<${p}autoFilter ref="${areaAddress(area)}">${columns.map((one) => one.text).join('')}</${p}autoFilter>`;
   writeText(parts, part, applyEdits(xml, [insertOrdered(xml, root, behind('autoFilter'), text)]));
   nameCells(parts, sheet, area);
+}
+
+const columnOf = ({ attributes }: XmlElement): number => numeric(attributes['colId'], 0);
+
+function criterion(p: string, column: number, shows: readonly string[]): string {
+  const blank = shows.includes('') ? ' blank="1"' : '';
+  const values = shows.filter((one) => one !== '').map((one) => `<${p}filter val="${encodeText(one)}"/>`);
+  return `<${p}filterColumn colId="${column}"><${p}filters${blank}>${values.join('')}</${p}filters></${p}filterColumn>`;
 }
 
 export function clearFilter(parts: EditableParts, part: string, sheet: string): void {

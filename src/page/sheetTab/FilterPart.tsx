@@ -1,30 +1,32 @@
 import { Button, Checkbox } from '@fluentui/react-components';
-import { useState } from 'react';
-import { areaAddress, columnLetters } from '../../cells/address';
+import { useEffect, useRef, useState } from 'react';
+import { areaAddress, areaContains, columnLetters, type Area } from '../../cells/address';
+import type { SheetDesk } from './desk';
 import type { PartProps } from './SheetTab';
 import { Choice } from './Choice';
 import { useFormStyles } from './useForm';
 
 /** Longer lists are not read through. */
-const MOST = 100;
+const MOST = 500;
 
-export function FilterPart({ desk, selection: { sheet, area } }: PartProps) {
+export function FilterPart({ desk, selection: { sheet, area: selected } }: PartProps) {
   const styles = useFormStyles();
   const [chosen, setChosen] = useState<number>();
-  const [left, setLeft] = useState<ReadonlySet<string>>(new Set());
-  const present = desk.sheet(sheet)?.filters?.[0];
-  const column = chosen !== undefined && chosen >= area.left && chosen <= area.right ? chosen : area.left;
+  const present = desk.sheet(sheet)?.filter;
+  // Inside the filter all of it is meant, and the column where a person is.
+  const isInside = present !== undefined && areaContains(present.area, selected.top, selected.left);
+  const area = isInside ? present.area : selected;
+  const column = chosen !== undefined && chosen >= area.left && chosen <= area.right ? chosen : selected.left;
   const columns = Array.from(
     { length: Math.min(area.right - area.left + 1, 100) },
     (_, at) => area.left + at,
   );
-  const rows = desk.shownIn(sheet, area, column);
-  const texts = [...new Set(rows.map(({ text }) => text))].sort().slice(0, MOST);
+  const where = `${sheet}!${areaAddress(area)}`;
   return (
     <div className={styles.form}>
       <span className={styles.says}>
         {present
-          ? `A filter works on ${areaAddress(present)}.`
+          ? `A filter works on ${areaAddress(present.area)}: its headings have arrows (Alt+Down opens them).`
           : 'Select the rows with their heading, then choose what stays to be seen.'}
       </span>
       <Choice
@@ -33,8 +35,61 @@ export function FilterPart({ desk, selection: { sheet, area } }: PartProps) {
         options={columns.map((one) => [one, `Column ${columnLetters(one)}`] as const)}
         onChoose={setChosen}
       />
-      <div role="group" aria-label="Stays to be seen">
-        {texts.map((text) => (
+      <Values key={`${where} ${column}`} desk={desk} sheet={sheet} area={area} column={column} />
+      {present && (
+        <div className={styles.row}>
+          <Button
+            onClick={() => {
+              desk.apply({ do: 'clearFilter', sheet });
+            }}
+          >
+            Show all rows
+          </Button>
+        </div>
+      )}
+    </div>
+  );
+}
+
+interface ValuesProps {
+  readonly desk: SheetDesk;
+  readonly sheet: string;
+  readonly area: Area;
+  readonly column: number;
+}
+
+/** What the cells of a column show, each text once, to be kept or left out. */
+function Values({ desk, sheet, area, column }: ValuesProps) {
+  const styles = useFormStyles();
+  const first = useRef<HTMLDivElement>(null);
+  const present = desk.sheet(sheet)?.filter;
+  const at = column - area.left;
+  const isPresent = present && areaAddress(present.area) === areaAddress(area);
+  const criterion = isPresent ? present.columns.find((one) => one.column === at) : undefined;
+  const texts = [...new Set(desk.shownIn(sheet, area, column).map(({ text }) => text))].sort((a, b) =>
+    a.localeCompare(b, 'en', { numeric: true }),
+  );
+  const [left, setLeft] = useState<ReadonlySet<string>>(
+    () => new Set(criterion?.shows && texts.filter((text) => !criterion.shows?.includes(text))),
+  );
+  useEffect(() => {
+    first.current?.querySelector('input')?.focus();
+  }, []);
+  const all = left.size === 0 ? true : texts.every((text) => left.has(text)) ? false : 'mixed';
+  return (
+    <>
+      {criterion && !criterion.shows && (
+        <span className={styles.says}>This column is filtered in a way that cannot be changed here.</span>
+      )}
+      <div ref={first} role="group" aria-label="Stays to be seen">
+        <Checkbox
+          label="(all)"
+          checked={all}
+          onChange={() => {
+            setLeft(all === true ? new Set(texts) : new Set());
+          }}
+        />
+        {texts.slice(0, MOST).map((text) => (
           <div key={text}>
             <Checkbox
               label={text === '' ? '(blank)' : text}
@@ -47,29 +102,21 @@ export function FilterPart({ desk, selection: { sheet, area } }: PartProps) {
             />
           </div>
         ))}
+        {texts.length > MOST && (
+          <span className={styles.says}>… and {texts.length - MOST} more, as (all) has them.</span>
+        )}
       </div>
       <div className={styles.row}>
         <Button
           appearance="primary"
           disabled={area.bottom <= area.top}
           onClick={() => {
-            const hidden = rows.filter(({ text }) => left.has(text)).map(({ row }) => row);
-            const shows = texts.filter((text) => !left.has(text));
-            desk.apply({ do: 'setFilter', sheet, area, column: column - area.left, shows, hidden });
+            desk.setFilter(sheet, area, at, left.size === 0 ? null : texts.filter((text) => !left.has(text)));
           }}
         >
           Filter
         </Button>
-        {present && (
-          <Button
-            onClick={() => {
-              desk.apply({ do: 'clearFilter', sheet });
-            }}
-          >
-            Show all rows
-          </Button>
-        )}
       </div>
-    </div>
+    </>
   );
 }

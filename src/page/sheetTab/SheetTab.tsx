@@ -43,11 +43,13 @@ const PARTS: readonly (readonly [id: string, title: string, part: (props: PartPr
 interface Props {
   readonly desk: SheetDesk;
   readonly open: string;
+  /** How often a part was asked for by a key or an arrow. */
+  readonly asked: number;
   readonly onOpen: (part: string) => void;
 }
 
 /** What can be set of the selected cells and their sheet, in plain words. */
-export function SheetTab({ desk, open, onOpen }: Props) {
+export function SheetTab({ desk, open, asked, onOpen }: Props) {
   const styles = useStyles();
   const selection = useSyncExternalStore(desk.subscribe, desk.selection);
   const workbook = useSyncExternalStore(desk.subscribe, desk.workbook);
@@ -66,7 +68,9 @@ export function SheetTab({ desk, open, onOpen }: Props) {
         {PARTS.map(([id, title, Part]) => (
           <AccordionItem key={id} value={id}>
             <AccordionHeader as="h2">{title}</AccordionHeader>
-            <AccordionPanel>{open === id && <Part desk={desk} selection={selection} />}</AccordionPanel>
+            <AccordionPanel>
+              {open === id && <Part key={asked} desk={desk} selection={selection} />}
+            </AccordionPanel>
           </AccordionItem>
         ))}
       </Accordion>

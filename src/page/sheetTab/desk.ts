@@ -1,13 +1,14 @@
 /** What the Sheet tab does to the workbook on show. */
 import { ICommandService, type ICellData } from '@univerjs/core';
 import { SetRangeValuesCommand } from '@univerjs/preset-sheets-core';
-import { areasOverlap, cellAddress, type Area } from '../../cells/address';
+import { areaAddress, areasOverlap, cellAddress, type Area } from '../../cells/address';
 import type { CellValue } from '../../cells/value';
 import type { Sheet, Workbook } from '../../package/model';
 import { shiftFormula } from '../../package/shiftFormula';
 import { shownText } from '../../render/shownText';
 import { parseNumber } from '../entryNumbers';
 import { isFound, replaced, type Search } from '../findCells';
+import { isHeading } from '../filterArrows';
 import type { Grid, SheetPlace } from '../grid';
 import { gridScalar } from '../gridData';
 import type { Session } from '../session';
@@ -155,7 +156,25 @@ export class SheetDesk {
     this.write(sheet, written);
   }
 
-  /** What the cells of a column show, each text once. */
+  /** Calls back when a person asks for a column of a filter: by its arrow, or by Alt+Down on its heading. */
+  onFilterAsked(listener: () => void): () => void {
+    const heard = (event: KeyboardEvent) => {
+      if (!event.altKey || event.key !== 'ArrowDown' || this.session.state.busy) return;
+      const { sheet, row, column } = this.grid.place();
+      if (!isHeading(this.sheet(sheet)?.filter, row, column)) return;
+      event.preventDefault();
+      event.stopImmediatePropagation();
+      listener();
+    };
+    this.grid.opensFilter = listener;
+    window.addEventListener('keydown', heard, true);
+    return () => {
+      this.grid.opensFilter = undefined;
+      window.removeEventListener('keydown', heard, true);
+    };
+  }
+
+  /** What the cells below the heading of a column show. */
   shownIn(sheet: string, area: Area, column: number): { readonly row: number; readonly text: string }[] {
     const cells = this.grid.cells(sheet);
     const { styles, date1904 } = this.workbook();
@@ -164,6 +183,31 @@ export class SheetDesk {
       const look = typeof style === 'number' ? styles[style] : style;
       return { row, text: shownText(value, look?.numberFormat ?? 'General', () => true, date1904).text };
     });
+  }
+
+  /** Rows whose cell of a column shows none of the texts are hidden, with those that other columns hide; null = all. */
+  setFilter(sheet: string, area: Area, column: number, shows: readonly string[] | null): void {
+    const { filter, rows = [] } = this.sheet(sheet) ?? {};
+    const before = filter && areaAddress(filter.area) === areaAddress(area) ? filter.columns : [];
+    const hiddenBy = (at: number, texts: readonly string[]): number[] => {
+      const stay = new Set(texts);
+      return this.shownIn(sheet, area, area.left + at).flatMap(({ row, text }) =>
+        stay.has(text) ? [] : [row],
+      );
+    };
+    const told = new Set(
+      before.flatMap(({ column: at, shows: texts }) => (texts ? hiddenBy(at, texts) : [])),
+    );
+    // What is filtered in a way that is not known here stays hidden.
+    const otherwise = before.some((one) => one.shows === undefined && one.column !== column)
+      ? rows.filter(({ row, hidden }) => hidden && row > area.top && row <= area.bottom && !told.has(row))
+      : [];
+    const now = [...before.filter((one) => one.column !== column), ...(shows ? [{ column, shows }] : [])];
+    const hidden = new Set([
+      ...otherwise.map(({ row }) => row),
+      ...now.flatMap(({ column: at, shows: texts }) => (texts ? hiddenBy(at, texts) : [])),
+    ]);
+    this.apply({ do: 'setFilter', sheet, area, column, shows, hidden: [...hidden] });
   }
 
   find(search: Search, onlySheet: string | undefined): Found[] {
