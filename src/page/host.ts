@@ -77,6 +77,17 @@ export class GridHost implements Host {
     return this.grid.trace(sheet, row, column);
   }
 
+  formulasWhere(isSuch: (formula: string) => boolean): readonly Range[] {
+    return this.grid.workbook.getSheets().flatMap((one) => {
+      const sheet = one.getSheetName();
+      const cells = this.grid.cells(sheet);
+      return cells.formulaPlaces().flatMap(({ row, column }) => {
+        const { formula } = cells.typed(row, column);
+        return formula !== undefined && isSuch(formula) ? [{ sheet, row, column, rows: 1, columns: 1 }] : [];
+      });
+    });
+  }
+
   select({ sheet, row, column }: Range): void {
     this.grid.select(sheet, row, column);
   }

@@ -114,6 +114,8 @@ export interface Host extends WorkbookCells {
   dressTable?(table: WrittenTable): Promise<void>;
   /** Where the host knows which cells depend on which. */
   trace?(cell: Range): CellTrace | undefined;
+  /** The cells whose formula is such a one, sheet by sheet, where the host has all formulas at hand. */
+  formulasWhere?(isSuch: (formula: string) => boolean): readonly Range[];
   /** Brings cells to the front. */
   select?(range: Range): void;
   /** Where the host can write a sheet with charts. */

@@ -8,6 +8,8 @@ import {
   withEquation,
   type EquationDraft,
 } from '../../src/panel/equation/draft';
+import { keptEquations } from '../../src/panel/equation/kept';
+import type { Host, Range } from '../../src/panel/host';
 import { Book } from '../../src/sheet/book';
 
 const stress = (parts: Partial<EquationDraft> = {}): EquationDraft => ({
@@ -116,5 +118,72 @@ describe('the cells of an equation', () => {
     const draft = stress({ equation: '= -F/d', unit: 'lbf/in' });
     expect(equationCells(draft, { row: 0, column: 0 })[0]?.[1]).toBe('(-F/d)');
     expect(calculated(draft)).toBeCloseTo(-2000, 8);
+  });
+});
+
+describe('the equations of a workbook', () => {
+  const draft = stress();
+  const range = { row: 2, column: 1 };
+  const size = equationSize(draft);
+  const written = equationCells(draft, range);
+  const book = new Book(
+    {
+      sheets: [
+        {
+          name: 'Own',
+          tables: [],
+          rows: [],
+          cells: written.flatMap((line, down) =>
+            line.map((content, across) => ({
+              row: range.row + down,
+              column: range.column + across,
+              ...(typeof content === 'string' && content.startsWith('=')
+                ? { value: null, formula: content.slice(1) }
+                : { value: content }),
+            })),
+          ),
+        },
+      ],
+      names: [],
+      date1904: false,
+    },
+    worksheetFunctions,
+  );
+  book.calculate();
+  const result = { row: range.row + size.rows - 1, column: range.column + 1 };
+  const host = {
+    formulasWhere: (isSuch: (formula: string) => boolean) =>
+      written.flat().filter((one) => typeof one === 'string' && isSuch(one)).length === 1
+        ? [{ sheet: 'Own', ...result, rows: 1, columns: 1 }]
+        : [],
+    read: ({ row, column, rows, columns }: Range) =>
+      Promise.resolve(
+        Array.from({ length: rows }, (_, down) =>
+          Array.from({ length: columns }, (__, across) => {
+            const place = { sheet: 0, row: row + down, column: column + across };
+            const text = book.formulaAt(place)?.text;
+            return {
+              value: book.value(0, place.row, place.column),
+              formula: text === undefined ? '' : `=${text}`,
+            };
+          }),
+        ),
+      ),
+  } as unknown as Host;
+
+  it('are found in the sheet itself, as they were typed, with what they give now', async () => {
+    const [found, ...more] = await keptEquations(host, worksheetFunctions);
+    expect(more).toEqual([]);
+    expect(found?.draft).toEqual(draft);
+    expect(found?.value).toBeCloseTo(PSI, 6);
+    book.set([{ sheet: 0, row: range.row + 1, column: range.column + 1, value: 1000 }]);
+    book.calculate();
+    const [later] = await keptEquations(host, worksheetFunctions);
+    expect(later?.draft.rows[0]?.value).toBe('1000');
+    expect(later?.value).toBeCloseTo(2 * PSI, 6);
+  });
+
+  it('are none where the host cannot say', async () => {
+    expect(await keptEquations({} as Host, worksheetFunctions)).toEqual([]);
   });
 });

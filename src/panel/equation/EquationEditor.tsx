@@ -15,6 +15,7 @@ import { NAMESPACE } from '../../cells/namespace';
 import { unitFormula } from '../../call/tools/unitFormula';
 import type { WorksheetFunction } from '../../call/worksheetFunction';
 import type { Host } from '../host';
+import { KeptEquations } from './KeptEquations';
 import {
   EMPTY,
   equationCells,
@@ -59,6 +60,7 @@ export function EquationEditor({ host, functions }: Props) {
   };
   return (
     <section className={styles.view} aria-label="Equation" tabIndex={0}>
+      <KeptEquations host={host} functions={functions} onTake={change} />
       <p className={styles.about}>
         The right side of an equation of your own. Its units are checked; nothing else is.
       </p>
