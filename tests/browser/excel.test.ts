@@ -104,6 +104,9 @@ describe.each([320, 450])('the panel in Excel, %i pixels wide', (width) => {
     await outcome.waitFor();
     await desk.page.screenshot({ path: `reports/excel-whatif-${width}.png` });
     expect(await whatIf.evaluate((element) => element.scrollWidth - element.clientWidth)).toBe(0);
+    await outcome.getByRole('img', { name: /Line chart/ }).waitFor();
+    expect(await smallTexts(desk)).toEqual([]);
+    expect(await faultsIn(desk)).toEqual([]);
     // Three times the force by hand for a push of 100.
     expect(await outcome.getByRole('table').textContent()).toMatch(/422\.681.*845\.362.*1268\.04/);
     expect(await desk.show('Seat', 'B1')).toBe(200);
@@ -184,6 +187,30 @@ const smallTexts = (desk: ExcelDesk): Promise<string[]> =>
     return small;
   });
 
+/** What can be worked by the mouse, and by Tab from the tabs on is not come by. */
+const beyondKeys = async (desk: ExcelDesk): Promise<string[]> => {
+  const { page } = desk;
+  let isBack = false;
+  for (let presses = 0; presses < 100 && !isBack; presses++) {
+    await page.keyboard.press('Tab');
+    isBack = await page.evaluate(() => {
+      const now = document.activeElement;
+      const isOnTabs = document.querySelector('[role=tablist]')?.contains(now);
+      if (!now || now === document.body || isOnTabs) return true;
+      now.setAttribute('data-reached', '');
+      return false;
+    });
+  }
+  return page.evaluate(() => {
+    const all = document.querySelectorAll<HTMLElement>('button, a[href], input, textarea, select, summary');
+    // Among tabs, choices and functions the arrows move.
+    const byArrows = '[role=tab], [type=radio], [tabindex="-1"], [data-tabster-dummy], :disabled';
+    return [...all]
+      .filter((one) => one.offsetParent !== null && !one.matches(byArrows) && !one.matches('[data-reached]'))
+      .map(({ outerHTML }) => outerHTML.slice(0, 200));
+  });
+};
+
 describe('the panel at the first time', () => {
   it('shows what can be done, once, and starts with the first design sheet', async () => {
     const desk = await ExcelDesk.open(320, { 'push-out-insert.xlsx': designSheet() }, 'first run in Excel');
@@ -227,7 +254,7 @@ describe('the panel while Excel changes its theme', () => {
     }
     // In a theme of high contrast the colors are the system's own.
     await desk.page.emulateMedia({ forcedColors: 'active', colorScheme: 'dark' });
-    for (const tab of ['Functions', 'Check', 'Help']) {
+    for (const tab of TABS) {
       await open(tab);
       expect([tab, ...(await faultsIn(desk, ['color-contrast']))]).toEqual([tab]);
       await desk.page.screenshot({ path: `reports/excel-contrast-${tab}-320.png` });
@@ -235,6 +262,16 @@ describe('the panel while Excel changes its theme', () => {
     await desk.page.emulateMedia({ forcedColors: 'none', colorScheme: 'light' });
     await desk.setTheme(false);
     await expect.poll(scheme, { timeout: 20_000 }).toBe('light');
+    // By keyboard alone: the arrows choose the tab, Tab comes by all that can be worked.
+    await desk.page.getByRole('tab', { name: TABS[0] }).focus();
+    for (const tab of TABS) {
+      await desk.page.keyboard.press('Enter');
+      await desk.page.getByRole('tab', { name: tab, selected: true }).waitFor();
+      expect([tab, ...(await faultsIn(desk))]).toEqual([tab]);
+      expect([tab, ...(await beyondKeys(desk))]).toEqual([tab]);
+      await desk.page.getByRole('tab', { name: tab }).focus();
+      await desk.page.keyboard.press('ArrowRight');
+    }
     expect(desk.troubles).toEqual([]);
     await desk.close();
   });
@@ -321,6 +358,26 @@ describe('the tabs of Excel alone', () => {
     await desk.page.getByText(/The form stands at F/).waitFor();
     expect(desk.workbook.names.has('seat_force_2')).toBe(true);
     await button('← All functions').click();
+  });
+
+  it('make a design of sections on new sheets, and another at the selected cell', async () => {
+    await desk.page.getByRole('tab', { name: 'Sheets' }).click();
+    await desk.page.getByRole('checkbox', { name: 'Hole schedule' }).check();
+    await desk.page.getByRole('radio', { name: 'mm' }).check();
+    await button('Make the design sheet').click();
+    await desk.page.getByText('Made: Design, Hand on. One step of undo takes them back.').waitFor();
+    expect(desk.workbook.active.name).toBe('Design');
+    // Of M6, 1 mm less, by the book.
+    const sheet = desk.workbook.sheet('Design');
+    const drills = [...sheet.cells.values()].map(({ value }) => value);
+    expect(drills).toContain(5);
+    await desk.page.screenshot({ path: 'reports/excel-sections-320.png', fullPage: true });
+    expect(await faultsIn(desk)).toEqual([]);
+    await desk.select('Sheet1', 'A200');
+    await button('Write a design sheet at the selected cell').click();
+    await desk.page.getByText(/The design sheet stands at A200:G\d+ of Sheet1\./).waitFor();
+    await button('Write a design sheet at the selected cell').click();
+    await button(/^Write it at A/).waitFor();
   });
 
   it('say what becomes of a shared workbook, and what Goal Seek does', async () => {
