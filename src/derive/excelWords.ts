@@ -28,7 +28,7 @@ export const EXCEL_HELP: readonly (readonly [heading: string, ...says: string[]]
   ],
   [
     'A blank cell counts as 0',
-    'Excel hands a blank cell to a function of an add-in as 0 and not as left out. The tab Check names the inputs where that makes a difference.',
+    'Excel hands a blank cell to a function of an add-in as 0 and not as left out. The tab Check names the inputs where that makes a difference. In a form an input that is emptied takes its default, and one without a default is refused as blank.',
   ],
   [
     'Another sign between arguments',

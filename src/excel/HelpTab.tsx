@@ -106,8 +106,8 @@ function About() {
         sent anywhere. Excel itself loads its connection to add-ins from Microsoft.
       </p>
       <p className={styles.says}>
-        Licence: Apache-2.0. It contains open-source libraries under the Apache-2.0, MIT, BSD, ISC and MPL-2.0
-        licences, each under its own.
+        License: Apache-2.0. It contains open-source libraries under the Apache-2.0, MIT, BSD, ISC and MPL-2.0
+        licenses, each under its own.
       </p>
       <p className={styles.says}>
         It supports a toolmaker’s judgment and does not replace it. Clamps, compressed air, hot melt and

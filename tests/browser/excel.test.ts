@@ -1,5 +1,6 @@
 import axe from 'axe-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { WITHOUT_ADD_IN } from '../../src/derive/excelWords';
 import { newWorkbook, readWorkbook, saveWorkbook } from '../../src/package';
 import { ExcelDesk } from './excelDesk';
 
@@ -394,6 +395,26 @@ describe('the tabs of Excel alone', () => {
     await button(/^SEAT\.FREEDRAFT/).click();
     await desk.page.getByText('=MOLD.SEAT.FREEDRAFT(friction; [units])').waitFor();
     await desk.page.getByText('Between arguments stands ; here').waitFor();
+  });
+});
+
+describe('the panel beside a workbook that lies where others can open it', () => {
+  it('says once what they will see, and leads to the native copy', async () => {
+    const desk = await ExcelDesk.open(320, {}, 'a shared workbook in Excel');
+    const words = desk.page.getByText(`This workbook lies where it can be shared. ${WITHOUT_ADD_IN}`);
+    await words.waitFor();
+    expect(await faultsIn(desk)).toEqual([]);
+    await desk.page.screenshot({ path: 'reports/excel-shared-320.png' });
+    await desk.page.getByRole('button', { name: 'Make a native copy' }).click();
+    await desk.page.getByText('So share the native copy beside it').waitFor();
+    expect(await words.count()).toBe(0);
+    await desk.page.getByRole('button', { name: 'Make the copy' }).click();
+    await desk.page.getByRole('region', { name: 'Report of the copy' }).waitFor();
+    await desk.page.reload();
+    await desk.page.getByRole('searchbox').waitFor();
+    expect(await words.count()).toBe(0);
+    expect(desk.troubles).toEqual([]);
+    await desk.close();
   });
 });
 

@@ -25,7 +25,12 @@ export class ExcelDesk {
   static async open(
     width: number,
     samples: Readonly<Record<string, Buffer>>,
-    where: 'Excel' | 'first run in Excel' | 'plain browser' | 'no office.js' = 'Excel',
+    where:
+      | 'Excel'
+      | 'a shared workbook in Excel'
+      | 'first run in Excel'
+      | 'plain browser'
+      | 'no office.js' = 'Excel',
   ): Promise<ExcelDesk> {
     const server = staticServer(folder);
     await new Promise<void>((resolve) => server.listen(0, 'localhost', resolve));
@@ -56,7 +61,7 @@ export class ExcelDesk {
       if (steps.some(({ op }) => op === 'set')) void desk.fire('onCalculated');
       return reply;
     });
-    if (where === 'Excel')
+    if (where === 'Excel' || where === 'a shared workbook in Excel')
       await page.addInitScript("localStorage.setItem('moldsheet.seen.first steps', 'yes')");
     if (where !== 'no office.js') {
       const host = where === 'plain browser' ? null : 'Excel';
@@ -64,6 +69,8 @@ export class ExcelDesk {
         `window.standIn = (${installStandIn.toString()})(window, window.sendToExcel, ${JSON.stringify(host)});`,
       );
     }
+    if (where === 'a shared workbook in Excel')
+      await page.addInitScript("Office.context.document.url = 'https://example.com/molds/seat.xlsx'");
     await page.goto(`${address}/taskpane.html`);
     return desk;
   }
