@@ -59,6 +59,8 @@ export async function writeDesignInExcel(
     const ground = groundOf(workbook, selection.sheet);
     const { plan } = planDesign({ sections, system }, ground, { row, column });
     await writePlans({ sheets: [], plans: [plan] });
-    return { says: writtenText('design sheet', plan) };
+    const own = ground.units?.system ?? system;
+    const units = own === system ? '' : ` Its units are those of the sheet: ${own}.`;
+    return { says: writtenText('design sheet', plan) + units };
   });
 }
