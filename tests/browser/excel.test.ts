@@ -275,7 +275,7 @@ describe('the panel in every theme of Excel', () => {
   }, 180_000);
 
   it('is worked by keyboard alone: the arrows choose the tab, Tab comes by all that is on it', async () => {
-    await desk.page.getByRole('tab', { name: TABS[0] }).focus();
+    await desk.page.getByRole('tab', { name: 'Functions' }).focus();
     for (const tab of TABS) {
       await desk.page.keyboard.press('Enter');
       await desk.page.getByRole('tab', { name: tab, selected: true }).waitFor();
