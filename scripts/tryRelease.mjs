@@ -2,8 +2,9 @@
 import { spawn, spawnSync } from 'node:child_process';
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
-import { unzipSync } from 'fflate';
+import { join, posix, resolve } from 'node:path';
+import { Script } from 'node:vm';
+import { strFromU8, unzipSync } from 'fflate';
 
 const folder = mkdtempSync(join(tmpdir(), 'moldsheet-release-'));
 const file = (ending) =>
@@ -16,6 +17,15 @@ const windows = process.platform === 'win32';
 function expect(what, holds) {
   if (!holds) throw new Error(`The release does not work: ${what}.`);
   console.log(`  ${what}`);
+}
+
+/** Whether a text is a whole script. */
+function parses(text) {
+  try {
+    return text !== '' && Boolean(new Script(text));
+  } catch {
+    return false;
+  }
 }
 
 function run(command, args) {
@@ -43,8 +53,21 @@ try {
 
   const files = unzipSync(new Uint8Array(readFileSync(file('.zip'))));
   const names = Object.keys(files);
-  for (const name of ['page/index.html', 'excel/manifest.xml', 'excel/functions.js', 'excel/functions.json'])
+  for (const name of ['page/index.html', 'excel/manifest.xml', 'excel/functions.json'])
     expect(`the zip holds ${name}`, names.includes(name));
+  // The functions fetch the rest of the program by name, and the panel's page names all that it starts with.
+  for (const name of ['page/index.html', 'excel/taskpane.html']) {
+    const html = strFromU8(files[name]);
+    const scripts = [...html.matchAll(/src="([^":]+\.js)"/g)].map(([, script]) =>
+      posix.join(posix.dirname(name), script),
+    );
+    expect(
+      `the zip holds all that ${name} starts with: ${scripts.map((script) => posix.basename(script)).join(', ')}`,
+      scripts.length > 0 && scripts.every((script) => names.includes(script)),
+    );
+  }
+  for (const name of ['excel/functions.js', 'excel/whole.js'])
+    expect(`the zip holds ${name}, which can be read`, parses(strFromU8(files[name])));
   expect(
     'its names are plain on every system',
     names.every((name) => /^[\w./-]+$/.test(name)),

@@ -235,7 +235,7 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     native: nativeBinary('^'),
     js: ([a = '', b = '']) => {
       // A product at once where that is short: a call costs more than it.
-      if (/^\w+$/.test(a) && (b === '2' || b === '3')) return `(${Array(Number(b)).fill(a).join('*')})`;
+      if (/^\w+$/.test(a) && /^[234]$/.test(b)) return `(${Array(Number(b)).fill(a).join('*')})`;
       return `raise(${a},${b})`;
     },
     partials: (args) => {
