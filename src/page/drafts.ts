@@ -11,6 +11,8 @@ export interface Draft {
   readonly unsaved: boolean;
   /** An .xlsx file. */
   readonly bytes: Uint8Array;
+  /** The files that it was opened from and saved to; drafts of earlier versions tell none. */
+  readonly marks?: readonly string[];
   /** What was typed after the file was made. */
   readonly typed: readonly TypedCell[];
 }
@@ -65,6 +67,14 @@ export class DraftKeeper {
   /** Goes on with a draft as soon as the tab that has it lets go. */
   async takeOver(id: string, signal: AbortSignal): Promise<Draft | undefined> {
     return (await this.hold(id, signal)) ? this.read(id) : undefined;
+  }
+
+  /** What another tab, open now, has of a file. */
+  async heldElsewhere(mark: string): Promise<Draft | undefined> {
+    const held = await heldIds();
+    return (await this.all()).find(
+      ({ id, marks }) => id !== this.id && held.has(id) && marks?.includes(mark),
+    );
   }
 
   /** Goes on with a draft that another tab left behind; undefined where it is open elsewhere or gone. */

@@ -17,6 +17,7 @@ import { DraftKeeper, type Draft } from './drafts';
 import type { EntryAnswer, EntryQuestion } from './EntryDialog';
 import type { Refusal } from '../workbook/entryRules';
 import { editCell } from './editCell';
+import { fileMark } from './fileMark';
 import { fileOf } from './fileOf';
 import { download } from './files';
 import type { Grid, SheetPlace } from './grid';
@@ -60,6 +61,8 @@ export interface KeptPlace extends SheetPlace {
 
 const NEW_FILE = 'design-sheet.xlsx';
 
+const MOST_MARKS = 20;
+
 /** How long the page waits for further changes before it keeps them. */
 const QUIET_MS = 400;
 
@@ -71,7 +74,9 @@ export class Session extends Store<SessionState> {
     read: () => this.present(),
     open: {
       label: 'Open it here',
-      run: (fileName, bytes) => this.open(fileName, () => Promise.resolve(bytes)),
+      run: async (fileName, bytes) => {
+        await this.open(fileName, () => Promise.resolve(bytes));
+      },
     },
   };
   private opened = newWorkbook();
@@ -80,6 +85,8 @@ export class Session extends Store<SessionState> {
   /** What is kept in the browser is behind what the grid shows. */
   private stale = false;
   private readonly history = new History();
+  /** Of the files that the workbook was opened from and saved to. */
+  private marks: readonly string[] = [];
   /** Waits for another tab to let go of the workbook. */
   private waiting: AbortController | undefined;
   private timer: ReturnType<typeof setTimeout> | undefined;
@@ -150,7 +157,21 @@ export class Session extends Store<SessionState> {
   }
 
   async openFile(file: File): Promise<void> {
-    await this.open(file.name, async () => new Uint8Array(await file.arrayBuffer()));
+    let mark: string | undefined;
+    const isOpened = await this.open(file.name, async () => {
+      const bytes = new Uint8Array(await file.arrayBuffer());
+      mark = await fileMark(file.name, bytes);
+      return bytes;
+    });
+    if (!isOpened || mark === undefined) return;
+    const elsewhere = await this.drafts.heldElsewhere(mark).catch(() => undefined);
+    // Changed in two tabs, a file would be saved without what the other one did.
+    if (elsewhere && (await this.showDraft(elsewhere))) {
+      this.onlyRead(elsewhere.id);
+      return;
+    }
+    this.marks = [mark];
+    await this.keepNow();
   }
 
   async openSample(fileName: string): Promise<void> {
@@ -205,6 +226,8 @@ export class Session extends Store<SessionState> {
     download(this.state.fileName, bytes);
     this.set({ unsaved: false, inBrowser: false });
     this.stale = true;
+    const mark = await fileMark(this.state.fileName, bytes);
+    if (mark !== undefined) this.marks = [...this.marks, mark].slice(-MOST_MARKS);
     await this.keep();
   }
 
@@ -293,6 +316,7 @@ export class Session extends Store<SessionState> {
   /** Goes on with a copy of a workbook that another tab has open. */
   async takeCopy(): Promise<void> {
     await this.drafts.start();
+    this.marks = [];
     this.waiting?.abort();
     this.set({ readOnly: false, unsaved: true, inBrowser: false, notice: null });
     await this.keepNow();
@@ -382,16 +406,17 @@ export class Session extends Store<SessionState> {
   }
 
   /** Opens a workbook, or says why it cannot be opened and leaves the present one alone. */
-  private async open(fileName: string, fetched: () => Promise<Uint8Array>): Promise<void> {
+  private async open(fileName: string, fetched: () => Promise<Uint8Array>): Promise<boolean> {
     let workbook: Workbook;
     try {
       workbook = readWorkbook(await fetched(), this.ids);
     } catch (error) {
       const why = error instanceof UnreadableWorkbook ? error.message : 'The file cannot be reached.';
       this.notify('error', `${fileName} was not opened. ${why}`);
-      return;
+      return false;
     }
     await this.replace(workbook, fileName);
+    return true;
   }
 
   /** Puts another workbook on the desk; unsaved work of the present one stays in the browser. */
@@ -401,12 +426,13 @@ export class Session extends Store<SessionState> {
     await this.keep();
     await this.drafts.start();
     await this.show(workbook, fileName, false);
+    this.marks = [];
     this.stale = true;
     await this.keep();
     if (left !== undefined) this.notify('info', `The unsaved changes of ${left} are kept: see Unsaved work.`);
   }
 
-  private async showDraft({ bytes, fileName, unsaved, typed }: Draft): Promise<boolean> {
+  private async showDraft({ bytes, fileName, unsaved, typed, marks = [] }: Draft): Promise<boolean> {
     let workbook: Workbook;
     try {
       workbook = readWorkbook(bytes, this.ids);
@@ -417,6 +443,7 @@ export class Session extends Store<SessionState> {
       return false;
     }
     await this.show(workbook, fileName, unsaved);
+    this.marks = marks;
     if (unsaved)
       this.notify('info', `${fileName} is as you left it. Its changes are not saved to a file yet.`);
     return true;
@@ -445,7 +472,12 @@ export class Session extends Store<SessionState> {
     if (busy || !this.stale) return;
     this.stale = false;
     try {
-      await this.drafts.keep({ fileName, unsaved, bytes: fileOf(this.opened, this.grid, this.ids) });
+      await this.drafts.keep({
+        fileName,
+        unsaved,
+        bytes: fileOf(this.opened, this.grid, this.ids),
+        marks: this.marks,
+      });
       this.set({ inBrowser: !this.changedMeanwhile() });
     } catch {
       this.stale = true;

@@ -128,6 +128,33 @@ describe('a workbook in two tabs', () => {
     expect(desk.troubles).toEqual([]);
   });
 
+  it('is only read in the second where both opened one file, and shows what the first made of it', async () => {
+    const context = await desk.newcomer();
+    const first = await desk.tab(context);
+    const { path } = await first.save();
+    const file = {
+      name: 'seat.xlsx',
+      mimeType: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
+      buffer: readFileSync(path),
+    };
+    await first.open(file);
+    await first.page.getByText('seat.xlsx', { exact: true }).waitFor();
+    await first.ready();
+    await first.type('B10', '55');
+    await first.page.getByText('not saved to a file').waitFor();
+    await first.kept();
+
+    const second = await desk.tab(context);
+    await second.open(file);
+    await second.page.getByText('This workbook is open in another tab').first().waitFor();
+    expect(cellOf(await second.savedWorkbook(), 'Insert', 'B10')?.value).toBe(55);
+    await second.page.getByRole('button', { name: 'Take a copy' }).click();
+    await second.type('B10', '66');
+    expect(cellOf(await second.savedWorkbook(), 'Insert', 'B10')?.value).toBe(66);
+    expect(cellOf(await first.savedWorkbook(), 'Insert', 'B10')?.value).toBe(55);
+    await context.close();
+  });
+
   it('on a phone shows the sheet whole, the panel from below, and buttons as large as a finger needs', async () => {
     const context = await desk.newcomer({ viewport: { width: 390, height: 844 }, hasTouch: true });
     const { page } = await desk.tab(context);
