@@ -49,15 +49,22 @@ export function recalculatedByOffice(bytes: Uint8Array): Workbook {
   }
 }
 
-/** What openpyxl says of a file: the number of its sheets, or its complaint. */
-export function openedByOpenpyxl(bytes: Uint8Array): string {
+/** What openpyxl says of each file: the number of its sheets, or its complaint. It is started once for all. */
+export function openedByOpenpyxl(...files: readonly Uint8Array[]): string[] {
   const folder = mkdtempSync(join(tmpdir(), 'moldsheet-openpyxl-'));
   try {
-    const file = join(folder, 'in.xlsx');
-    writeFileSync(file, bytes);
-    const program = 'import sys, openpyxl; print(len(openpyxl.load_workbook(sys.argv[1]).sheetnames))';
-    const { stdout, stderr } = spawnSync(python ?? 'python3', ['-c', program, file], { encoding: 'utf8' });
-    return stdout.trim() || stderr.trim();
+    const names = files.map((bytes, i) => {
+      const name = join(folder, `${i}.xlsx`);
+      writeFileSync(name, bytes);
+      return name;
+    });
+    const program =
+      'import sys, openpyxl\nfor name in sys.argv[1:]: print(len(openpyxl.load_workbook(name).sheetnames))';
+    const { status, stdout, stderr } = spawnSync(python ?? 'python3', ['-c', program, ...names], {
+      encoding: 'utf8',
+    });
+    const counts = stdout.trim().split(/\s+/);
+    return status === 0 ? counts : [...counts, stderr.trim()];
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
