@@ -67,7 +67,7 @@ export class Desk {
 }
 
 /** With THROTTLE=8 the page has an eighth of the processor: what passes only on a quick machine shows itself. */
-async function slow(page: Page): Promise<void> {
+export async function slow(page: Page): Promise<void> {
   const rate = Number(process.env['THROTTLE'] ?? 1);
   if (rate <= 1) return;
   const session = await page.context().newCDPSession(page);

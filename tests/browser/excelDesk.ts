@@ -5,6 +5,7 @@ import { staticServer } from '../../src/cli/staticServer';
 import { parseCell } from '../../src/cells/address';
 import { installStandIn, type StandIn, type Step } from '../excel/standIn/install';
 import { StandInWorkbook } from '../excel/standIn/workbook';
+import { slow } from './desk';
 import { launch, leave } from './launch';
 
 const folder = fileURLToPath(new URL('../../dist/excel', import.meta.url));
@@ -71,6 +72,7 @@ export class ExcelDesk {
     }
     if (where === 'a shared workbook in Excel')
       await page.addInitScript("Office.context.document.url = 'https://example.com/molds/seat.xlsx'");
+    await slow(page);
     await page.goto(`${address}/taskpane.html`);
     return desk;
   }
