@@ -15,9 +15,9 @@ const BUDGETS: readonly { readonly file: string; readonly kB: number; readonly b
   },
   {
     file: 'dist/excel/taskpane.js',
-    kB: 172,
+    kB: 180,
     because:
-      'React, the controls of Office add-ins and the search with its words; loads beside the functions at every start of the add-in',
+      'React, the controls of Office add-ins, the search with its words and the writer of design sheets; loads beside the functions at every start of the add-in',
   },
   {
     file: 'dist/page/one-page.html',
