@@ -5,6 +5,7 @@ import type { Cell, Sheet, Table, Workbook } from '../../src/package/model';
 import type { CellChange } from '../../src/package/changes';
 import { needsArrayMark } from '../../src/package/spelling';
 import { cellAddress, parseArea, parseCell } from '../../src/cells/address';
+import { EMPTY_SHEET } from '../support/emptySheet';
 
 /** A function that answers with `call`; enough for the engine, which reads no more of it. */
 export function fake(id: string, call: (args: readonly Argument[]) => Matrix): WorksheetFunction {
@@ -64,22 +65,9 @@ export function sheet(
     };
   });
   return {
+    ...EMPTY_SHEET,
     name,
-    state: 'visible',
     cells: cells.sort((a, b) => a.row - b.row || a.column - b.column),
-    columns: [],
-    rows: [],
-    defaultColumnWidth: 8.43,
-    defaultRowHeight: 15,
-    merges: [],
-    frozen: { rows: 0, columns: 0 },
-    showsGridlines: true,
-    isProtected: false,
-    zoom: 100,
-    validations: [],
-    conditionalFormats: [],
-    hyperlinks: [],
-    notes: [],
     tables: more.tables ?? [],
   };
 }

@@ -10,6 +10,7 @@ import type {
 import type { Cell, Sheet } from '../../../src/package/model';
 import { POINTS_PER_CHARACTER } from '../../../src/excel/writeDesignSheets';
 import { StandInPages } from './pages';
+import { EMPTY_SHEET } from '../../support/emptySheet';
 import { StandInCharts, StandInTables } from './charts';
 import { StandInRange } from './range';
 import { checkFormula, isTypedCall, Refused, typedText } from './typed';
@@ -195,21 +196,3 @@ class StandInProtection {
     this.protected = false;
   }
 }
-
-const EMPTY_SHEET: Omit<Sheet, 'name' | 'cells'> = {
-  state: 'visible',
-  columns: [],
-  rows: [],
-  defaultColumnWidth: 8.43,
-  defaultRowHeight: 15,
-  merges: [],
-  frozen: { rows: 0, columns: 0 },
-  showsGridlines: true,
-  isProtected: false,
-  zoom: 100,
-  validations: [],
-  conditionalFormats: [],
-  hyperlinks: [],
-  notes: [],
-  tables: [],
-};
