@@ -377,7 +377,9 @@ describe('the tabs of Excel alone', () => {
     await desk.page.getByRole('checkbox', { name: 'Hole schedule' }).check();
     await desk.page.getByRole('radio', { name: 'mm' }).check();
     await button('Make the design sheet').click();
-    await desk.page.getByText('Made: Design, Hand on. One step of undo takes them back.').waitFor();
+    await desk.page
+      .getByText('Made: Design, Hand on. One step of undo takes them back.')
+      .waitFor({ timeout: 60_000 });
     expect(desk.workbook.active.name).toBe('Design');
     // Of M6, 1 mm less, by the book.
     const sheet = desk.workbook.sheet('Design');
@@ -390,7 +392,7 @@ describe('the tabs of Excel alone', () => {
     await desk.page.getByText(/The design sheet stands at A200:G\d+ of Sheet1\./).waitFor();
     await button('Write a design sheet at the selected cell').click();
     await button(/^Write it at A/).waitFor();
-  });
+  }, 180_000);
 
   it('say what becomes of a shared workbook, and what Goal Seek does', async () => {
     await desk.page.getByRole('tab', { name: 'Share' }).click();
@@ -413,7 +415,7 @@ describe('the panel beside a workbook that lies where others can open it', () =>
   it('says once what they will see, and leads to the native copy', async () => {
     const desk = await ExcelDesk.open(320, {}, 'a shared workbook in Excel');
     const words = desk.page.getByText(`This workbook lies where it can be shared. ${WITHOUT_ADD_IN}`);
-    await words.waitFor();
+    await words.waitFor({ timeout: 60_000 });
     expect(await faultsIn(desk)).toEqual([]);
     await desk.page.screenshot({ path: 'reports/excel-shared-320.png' });
     await desk.page.getByRole('button', { name: 'Make a native copy' }).click();
@@ -421,11 +423,11 @@ describe('the panel beside a workbook that lies where others can open it', () =>
     expect(await words.count()).toBe(0);
     await desk.page.getByRole('button', { name: 'Make the copy' }).waitFor();
     await desk.page.reload();
-    await desk.page.getByRole('searchbox').waitFor();
+    await desk.page.getByRole('searchbox').waitFor({ timeout: 60_000 });
     expect(await words.count()).toBe(0);
     expect(desk.troubles).toEqual([]);
     await desk.close();
-  });
+  }, 180_000);
 });
 
 describe('the panel page outside of Excel', () => {
