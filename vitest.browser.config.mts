@@ -4,8 +4,8 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     include: ['tests/browser/**/*.test.ts'],
-    testTimeout: 60_000,
-    hookTimeout: 60_000,
+    testTimeout: 120_000,
+    hookTimeout: 150_000,
     // One after another, in one process with one browser: the machine that runs this may have two cores.
     fileParallelism: false,
     isolate: false,

@@ -78,9 +78,12 @@ export async function slow(page: Page): Promise<void> {
 export class Tab {
   constructor(readonly page: Page) {}
 
-  /** Waits for the workbook to be there. */
+  /** Waits for the workbook to be there: on a slow machine the first one takes its time. */
   async ready(): Promise<void> {
-    await this.page.getByRole('button', { name: 'Save' }).and(this.page.locator(':enabled')).waitFor();
+    await this.page
+      .getByRole('button', { name: 'Save' })
+      .and(this.page.locator(':enabled'))
+      .waitFor({ timeout: 120_000 });
   }
 
   async select(address: string): Promise<void> {
