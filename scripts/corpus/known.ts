@@ -39,7 +39,7 @@ export const KNOWN: readonly Known[] = [
   },
   // prettier-ignore
   {
-    reason: 'an argument that Excel refuses (a blank, a truth value, several ranks or areas) is answered',
+    reason: 'an argument that Excel refuses (a blank, a truth value, several ranks or areas), or a search that it gives up, is answered',
     holds: (one) =>
       one.verdict === 'error → value' &&
       calls(

@@ -149,7 +149,7 @@ const BEYOND: readonly (readonly [string, unknown])[] = [
   ['LCM(9007199254740991,9007199254740990)', '#NUM!'],
 ];
 
-/** As Excel stores them; LibreOffice gives another value or an error. */
+/** Sections of TEXT and the last day: stored values of foreign workbooks. Mixed numbers, empty sections: memory of Excel. The rest by hand. */
 const OF_TEXTS: readonly (readonly [string, unknown])[] = [
   ['TEXT(-0.3,"#,##0_);(#,##0)")', '(0)'],
   ['TEXT(-0.3,"0;;")', ''],
