@@ -28,6 +28,10 @@ module.exports = (_env, argv = {}) => ({
         test: /@univerjs[\\/]sheets-ui[\\/]lib[\\/]es[\\/]index\.js$/,
         loader: path.join(__dirname, 'loaders/formulasAsTyped.js'),
       },
+      {
+        test: /@univerjs[\\/]sheets-formula-ui[\\/]lib[\\/]es[\\/]index\.js$/,
+        loader: path.join(__dirname, 'loaders/freshSuggestions.js'),
+      },
       // What is typed into the grid is read by the grid's core alone.
       {
         test: /@univerjs[\\/]core[\\/]lib[\\/]es[\\/]index\.js$/,

@@ -69,6 +69,18 @@ describe('a new workbook', () => {
     for (const cell of cells) expect(cellOf(saved, 'Sheet1', cell)?.formula).toBe('MOLD.SEAT.FREEDRAFT(0.1)');
   });
 
+  it('enters the function that was typed, not the first of a list that is behind', async () => {
+    const list = page.locator('[data-u-comp="sheets-formula-editor"]').getByText('ORCE', { exact: true });
+    await tab.select('H6');
+    await page.keyboard.type('=MOLD.SEAT.F');
+    await list.waitFor();
+    await page.keyboard.type('REEDRAFT(0.1)');
+    await page.keyboard.press('Enter');
+    await tab.isAt('H7');
+    const saved = await tab.savedWorkbook();
+    expect(cellOf(saved, 'Sheet1', 'H6')?.formula).toBe('MOLD.SEAT.FREEDRAFT(0.1)');
+  });
+
   it('takes fractions as numbers that look as they were typed, and threads as text', async () => {
     await tab.type('G1', '5/8');
     await tab.type('G2', '10-24');
