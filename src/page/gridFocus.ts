@@ -7,6 +7,8 @@
 const FIELDS =
   'input, textarea, select, [contenteditable="true"], [role="listbox"], [role="menu"], [role="dialog"], [role="alertdialog"]';
 
+const LEFT = '[role="menu"], [role="dialog"], [role="alertdialog"]';
+
 /** In the grid: the box with the address, and what its menus ask for. */
 const GRID_FIELDS = 'input, textarea, select, [role="menu"], [role="dialog"]';
 
@@ -99,8 +101,10 @@ export class GridFocus {
   };
 
   /** A dialog or a menu that was left by a click puts the focus on the button that had opened it. */
-  private readonly focused = ({ target }: FocusEvent): void => {
+  private readonly focused = ({ target, relatedTarget: from }: FocusEvent): void => {
     if (!this.byMouse || !(target instanceof HTMLButtonElement) || this.grid.contains(target)) return;
+    // From elsewhere it is a person who came, with a reader of the screen.
+    if (from instanceof Element && !from.closest(LEFT)) return;
     if (this.pressed instanceof Node && target.contains(this.pressed)) return;
     queueMicrotask(() => {
       this.giveBack();
