@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs';
 import { basename, join } from 'node:path';
-import type { RestoreReport, SharedCell, ShareOptions } from '../share';
+import type { RestoreReport, SharedGroup, ShareOptions } from '../share';
 import type { Arguments, Command, Output } from './command';
 import { Failure } from './command';
 import { readBytes, writeBytes } from './files';
@@ -104,34 +104,31 @@ async function page(input: string, target: string, args: Arguments, output: Outp
 
 async function copy(input: string, target: string, options: ShareOptions, output: Output): Promise<number> {
   const workbook = await openWorkbook(input);
-  const [{ shareWorkbook }, { worksheetFunctions }] = await Promise.all([
+  const [{ cellsInWords, groupsOf, shareWorkbook }, { worksheetFunctions }] = await Promise.all([
     import('../share'),
     import('../call/functions'),
   ]);
   const { bytes, cells, left } = await shareWorkbook(workbook, worksheetFunctions, options);
-  await writeBytes(target, bytes);
-  if (cells.length > 0) {
-    const rows = cells.map(({ sheet, cell, how, formula, why }) => [
-      `${sheet}!${cell}`,
-      how,
-      `=${formula}`,
-      why,
-    ]);
-    output.out(table(['Cell', 'Is now', 'Formula', 'Why'], rows));
+  const groups = groupsOf(cells);
+  if (groups.length > 0) {
+    const rows = groups.flatMap(({ how, reasons }) =>
+      reasons.map(({ why, cells: own }) => [how, String(own.length), cellsInWords(own), why]),
+    );
+    output.out(table(['In the copy', 'Formulas', 'Cells', 'Why'], rows));
     output.out('');
   }
   for (const one of left) output.out(`Left as it is: ${one}`);
-  output.out(`${summary(cells)} Written to ${target}.`);
+  output.out(summary(groups));
+  await writeBytes(target, bytes);
+  output.out(`Written to ${target}.`);
   return 0;
 }
 
-function summary(cells: readonly SharedCell[]): string {
-  if (cells.length === 0) return 'There is no MOLD formula in it.';
-  const count = (how: SharedCell['how']): number => cells.filter((one) => one.how === how).length;
-  const parts = (['native', 'looked up', 'frozen', 'value'] as const).flatMap((how) =>
-    count(how) > 0 ? [`${count(how)} ${how}`] : [],
-  );
-  return `${cells.length} formulas: ${parts.join(', ')}.`;
+function summary(groups: readonly SharedGroup[]): string {
+  if (groups.length === 0) return 'There is no MOLD formula in it.';
+  const parts = groups.map(({ how, cells }) => `${cells.length} ${how}`);
+  const all = groups.reduce((sum, { cells }) => sum + cells.length, 0);
+  return `${all} ${all === 1 ? 'formula' : 'formulas'}: ${parts.join(', ')}.`;
 }
 
 async function restore(input: string, target: string, output: Output): Promise<number> {

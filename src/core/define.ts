@@ -403,6 +403,20 @@ export interface NativeInput<V = unknown> {
   readonly bound: (symbol: string) => string;
   /** What it is read as now. The native form then holds for this alone and refuses whatever else is put there. */
   readonly fixed: () => NonNullable<V>;
+  /** Texts of what the form takes of a name: columns of the table of all names where a cell gives it, else its values. */
+  readonly look: <const K extends string>(columns: Readonly<Record<K, NamedColumn<V>>>) => Record<K, string>;
+  /**
+   * Where a cell gives a name, and one of those that the form looks up itself, the name as text; undefined where the name
+   * stays.
+   */
+  readonly written: (isKnown: (now: NonNullable<V>) => boolean) => string | undefined;
+  /** The word of a choice as text, and where it is left out the text `whenOut`. */
+  readonly word: (whenOut: string) => string;
+}
+/** What a copy's table holds of what a name stands for: an SI value, or text. A name for which it throws is left out. */
+export interface NamedColumn<V> {
+  readonly head: string;
+  readonly from: (value: NonNullable<V>) => number | string;
 }
 
 /** Builds the texts of a native form. */
@@ -426,6 +440,8 @@ export interface NativeWriter {
   ) => (at: number) => string;
   /** The system of units; the native form then holds for this one alone. */
   readonly system: () => 'in' | 'mm';
+  /** One of two texts, by the system of units. */
+  readonly bySystem: (inch: string, metric: string) => string;
 }
 
 export type NativeInputs<I extends readonly AnyInput[]> = {

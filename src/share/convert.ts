@@ -32,9 +32,9 @@ import { nativeFormula } from './convertFormula';
 import { nativeConversion } from './convertUnits';
 import type { HelperSheets } from './helperSheets';
 import { relativeText } from './relativeText';
-import { sliced } from './slice';
+import { cellBeside, sliced } from './slice';
 import { RefusedNow, Unconvertible } from './unconvertible';
-import { MOST_COLUMNS, type WorkingHead } from './working';
+import { MOST_COLUMNS, readsLines, type WorkingHead } from './working';
 import {
   constantText,
   References,
@@ -49,6 +49,9 @@ const READABLE = 1500;
 const CELL_LIMIT = 8192;
 /** An expression that an argument repeats in its guards and in every step; a longer one gets a cell. */
 const SHORT_ARGUMENT = 40;
+
+/** What stands in a cell that is no longer in the row of its working. */
+export const MOVED = 'sorted or moved: ask for a new copy';
 
 const MANY = `more than ${MOST_COLUMNS} cells: each has a formula of its own, without its steps`;
 
@@ -89,6 +92,8 @@ type Arguments = readonly (Reference | undefined)[];
 /** Rewrites formulas with our functions into formulas without them. */
 export class Converter {
   private readonly references: References;
+  /** Texts of the numbers of rows, by sheet and row. */
+  private readonly rowMarks = new Map<string, string>();
   /** Ranges of lists that were placed already. */
   private readonly lists = new Map<string, string>();
 
@@ -109,7 +114,27 @@ export class Converter {
   /** @throws Unconvertible */
   formula(formula: string, place: Place): ConvertedFormula {
     this.lists.clear();
-    return this.helpers.undone(() => this.converted(formula, place));
+    const converted = this.helpers.undone(() => this.converted(formula, place));
+    if (converted.spills) return converted;
+    return {
+      ...converted,
+      formulas: converted.formulas.map((line, down) =>
+        line.map((text) => this.heldInRow(text, formula, place, place.row + down)),
+      ),
+    };
+  }
+
+  /**
+   * What reads lines of the working reads the same lines wherever it is moved. Of a formula that reads its own row, rows
+   * that are sorted, or filled down, would stand beside the numbers of others.
+   */
+  private heldInRow(text: string, formula: string, place: Place, row: number): string {
+    const beside = readsLines(text) ? cellBeside(formula, place, row, this.references) : undefined;
+    if (beside === undefined) return text;
+    const key = `${place.sheet.name}\n${row}`;
+    const known = this.rowMarks.get(key) ?? this.helpers.placeRow(place.sheet.name, row, beside);
+    this.rowMarks.set(key, known);
+    return fitting(`IF(ROW()=${known},${text},"${MOVED}")`);
   }
 
   private converted(formula: string, place: Place): ConvertedFormula {
@@ -460,7 +485,8 @@ function shapeOf(args: readonly { name: string; reference: Reference }[]): Shape
       })),
     );
   } catch (error) {
-    if (error instanceof Refusal) throw new Unconvertible(`it is refused as it stands: ${error.message}`);
+    if (error instanceof Refusal)
+      throw new RefusedNow(`it is refused as it stands: ${error.message}`, error.code);
     throw error;
   }
 }

@@ -88,6 +88,15 @@ export class HelperSheets {
       : at(0, 0, { line: results.length - 1, column: width - 1 });
   }
 
+  /** Places the number of a row, which a cell in it tells; gives its text. */
+  placeRow(sheet: string, row: number, cell: string): string {
+    const says =
+      'The rows that formulas of this sheet belong to: where one no longer stands in its row it says so.';
+    const head = { sheet, cell: `row ${row + 1}`, what: 'Rows', says, group: `rows\n${sheet}` };
+    const line = { ...BARE, role: 'step', says: 'Row', texts: [`ROW(${cell})`] } as const;
+    return this.working.place(head, () => [line])(0);
+  }
+
   /** Places questions one a row; gives the text of the cell that says whether all are answered with yes. */
   placeQuestions(
     head: WorkingHead,

@@ -25,8 +25,9 @@ import { RECORD_NAME, recordSheet } from './recordSheet';
 import { NO_FILL } from './restore';
 import { agrees } from '../workbook/agrees';
 import { placeKey, References } from '../workbook/references';
-import { Unconvertible } from './unconvertible';
+import { RefusedNow, Unconvertible } from './unconvertible';
 
+export { cellsInWords, groupsOf, type SharedGroup } from './groups';
 export { restoreWorkbook, type RestoreReport } from './restore';
 
 export interface ShareOptions {
@@ -52,7 +53,7 @@ export interface SharedCell {
   readonly sheet: string;
   readonly cell: string;
   readonly formula: string;
-  readonly how: 'native' | 'looked up' | 'frozen' | 'value';
+  readonly how: 'native' | 'looked up' | 'frozen' | 'refused' | 'value';
   /** Why it is frozen; what was settled when the copy was made. */
   readonly why: string;
 }
@@ -63,6 +64,9 @@ export interface ShareResult {
   /** Where our functions stay: rules and names, which hold no result. */
   readonly left: readonly string[];
 }
+
+/** What stands in a native copy as a value, which holds for its inputs alone. */
+const isValue = ({ how }: SharedCell): boolean => how === 'frozen' || how === 'refused';
 
 const WORKING_NAME = 'How it is calculated';
 
@@ -139,7 +143,7 @@ class Sharing {
       this.calculated,
       this.references,
       rewritten.flatMap(({ at, report }) =>
-        report.how === 'frozen' ? [{ ...at, area: this.areaOf(at.sheet, at.row, at.column) }] : [],
+        isValue(report) ? [{ ...at, area: this.areaOf(at.sheet, at.row, at.column) }] : [],
       ),
       helpers,
     );
@@ -213,7 +217,8 @@ class Sharing {
       // A fault of ours in one formula must not cost the person the copy; the formula is frozen and says so.
       const why =
         error instanceof Unconvertible ? error.message : `a fault in sharing: ${(error as Error).message}`;
-      return { at, changes: this.frozen(at, why), report: { ...told, how: 'frozen', why } };
+      const how = error instanceof RefusedNow ? 'refused' : 'frozen';
+      return { at, changes: this.frozen(at, why), report: { ...told, how, why } };
     }
   }
 
@@ -387,7 +392,7 @@ class Sharing {
       }
     }
     const date = this.options.date ?? new Date().toISOString().slice(0, 10);
-    const frozen = rewritten.flatMap(({ report }) => (report.how === 'frozen' ? [report] : []));
+    const frozen = rewritten.flatMap(({ report }) => (isValue(report) ? [report] : []));
     return [basisSheet(this.freeName('Basis'), lines, frozen, date)];
   }
 

@@ -1,4 +1,5 @@
 import { findDefinition } from '../call/findDefinition';
+import { cellAddress, quotedSheet } from '../cells/address';
 import { NAMESPACE } from '../cells/namespace';
 import { inputsOf, takesRange } from '../core/define';
 import { isCall, tokenize, type Token } from '../cells/formulaTokens';
@@ -40,6 +41,29 @@ export function sliced(
     out.push(token.text);
   }
   return cut ? out.join('') : undefined;
+}
+
+/** A cell in a row that the formula reads by its place beside it, with the sheet’s name; undefined where it reads none. */
+export function cellBeside(
+  formula: string,
+  place: Place,
+  row: number,
+  references: References,
+): string | undefined {
+  const tokens = tokenize(formula);
+  for (let at = 0; at < tokens.length; at++) {
+    const end = referenceEnd(tokens, at);
+    if (end <= at) continue;
+    const text = joined(tokens.slice(at, end));
+    const found = references.areaOf(text, place);
+    // A dollar sign before the row, or a name: it stays where it is when rows are sorted.
+    const isBeside = /\[|(?:^|[!:]|[A-Z])\d+$/i.test(text);
+    const area = found?.sheet.name === place.sheet.name ? found.area : undefined;
+    if (area && isBeside && area.top <= row && row <= area.bottom)
+      return `${quotedSheet(place.sheet.name)}!${cellAddress(row, area.left)}`;
+    at = end - 1;
+  }
+  return undefined;
 }
 
 const joined = (tokens: readonly Token[]): string => tokens.map(({ text }) => text).join('');

@@ -56,6 +56,9 @@ const MARKS = new RegExp(`${MARK.open}([^${MARK.close}]*)${MARK.close}`, 'g');
 /** In place of a number where the line is one of the units. */
 const UNITS = -1;
 
+/** Whether a text reads a line of the working. */
+export const readsLines = (text: string): boolean => text.includes(MARK.open);
+
 const markOf = (...places: readonly number[]): string => MARK.open + places.join('\n') + MARK.close;
 
 /**

@@ -35,7 +35,7 @@ export function describeWorking(
     A1: { value: name, style: 'share title' },
     A2: {
       value:
-        'One step a row, in SI units, for the cell at the head of each part. It follows whatever is changed in the cells that it reads; where a cell is filled down or rows are sorted, ask for a new copy.',
+        'One step a row, in SI units, for the cell at the head of each part. It follows whatever is changed in the cells that it reads; where a cell is filled down or rows are sorted, the cell says so: ask for a new copy.',
       style: 'share small',
     },
   };

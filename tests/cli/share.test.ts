@@ -23,11 +23,25 @@ afterAll(() => {
 
 it('shares a workbook and says what became of each formula', async () => {
   const { status, out } = await run('share', path('seat.xlsx'), '-o', path('copy.xlsx'), '--basis');
-  expect(out).toMatch(/Seat!B1 +native +=MOLD\.SEAT\.FORCE\(100,A1,0\)/);
-  expect(out).toContain('1 formulas: 1 native. Written to');
+  expect(out).toMatch(/native +1 +Seat!B1/);
+  expect(out).toMatch(/1 formula: 1 native\.\nWritten to/);
   expect(status).toBe(0);
   const { out: recalculated } = await run('recalc', path('copy.xlsx'));
   expect(recalculated).toMatch(/Seat +1 +0 +0/);
+});
+
+it('tells what is frozen and what is refused once a reason, with its cells, before it writes', async () => {
+  const cell = (at: string, formula: string): string =>
+    `<c r="${at}"><f>_xldudf_MOLD_${formula}</f><v>0</v></c>`;
+  const rows = [1, 2].map(
+    (row) =>
+      `<row r="${row}">${cell(`A${row}`, 'HEAT_GROWTH(4,"unobtainium",60)')}${cell(`B${row}`, 'SHOW_SOURCE("SEAT.FORCE")')}</row>`,
+  );
+  writeFileSync(path('odd.xlsx'), xlsx('Seat', rows.join('')));
+  const { out } = await run('share', path('odd.xlsx'), '-o', path('odd copy.xlsx'));
+  expect(out).toMatch(/refused +2 +Seat!A1, A2 +it is refused as it stands: /);
+  expect(out).toMatch(/frozen +2 +Seat!B1, B2 +SHOW\.SOURCE runs or explains/);
+  expect(out.indexOf('2 refused, 2 frozen')).toBeLessThan(out.indexOf('Written to'));
 });
 
 it('turns a copy back', async () => {

@@ -1,7 +1,8 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { worksheetFunctions } from '../../src/call/functions';
 import { CheckDesk, alarm } from '../../src/panel/share/checkDesk';
-import { groupsOf, ShareDesk } from '../../src/panel/share/desk';
+import { ShareDesk } from '../../src/panel/share/desk';
+import { groupsOf } from '../../src/share/groups';
 import { renamed, type WorkbookFiles } from '../../src/panel/share/files';
 import { recalculate } from '../../src/workbook/recalculate';
 import { parseCell } from '../../src/cells/address';
@@ -108,12 +109,15 @@ describe('a copy for a colleague', () => {
     const one = { sheet: 'Seat', cell: 'B3', formula: '', why: '' };
     const groups = groupsOf([
       { ...one, how: 'native' },
-      { ...one, how: 'frozen' },
+      { ...one, how: 'frozen', why: 'it tries' },
+      { ...one, how: 'refused', why: 'a draft of 0' },
+      { ...one, how: 'frozen', why: 'it tries' },
       { ...one, how: 'native' },
     ]);
-    expect(groups.map(({ how, cells }) => [how, cells.length])).toEqual([
-      ['frozen', 1],
-      ['native', 2],
+    expect(groups.map(({ how, cells, reasons }) => [how, cells.length, reasons.length])).toEqual([
+      ['refused', 1, 1],
+      ['frozen', 2, 1],
+      ['native', 2, 1],
     ]);
   });
 });

@@ -138,13 +138,44 @@ describe.each(SHAPES)('a native copy %s', (_shape, shape) => {
     expect(await after(copy, { A1: 'unobtainium' }, 'B1')).toBe('#N/A');
   });
 
-  it('reads text with units when it is made, and takes numbers in its place', async () => {
+  it('reads text with units, and takes numbers and other amounts in its place', async () => {
     const workbook = await made({ ...force, B1: '1 kN', B4: 'mm' });
-    const { copy, cells } = await copied(workbook);
-    expect(cells[0]?.why).toContain('"1 kN"');
+    const { copy } = await copied(workbook);
+    const forceOf = async (push: string): Promise<unknown> =>
+      at(await made({ ...force, B1: push, B4: 'mm' }), 'B6')?.value;
     expect(at(copy, 'B6')?.value).toBeCloseTo(Number(at(workbook, 'B6')?.value), 9);
     expect(await after(copy, { B1: 1000 }, 'B6')).toBeCloseTo(Number(at(workbook, 'B6')?.value), 9);
-    expect(await after(copy, { B1: '2 kN' }, 'B6')).toBe('#VALUE!');
+    for (const push of ['2 kN', '0.25 KN', '450 lbf', '3/4 kN'])
+      expect(await after(copy, { B1: push }, 'B6')).toBeCloseTo(Number(await forceOf(push)), 9);
+    // What a worksheet reads otherwise than the function, or would take for a date, is refused.
+    for (const push of [
+      '1,5 kN',
+      '1.5/3 kN',
+      '1/-2 kN',
+      '2025/1/2 kN',
+      '12:30 kN',
+      '5% kN',
+      '1  kN',
+      '5 mm',
+      'k*',
+    ])
+      expect(await after(copy, { B1: push }, 'B6'), push).toBe('#VALUE!');
+  });
+
+  it('reads text with a unit where it takes a name or a number', async () => {
+    const cells = (metal: string | number): Record<string, string | number | { formula: string }> => ({
+      A1: 10,
+      A2: metal,
+      A3: { formula: 'MOLD.HEAT.GROWTH(A1,A2,50,"mm")' },
+    });
+    const { copy } = await copied(await made(cells('P20')));
+    for (const metal of ['12e-6 1/°C', '0.0001 1/°C', '6061-T6', 0.00002]) {
+      const wanted: unknown = at(await made(cells(metal)), 'A3')?.value;
+      const got: unknown = await after(copy, { A2: metal }, 'A3');
+      // A text that a worksheet does not read the same may be refused, never taken for something else.
+      if (typeof got === 'number') expect(got).toBeCloseTo(Number(wanted), 12);
+      else expect(metal).toBe('12e-6 1/°C');
+    }
   });
 
   it('gives every cell of a spill a formula of its own, and ranges for what reads the spill', async () => {

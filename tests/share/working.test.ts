@@ -3,9 +3,11 @@ import { worksheetFunctions } from '../../src/call/functions';
 import { cellAddress } from '../../src/cells/address';
 import { CellError } from '../../src/cells/value';
 import { newWorkbook, readWorkbook, saveWorkbook } from '../../src/package';
+import type { CellChange } from '../../src/package/changes';
 import type { WorkbookDescription } from '../../src/package/description';
 import type { Workbook } from '../../src/package/model';
 import { shareWorkbook, type ShareResult } from '../../src/share';
+import { MOVED } from '../../src/share/convert';
 import { recalculate } from '../../src/workbook/recalculate';
 
 const NAME = 'How it is calculated';
@@ -151,6 +153,59 @@ describe('lines of several cells', () => {
       'stopGap given, stopStiffness left out',
     );
   });
+});
+
+it('says so where rows are sorted or a cell is filled down, and follows rows that are put in', async () => {
+  const rows = [
+    [1, 50],
+    [2, 70],
+  ] as const;
+  const { copy } = await shared(
+    Object.fromEntries(
+      rows.flatMap(([row, push]) => [
+        [`A${row}`, push],
+        [`B${row}`, { formula: `MOLD.SEAT.FORCE(A${row},$D$1,0.15)` }],
+        [`C${row}`, { formula: `B${row}*2` }],
+        ['D1', 10],
+      ]),
+    ),
+  );
+  const [sheet] = copy.sheets;
+  if (!sheet) throw new Error('there is no sheet');
+  const formula = (row: number): string =>
+    sheet.cells.find((cell) => cell.row === row && cell.column === 1)?.formula ?? '';
+  const after = async (changes: CellChange[]): Promise<unknown[]> => {
+    const changed = readWorkbook(saveWorkbook(copy, changes), []);
+    const found = await recalculate(changed, [], { anew: true });
+    return [1, 2].flatMap((column) =>
+      [0, 1, 2].map((row) => {
+        const value = found.find(
+          (one) => one.sheet === sheet.name && one.row === row && one.column === column,
+        );
+        return value?.value instanceof CellError ? value.value.code : value?.value;
+      }),
+    );
+  };
+  const put = (row: number, column: number, value: number | null, own?: string): CellChange => ({
+    sheet: sheet.name,
+    row,
+    column,
+    value,
+    ...(own !== undefined && { formula: own }),
+  });
+  const [small, large] = await after([]);
+  expect(await after([put(0, 0, 70), put(1, 0, 50)])).toEqual([
+    large,
+    small,
+    undefined,
+    2 * Number(large),
+    2 * Number(small),
+    undefined,
+  ]);
+  const sorted = [put(0, 0, 70), put(1, 0, 50), put(0, 1, null, formula(1)), put(1, 1, null, formula(0))];
+  expect(await after(sorted)).toEqual([MOVED, MOVED, undefined, '#VALUE!', '#VALUE!', undefined]);
+  const filled = await after([put(2, 0, 90), put(2, 1, null, formula(1))]);
+  expect(filled.slice(0, 3)).toEqual([small, large, MOVED]);
 });
 
 it('takes a number where its name is taken', async () => {

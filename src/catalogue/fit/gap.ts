@@ -1,5 +1,5 @@
 import { choice, procedure } from '../../core/define';
-import { AT_20, fit, gapsAt, nativeBySize, nativeRefuseOtherSize, refuseOtherSize, size } from './inputs';
+import { AT_20, fit, gapsAt, nativeGap, refuseOtherSize, size } from './inputs';
 import { ISO_286, ISO_286_RECALLED } from '../../tables/iso286';
 
 export const fitGap = procedure({
@@ -28,15 +28,7 @@ export const fitGap = procedure({
     return x.which === 'min' ? min : x.which === 'max' ? max : (min + max) / 2;
   },
   native: ({ size: D, fit: of, which }, write) => {
-    const found = of.fixed();
-    nativeRefuseOtherSize(D.text, found, write);
-    const text = (least: 'min' | 'max'): string =>
-      nativeBySize(
-        `Gap of ${found.hole}/${found.shaft}, ${least}`,
-        D.text,
-        (at) => gapsAt('fit', at, found)[least],
-        write,
-      );
+    const text = (least: 'min' | 'max'): string => nativeGap(least, D.text, of, write);
     const wanted = which.fixed();
     return wanted === 'mean' ? `(${text('min')}+${text('max')})/2` : text(wanted);
   },

@@ -1,5 +1,5 @@
 import { procedure } from '../../core/define';
-import { deviation, deviationsAt, nativeBySize, nativeRefuseOtherSize, shownDeviations } from './inputs';
+import { deviation, nativeDeviations, shownDeviations } from './inputs';
 
 export const fitLimits = procedure({
   name: 'FIT.LIMITS',
@@ -16,12 +16,8 @@ export const fitLimits = procedure({
     return [x.size + lower, x.size + upper];
   },
   native: ({ size: D, class: of }, write) => {
-    const { name: found, ...written } = of.fixed();
-    nativeRefuseOtherSize(D.text, written, write);
-    return (['lower', 'upper'] as const).map((which) => {
-      const title = `${which === 'lower' ? 'Lower' : 'Upper'} deviation of ${found}`;
-      return `${D.text}+${nativeBySize(title, D.text, (at) => deviationsAt('class', at, found)[which], write)}`;
-    });
+    const { lower, upper } = nativeDeviations(D.text, of, write);
+    return [`${D.text}+${lower}`, `${D.text}+${upper}`];
   },
   related: ['FIT.UPPER', 'FIT.LOWER', 'FIT.GAP'],
 });

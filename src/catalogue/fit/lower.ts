@@ -1,5 +1,5 @@
 import { procedure } from '../../core/define';
-import { deviation, deviationsAt, nativeBySize, nativeRefuseOtherSize, shownDeviations } from './inputs';
+import { deviation, nativeDeviations, shownDeviations } from './inputs';
 
 export const fitLower = procedure({
   name: 'FIT.LOWER',
@@ -7,15 +7,6 @@ export const fitLower = procedure({
   ...deviation,
   gives: 'length',
   run: (x, show) => shownDeviations(x, show).lower,
-  native: ({ size: D, class: of }, write) => {
-    const { name: found, ...written } = of.fixed();
-    nativeRefuseOtherSize(D.text, written, write);
-    return nativeBySize(
-      `Lower deviation of ${found}`,
-      D.text,
-      (at) => deviationsAt('class', at, found).lower,
-      write,
-    );
-  },
+  native: ({ size: D, class: of }, write) => nativeDeviations(D.text, of, write).lower,
   related: ['FIT.UPPER', 'FIT.LIMITS', 'FIT.GAP'],
 });

@@ -1,5 +1,5 @@
 import { procedure } from '../../core/define';
-import { deviation, deviationsAt, nativeBySize, nativeRefuseOtherSize, shownDeviations } from './inputs';
+import { deviation, nativeDeviations, shownDeviations } from './inputs';
 
 export const fitUpper = procedure({
   name: 'FIT.UPPER',
@@ -7,15 +7,6 @@ export const fitUpper = procedure({
   ...deviation,
   gives: 'length',
   run: (x, show) => shownDeviations(x, show).upper,
-  native: ({ size: D, class: of }, write) => {
-    const { name: found, ...written } = of.fixed();
-    nativeRefuseOtherSize(D.text, written, write);
-    return nativeBySize(
-      `Upper deviation of ${found}`,
-      D.text,
-      (at) => deviationsAt('class', at, found).upper,
-      write,
-    );
-  },
+  native: ({ size: D, class: of }, write) => nativeDeviations(D.text, of, write).upper,
   related: ['FIT.LOWER', 'FIT.LIMITS', 'FIT.GAP'],
 });

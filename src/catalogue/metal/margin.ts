@@ -1,6 +1,7 @@
 import { formula, input, named, derived, fromMemory } from '../../core/define';
 import { notInTable, Refusal } from '../../core/refusal';
-import { findMetal } from '../../tables/metals';
+import { findMetal, METALS } from '../../tables/metals';
+import { namesOf } from '../../tables/names';
 
 /** The yield of a metal by its name; a modulus in its place tells nothing of strength. */
 function yieldOf(name: string): number {
@@ -34,6 +35,7 @@ export const metalMargin = formula({
       {
         what: 'the name of a metal such as "P20" or "6061-T6"',
         read: yieldOf,
+        names: () => namesOf(METALS),
         binds: { S_y: { gives: 'pressure', says: 'Yield of the metal at 20 °C, typical', from: (si) => si } },
       },
       { says: 'Metal that bears it' },

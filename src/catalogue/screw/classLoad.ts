@@ -2,7 +2,7 @@ import { commonPractice, input, procedure } from '../../core/define';
 import { strengthOf } from '../../tables/fasteners';
 import { stressArea } from '../../tables/threads';
 import { thread } from '../threads';
-import { CLASS_SOURCES, classOfItsSystem, strengthClass, stressed } from './inputs';
+import { CLASS_SOURCES, classOfItsSystem, nativeProof, strengthClass, stressed } from './inputs';
 
 export const screwClassLoad = procedure({
   name: 'SCREW.CLASSLOAD',
@@ -36,8 +36,11 @@ export const screwClassLoad = procedure({
     return fraction * proof * area;
   },
   native: ({ thread: t, strengthClass: of, fraction }) => {
-    const found = t.fixed();
-    return `${fraction.text}*${strengthOf(of.fixed(), found.major).proof * stressArea(found)}`;
+    const { d, area } = t.look({
+      d: { head: 'Basic major diameter (m)', from: ({ major }) => major },
+      area: { head: 'Tensile stress area (m²)', from: stressArea },
+    });
+    return `${fraction.text}*${nativeProof(of, d)}*${area}`;
   },
   valid: [classOfItsSystem],
   sources: [...CLASS_SOURCES, commonPractice('0.75 of the proof load for screws that are taken out again')],

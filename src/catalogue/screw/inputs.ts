@@ -1,8 +1,9 @@
-import { commonPractice, constant, input, named } from '../../core/define';
+import { commonPractice, constant, input, named, type NativeInput } from '../../core/define';
 import {
   FASTENER_SOURCES,
   findStrengthClass,
   STRENGTH_CLASSES,
+  strengthOf,
   type StrengthClass,
 } from '../../tables/fasteners';
 import { Refusal } from '../../core/refusal';
@@ -28,6 +29,23 @@ export const strengthClass = named(
   },
   { says: 'Strength class of the screw' },
 );
+/** Proof stress of a class as worksheet text, for a size that is the text `d`; beyond the class’s sizes an error. */
+export function nativeProof(of: NativeInput<StrengthClass>, d: string): string {
+  const band = (row: StrengthClass, at: number): { upTo: number; proof: number } => {
+    const { bands, metric } = row;
+    const [upTo] = bands[Math.min(at, bands.length - 1)] ?? [0];
+    const size = (upTo + 1e-9) * (metric ? 0.001 : 0.0254);
+    return { upTo: size, proof: strengthOf(row, size - 1e-9).proof };
+  };
+  const { upTo, proof, upToNext, proofNext } = of.look({
+    upTo: { head: 'Up to size (m)', from: (row) => band(row, 0).upTo },
+    proof: { head: 'Proof stress (Pa)', from: (row) => band(row, 0).proof },
+    upToNext: { head: 'Up to the next size (m)', from: (row) => band(row, 1).upTo },
+    proofNext: { head: 'Proof stress there (Pa)', from: (row) => band(row, 1).proof },
+  });
+  return `IF(${d}<=${upTo},${proof},IF(${d}<=${upToNext},${proofNext},NA()))`;
+}
+
 export const CLASS_SOURCES = [FASTENER_SOURCES.iso898, FASTENER_SOURCES.j429, FASTENER_SOURCES.a574] as const;
 
 export const classOfItsSystem = {

@@ -1,7 +1,8 @@
 import { choice, fromMemory, named, procedure, secondHand } from '../../core/define';
 import { answer } from '../../core/answer';
 import { Refusal, refuse } from '../../core/refusal';
-import { findWire, wireRange, wireStrength, type Wire } from '../../tables/springs';
+import { namesOf } from '../../tables/names';
+import { findWire, wireRange, WIRES, wireStrength, type Wire } from '../../tables/springs';
 import { CURVATURE_FACTORS, FACTOR_SAYS, force, meanDia, STORED_ENERGY, wire } from './inputs';
 import { nativeWireStrength } from './materials';
 import { springStress } from './stress';
@@ -30,7 +31,11 @@ export const springMargin = procedure({
     named<'material', Wire>(
       'material',
       'material',
-      { what: 'the name of a spring wire such as "music wire" or "302 stainless"', read: strongWire },
+      {
+        what: 'the name of a spring wire such as "music wire" or "302 stainless"',
+        read: strongWire,
+        names: () => namesOf(WIRES),
+      },
       { default: 'music wire', says: 'Material of the wire' },
     ),
     choice('factor', CURVATURE_FACTORS, { default: 'bergstrasser', says: FACTOR_SAYS }),
@@ -68,10 +73,9 @@ export const springMargin = procedure({
     return torsion / tau;
   },
   native: ({ force: F, wire: d, meanDia: D, material, factor }, write) => {
-    const found = material.fixed();
     write.refuse(`${D.text}<=${d.text}`, 'meanDia must be larger than wire');
     write.refuse(`${F.text}=0`, 'force must be above 0');
-    const strength = nativeWireStrength(found, d.text, write);
+    const strength = nativeWireStrength(material, d.text, write);
     const C = write.step('C', `${D.text}/${d.text}`);
     const K = {
       bergstrasser: `(4*${C}+2)/(4*${C}-3)`,
@@ -79,7 +83,10 @@ export const springMargin = procedure({
       direct: `(1+0.5/${C})`,
     }[factor.fixed()];
     const tau = write.step('tau', `${K}*8*${F.text}*${D.text}/(PI()*${d.text}^3)`);
-    return `${found.shearYield}*${strength}/${tau}`;
+    const { q } = material.look({
+      q: { head: 'Yield in torsion over strength', from: ({ shearYield }) => shearYield },
+    });
+    return `${q}*${strength}/${tau}`;
   },
   valid: [
     {

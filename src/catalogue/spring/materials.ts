@@ -1,4 +1,5 @@
-import { named, type Input, type NativeWriter } from '../../core/define';
+import { named, type Input, type NamedColumn, type NativeInput, type NativeWriter } from '../../core/define';
+import { systemUnit, type System } from '../../core/quantity';
 import { namesOf } from '../../tables/names';
 import { findWire, wireModuli, WIRES, wireSteps, wireStrength, type Wire } from '../../tables/springs';
 
@@ -53,6 +54,27 @@ export const elasticMaterial = (standard: string, says: string): Input<'material
     { default: standard, says },
   );
 
+const MOST_STEPS = Math.max(...WIRES.map((wire) => wireSteps(wire).length));
+/** Where a wire has no further step, m. */
+const NEVER = 1000;
+
+/** Shear modulus as worksheet text, of a wire whose diameter is the text `d`. */
+export function nativeShear(material: NativeInput<ElasticWire>, d: string): string {
+  const places = Array.from({ length: MOST_STEPS }, (_, at) => at);
+  const columns = places.flatMap((at): [string, NamedColumn<ElasticWire>][] => [
+    [`d_${at}`, { head: `Step ${at + 1} from (m)`, from: ({ shearSteps: own }) => own[at]?.[0] ?? NEVER }],
+    [
+      `G_${at}`,
+      { head: `Shear modulus ${at + 1} (Pa)`, from: ({ shearSteps: own }) => (own[at] ?? own[0])?.[1] ?? 0 },
+    ],
+  ]);
+  const found: Readonly<Record<string, string>> = material.look(Object.fromEntries(columns));
+  const of = (symbol: string): string => found[symbol] ?? '';
+  return places
+    .slice(1)
+    .reduce((text, at) => `IF(${d}<${of(`d_${at}`)},${text},${of(`G_${at}`)})`, of('G_0'));
+}
+
 /** A spring wire by name. */
 export const wireMaterial = named<'material', Wire>(
   'material',
@@ -62,23 +84,35 @@ export const wireMaterial = named<'material', Wire>(
 );
 
 /** Minimum tensile strength as worksheet text, of a wire whose diameter is the text `d`. */
-export function nativeWireStrength(wire: Wire, d: string, write: NativeWriter): string {
-  const unit = write.system() === 'in' ? 0.0254 : 0.001;
-  const pieces = wire.laws.map((law) => {
-    const alone = { ...wire, laws: [law] };
-    const text =
-      'a' in law
-        ? `(${wireStrength(alone, 0.001, 'mm')}-${law.b * 1e6}*LOG10(${d}/0.001))`
-        : `(${wireStrength(alone, unit, write.system())}/(${d}/${unit})^${law.m})`;
-    return { text, upTo: law.upTo / 1000 };
+export function nativeWireStrength(material: NativeInput<Wire>, d: string, write: NativeWriter): string {
+  const law = (wire: Wire, at: number): Wire['laws'][number] =>
+    wire.laws[Math.min(at, wire.laws.length - 1)] as Wire['laws'][number];
+  // At a diameter of one unit A/d^m is A, and a - b log d is a.
+  const atOne = (wire: Wire, at: number, system: System): number =>
+    wireStrength({ ...wire, laws: [law(wire, at)] }, systemUnit('length', system).factor, system);
+  const columns = (at: number, thicker: string): Record<string, NamedColumn<Wire>> => ({
+    [`A_in${at}`]: { head: `A at 1 in (Pa)${thicker}`, from: (own) => atOne(own, at, 'in') },
+    [`A${at}`]: { head: `A or a at 1 mm (Pa)${thicker}`, from: (own) => atOne(own, at, 'mm') },
+    [`m${at}`]: { head: `m${thicker}`, from: (own) => pick(law(own, at), 'm') },
+    [`b${at}`]: { head: `b (Pa)${thicker}`, from: (own) => pick(law(own, at), 'b') * 1e6 },
   });
-  const strength = write.step(
-    'S_ut',
-    pieces.reduceRight(
-      (rest, { text, upTo }) => (rest === '' ? text : `IF(${d}<=${upTo},${text},${rest})`),
-      '',
-    ),
-  );
-  write.refuse(`${strength}<=0`, `wire must be a size that ${wire.name} is made in`);
+  const found: Readonly<Record<string, string>> = material.look({
+    upTo: { head: 'First law up to (m)', from: (own) => law(own, 0).upTo / 1000 },
+    ...columns(0, ''),
+    ...columns(1, ', thicker wire'),
+  });
+  const of = (symbol: string): string => found[symbol] ?? '';
+  const unitOf = (system: System): string => String(systemUnit('length', system).factor);
+  const unit = write.bySystem(unitOf('in'), unitOf('mm'));
+  const only = (at: number): string => {
+    const A = write.bySystem(of(`A_in${at}`), of(`A${at}`));
+    const [metric, m, b] = [of(`A${at}`), of(`m${at}`), of(`b${at}`)];
+    return `IF(${b}>0,${metric}-${b}*LOG10(${d}/${unitOf('mm')}),${A}/(${d}/${unit})^${m})`;
+  };
+  const strength = write.step('S_ut', `IF(${d}<=${of('upTo')},${only(0)},${only(1)})`);
+  write.refuse(`${strength}<=0`, 'wire must be a size that the material is made in');
   return strength;
 }
+
+const pick = (law: Wire['laws'][number], of: 'm' | 'b'): number =>
+  (law as Partial<Record<typeof of, number>>)[of] ?? 0;

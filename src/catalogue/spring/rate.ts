@@ -1,7 +1,7 @@
 import { fromMemory, input, procedure, secondHand } from '../../core/define';
 import { refuse } from '../../core/refusal';
 import { meanDia, STORED_ENERGY, wire } from './inputs';
-import { elasticMaterial } from './materials';
+import { elasticMaterial, nativeShear } from './materials';
 
 export const springRate = procedure({
   name: 'SPRING.RATE',
@@ -42,15 +42,7 @@ export const springRate = procedure({
   },
   native: ({ wire: d, meanDia: D, activeCoils, material }, write) => {
     write.refuse(`${D.text}<=${d.text}`, 'meanDia must be larger than wire');
-    const steps = material.fixed().shearSteps;
-    const [only] = steps.map(([, shear]) => String(shear));
-    const G =
-      steps.length > 1
-        ? write.step(
-            'G',
-            write.stepped('Shear modulus of wire', ['wire from (m)', 'shear modulus (Pa)'], steps, d.text),
-          )
-        : (only ?? '');
+    const G = write.step('G', nativeShear(material, d.text));
     return `(${G}*${d.text}^4)/(8*${D.text}^3*${activeCoils.text})`;
   },
   valid: [

@@ -20,7 +20,7 @@ export const springStrength = procedure({
     show('S_ut', strength);
     return strength;
   },
-  native: ({ material, wire: d }, write) => nativeWireStrength(material.fixed(), d.text, write),
+  native: ({ material, wire: d }, write) => nativeWireStrength(material, d.text, write),
   valid: [
     {
       holds: ({ material, wire: d }) => {

@@ -7,7 +7,7 @@ import {
   type Values,
 } from '../../core/define';
 import { Refusal } from '../../core/refusal';
-import { drillSteps, type Drill, type DrillChoice } from '../../tables/drills';
+import { DRILL_CHOICES, drillSteps, type Drill, type DrillChoice } from '../../tables/drills';
 import { isoTapDrill, TAP_DRILLS_SOURCE } from '../../tables/tapDrillsMetric';
 import { threadLimits } from '../../tables/threadLimits';
 import { FULL_THREAD, type Thread } from '../../tables/threads';
@@ -190,36 +190,62 @@ export const holeInRange = <X>(
 
 type NativeChoice = NativeInputs<typeof tapDrillInputs>;
 
-/** The choice as worksheet text, for one thread, kind and series; what is told of a drill is up to the function. */
+/** Of a thread whose major diameter and pitch are texts: the diameter that holds none, and what a full one narrows. */
+export const nativeNarrowing = (
+  { d, P }: { readonly d: string; readonly P: string },
+  kind: TapKind,
+): { readonly full: string; readonly narrowed: string } => ({
+  full: kind === 'wire insert' ? `(${d}+${FULL_THREAD}*${P})` : d,
+  narrowed: `${narrowing(kind)}*${P}`,
+});
+
+export const threadColumns = {
+  d: { head: 'Basic major diameter (m)', from: ({ major }: Thread) => major },
+  P: { head: 'Pitch (m)', from: ({ pitch }: Thread) => pitch },
+};
+
+/** The choice as worksheet text; what is told of a drill is up to the function. */
 export function nativeTapDrill(
-  { thread, percent, kind, series }: NativeChoice,
+  { thread, percent, kind: of, series }: NativeChoice,
   write: NativeWriter,
   tell: { readonly head: string; readonly of: (drill: Drill) => number | string },
 ): string {
-  const own = thread.fixed();
-  const values = {
-    thread: own,
-    kind: kind.fixed(),
-    series: series.given ? series.fixed() : usualSeries(own),
-  };
-  if (!percent.given) {
-    const told = tell.of(chooseTapDrill({ ...values, percent: undefined }));
-    return typeof told === 'number' ? String(told) : `"${told}"`;
-  }
-  const ideal = write.step(
-    'ideal',
-    `${fullDiameter(own, values.kind)}-${narrowing(values.kind) * own.pitch}*${percent.text}`,
+  const kind = of.fixed();
+  const { usual, listed, ...sizes } = thread.look({
+    ...threadColumns,
+    usual: { head: 'Usual series', from: usualSeries },
+    listed: {
+      head: `ISO 2306: ${tell.head}`,
+      from: (own) => {
+        const drill = own.system === 'ISO' ? isoTapDrill(own) : undefined;
+        return drill ? tell.of(drill) : NOT_LISTED;
+      },
+    },
+  });
+  const { full, narrowed } = nativeNarrowing(sizes, kind);
+  const chosen = series.word(usual);
+  const ideal = write.step('ideal', `${full}-${narrowed}*${percent.given ? percent.text : USUAL_PERCENT}`);
+  const steps = DRILL_CHOICES.map((one) => ({ one, ...drillSteps(one) }));
+  const column = write.columns(
+    `Tap drills by series: ${tell.head}`,
+    ['series', 'from (m)', tell.head],
+    steps.flatMap(({ one, steps: own }) => own.map(([from, drill]) => [one, from, tell.of(drill)])),
   );
-  const { steps: drills, end } = drillSteps(values.series);
-  write.refuse(`${ideal}<${drills[0]?.[0] ?? 0}`, 'series has no drill so small');
-  write.refuse(`${ideal}>${end}`, 'series has no drill so large');
-  return write.stepped(
-    `Tap drills, ${values.series}: ${tell.head}`,
-    ['from (m)', tell.head],
-    drills.map(([from, drill]) => [from, tell.of(drill)] as const),
-    ideal,
+  const ends = write.columns(
+    'Largest drill of a series',
+    ['series', 'up to (m)'],
+    steps.map(({ one, end }) => [one, end]),
   );
+  const before = write.step('below', `SUMPRODUCT((${column(0)}=${chosen})*(${column(1)}<=${ideal}))`);
+  write.refuse(`${before}<1`, 'series has no drill so small');
+  write.refuse(`${ideal}>INDEX(${ends(1)},MATCH(${chosen},${ends(0)},0))`, 'series has no drill so large');
+  const nearest = `INDEX(${column(2)},MATCH(${chosen},${column(0)},0)-1+${before})`;
+  if (percent.given || kind !== 'cut') return nearest;
+  const asksFor = `OR(${chosen}="all",${chosen}="metric")`;
+  return `IF(AND(${asksFor},${listed}<>"${NOT_LISTED}"),${listed},${nearest})`;
 }
+
+const NOT_LISTED = 'none';
 
 /** What the functions of the tap drill share; they differ in what they tell of it. */
 export const tapDrillParts = {

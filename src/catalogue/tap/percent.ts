@@ -6,14 +6,18 @@ import {
   FORMING_RULE,
   fullDiameter,
   holeInRange,
+  nativeNarrowing,
   PERCENT_EQUATION,
   PERCENT_NOTE,
   PERCENT_OF_THREAD,
   shareOfThread,
+  threadColumns,
   WIRE_INSERT,
   WIRE_INSERT_NOTE,
 } from './hole';
 import { tapKind } from './inputs';
+
+const ROUNDING = 1e-12;
 
 const inputs = [thread, drilled('drill', 'd_h', 'Drill, by its name or diameter'), tapKind] as const;
 
@@ -31,12 +35,18 @@ export const tapPercent = procedure({
   run: (x, show) => {
     const { major, pitch } = x.thread;
     const { diameter } = x.drill;
-    if (diameter > fullDiameter(x.thread, x.kind) * (1 + 1e-12))
+    if (diameter > fullDiameter(x.thread, x.kind) * (1 + ROUNDING))
       refuse('drill', `is larger than the thread itself: ${x.thread.name} leaves nothing to cut`);
     show('d', major);
     show('P', pitch);
     show('d_h', diameter);
     return shareOfThread(x.thread, diameter, x.kind);
+  },
+  native: ({ thread: t, drill, kind }, write) => {
+    const [of, hole] = [kind.fixed(), drill.bound('d_h')];
+    const { full, narrowed } = nativeNarrowing(t.look(threadColumns), of);
+    write.refuse(`${hole}>${full}*${1 + ROUNDING}`, 'drill is larger than the thread itself');
+    return `(${full}-${hole})/(${narrowed})`;
   },
   valid: holeInRange((x: Values<typeof inputs>) => ({
     thread: x.thread,

@@ -10,10 +10,19 @@ import {
   readPipe,
 } from '../../tables/pipeThreads';
 
+/** As people write them: with the kind, and the size alone. */
+const pipeNames = (): string[] => [
+  ...new Set(
+    PIPE_KINDS.flatMap((kind) =>
+      pipeSizes(kind).flatMap((own) => [own, kind === 'G' ? `G ${own}` : `${own} ${kind}`]),
+    ),
+  ),
+];
+
 const size: Input<'size', PipeSize> = named<'size', PipeSize>(
   'size',
   'size',
-  { what: 'a pipe thread such as "1/4", "1/4 NPT" or "G 1/4"', read: readPipe },
+  { what: 'a pipe thread such as "1/4", "1/4 NPT" or "G 1/4"', read: readPipe, names: pipeNames },
   { says: 'Nominal size of the pipe thread, with or without its kind' },
 );
 
@@ -47,7 +56,6 @@ export const tapPipe = procedure({
     show('kind', kindOf(x.size, x.kind));
     return drillOf(x.size, x.kind);
   },
-  native: (x) => String(drillOf(x.size.fixed(), x.kind.given ? x.kind.fixed() : undefined)),
   sources: [PIPE_SOURCES.NPT, PIPE_SOURCES.smallerNPT, PIPE_SOURCES.G],
   notes: [
     'The nominal size is that of a pipe, not of the thread: 1/4 NPT is 0.540 in across.',

@@ -1,12 +1,13 @@
 import { amountSI, boundsOf } from '../../core/amount';
-import type { AnyInput, Binding, NativeInput, Reading } from '../../core/define';
+import type { AnyInput, Binding, NamedColumn, NativeInput, Reading } from '../../core/define';
 import { nativeNumber } from '../../core/expr/native';
 import { KINDS, systemUnit, toSI, type Kind, type System } from '../../core/quantity';
 import { percentFrom, readQuantity } from '../../core/readQuantity';
 import { Refusal } from '../../core/refusal';
 import type { Unit } from '../../core/units';
 import { isPart } from './marks';
-import type { PartMaker, PartWords } from './parts';
+import { NO_CHOICE, type PartMaker, type PartWords } from './parts';
+import { isPlainlyWritten, textQuantity } from './textQuantity';
 import { keyOf, type DataTables, type TableCell } from './tables';
 
 /** What stands in a cell, errors and blanks apart. */
@@ -110,6 +111,12 @@ export class UnitTexts {
       : symbol(this.system);
   }
 
+  /** One of two texts. */
+  choose(inch: string, metric: string): string {
+    if (!this.units.varies) return this.system === 'mm' ? metric : inch;
+    return `IF(${this.units.text}="mm",${metric},${inch})`;
+  }
+
   guards(): Guard[] {
     if (!this.units.varies) return [];
     const { text } = this.units;
@@ -154,6 +161,8 @@ export class ArgumentTexts implements NativeInput {
     private readonly part: PartMaker,
     private readonly follows: ArgumentTexts | undefined,
     private readonly place: number,
+    /** The cell of an argument that is left out because it is blank. */
+    private readonly blank: string | undefined,
   ) {}
 
   /** A part that stands for what was given. */
@@ -299,10 +308,14 @@ export class ArgumentTexts implements NativeInput {
     let si = live;
     this.refuseTruth(text);
     if (isText) {
-      const now = nativeNumber(this.constantSI(content, kind));
-      const otherwise = valueError(`${input.name}: a number, or the text of this copy`);
-      si = `IF(ISNUMBER(${text}),${live},IF(${text}=${textOf(content)},${now},${otherwise}))`;
-      this.notes.push(`${input.name} "${content}" was read when the copy was made; numbers may replace it`);
+      const amount = kind === 'percent' ? undefined : this.amountInText(text, kind);
+      const isLive = amount !== undefined && isPlainlyWritten(content);
+      const error = valueError(`${input.name}: a number, or text with a unit`);
+      const otherwise = amount === undefined ? error : `IFERROR(${amount},${error})`;
+      const now = (): string => `IF(${text}=${textOf(content)},${this.constant(content, kind)},${otherwise})`;
+      si = `IF(ISNUMBER(${text}),${live},${isLive ? otherwise : now()})`;
+      if (!isLive)
+        this.notes.push(`${input.name} "${content}" was read when the copy was made; numbers may replace it`);
     } else {
       const isNumber = `ISNUMBER(${text})`;
       const when = leftOut === undefined ? `NOT(${isNumber})` : `NOT(OR(${isNumber},ISBLANK(${text})))`;
@@ -314,6 +327,17 @@ export class ArgumentTexts implements NativeInput {
     const raw = systemUnit(kind, 'in').offset === 0 && !isText && leftOut === undefined ? text : undefined;
     this.limitGuards(mark, raw, limits, kind);
     return mark;
+  }
+
+  /** The SI value of a text with a unit, which another may replace: an error where it is none. */
+  private amountInText(text: string, kind: Kind): string | undefined {
+    const reading = textQuantity(text, kind, this.tables);
+    if (!reading) return undefined;
+    const asks = this.words(this.input.says);
+    const told = isPart(text) ? 'the line above' : text;
+    const figures = this.part('', reading.figures, { ...asks, equation: `figures in ${told}` });
+    const row = this.part('', reading.row(figures), { ...asks, equation: `line of the unit in ${told}` });
+    return reading.si(figures, row);
   }
 
   /** Some programs take TRUE for the number 1. */
@@ -440,58 +464,61 @@ export class ArgumentTexts implements NativeInput {
   }
 
   private readBound(symbol: string): string {
-    const { argument, input } = this;
-    const reading = input.reading as Extract<Reading, { as: 'named' }>;
+    const { input } = this;
+    const reading = input.reading as NamedReading;
     const binding = reading.binds?.[symbol];
     if (!binding) throw new CannotBeNative(`${input.name} gives no ${symbol}`);
-    if (!argument) return nativeNumber(binding.from(this.defaultValue));
+    return this.readNamed(binding, () => this.lookedUp(symbol, reading));
+  }
+
+  /** What is taken of a name, or of a number where one may stand; `lookUp` gives the text that looks a name up. */
+  private readNamed({ from }: Taken, lookUp: () => string): string {
+    const { argument, input } = this;
+    const reading = input.reading as NamedReading;
+    if (!argument) return constantText(from(this.defaultValue as never));
     const content = argument.content as Content;
     const number = reading.number;
-    const asQuantity = number && typeof content === 'string' ? readQuantity(content, number.kind) : undefined;
-    if (typeof content === 'number' && number) {
-      const found = argument.varies && reading.names && this.lookedUp(symbol, reading);
-      const either = found ? this.eitherWay(binding, number, found) : undefined;
-      return either ?? this.boundNumber(binding, number);
-    }
-    if (asQuantity?.ok && asQuantity.unit) {
+    if (number && (typeof content === 'number' || (typeof content === 'string' && this.isAmount(content)))) {
+      const found = argument.varies && reading.names && lookUp();
+      const isLive = typeof content === 'number' || isPlainlyWritten(content);
+      const either = found && isLive ? this.eitherWay(from, number, found) : undefined;
+      if (either !== undefined) return either;
+      if (typeof content === 'number') return this.boundNumber(from, number);
       if (argument.varies) this.fixed();
-      return nativeNumber(binding.from(argument.value));
+      return constantText(from(argument.value as never));
     }
     if (argument.byUnits && number) this.fixUnits(number.kind);
-    const found = this.lookedUp(symbol, reading);
+    const found = lookUp();
     if (!number || !argument.varies || argument.exact) return found;
-    return this.eitherWay(binding, number, found) ?? found;
+    return this.eitherWay(from, number, found) ?? found;
   }
 
   /** A number where a name could stand: itself, or what it settles. */
-  private boundNumber(
-    binding: Binding<unknown>,
-    number: NonNullable<Extract<Reading, { as: 'named' }>['number']>,
-  ): string {
+  private boundNumber(from: Taken['from'], number: NonNullable<NamedReading['number']>): string {
     const { argument, input } = this;
     const { kind, means, ...limits } = number;
     if (!argument || (!argument.varies && !this.units.decide(kind)))
-      return nativeNumber(binding.from(argument?.value));
-    const at = (probe: number): number => binding.from(means(probe));
+      return constantText(from(argument?.value as never));
+    const at = (probe: number): number | string => from(means(probe) as never);
     // Numbers that any limits of the catalogue allow, so that what they settle shows.
     const now = toSI(argument.content as number, systemUnit(kind, this.units.system));
     const probes = [now, now * 0.9375];
     try {
       if (probes.every((probe) => at(probe) === probe))
         return this.quantity(kind, limits, `${input.name}_given`);
-      if (probes.every((probe) => at(probe) === at(now))) return nativeNumber(at(now));
+      if (probes.every((probe) => at(probe) === at(now))) return constantText(at(now));
     } catch {
       // Only certain numbers mean something, such as the sizes of a series.
     }
     this.fixed();
     this.fixUnits(kind);
-    return nativeNumber(binding.from(argument.value));
+    return constantText(from(argument.value as never));
   }
 
   /** A name or a number in the same cell; undefined where a number settles more than a copy can say. */
   private eitherWay(
-    binding: Binding<unknown>,
-    { kind, means, ...limits }: NonNullable<Extract<Reading, { as: 'named' }>['number']>,
+    from: Taken['from'],
+    { kind, means, ...limits }: NonNullable<NamedReading['number']>,
     found: string,
   ): string | undefined {
     const { argument, input } = this;
@@ -499,27 +526,37 @@ export class ArgumentTexts implements NativeInput {
     const { low, lowIncluded, high, highIncluded } = boundsOf(limits, kind);
     // Numbers that the limits allow, so that what they settle shows.
     const middle = Math.sqrt(Math.max(low, 1e-9) * Math.min(high, 1e9));
-    const probes = [middle, middle * 0.9375];
-    let given: string;
+    const probes = [middle, middle * 0.9375, middle * 1.0625];
+    let settles: (si: string) => string;
     const { text } = argument;
     this.refuseTruth(text);
-    const si = this.units.toSI(text, kind);
     try {
-      const [first, second] = probes.map((probe) => binding.from(means(probe)));
-      if (first === probes[0] && second === probes[1]) given = si;
-      else if (first !== undefined && first === second) given = nativeNumber(first);
+      const [first = NaN, ...more] = probes.map((probe) => from(means(probe) as never));
+      const rest = more.map((one, i) => [one, probes[i + 1] as number] as const);
+      if (first === middle && rest.every(([one, probe]) => one === probe)) settles = (si) => si;
+      else if (rest.every(([one]) => one === first)) settles = () => constantText(first);
+      else if (rest.every(([one, probe]) => isShare(one, first, probe / middle)))
+        settles = (si) => `${si}*${nativeNumber((first as number) / middle)}`;
       else return undefined;
     } catch {
       // Only certain numbers mean something, such as the sizes of a series.
       return undefined;
     }
+    const live = this.units.toSI(text, kind);
+    const amount = this.amountInText(text, kind);
+    const si = this.part(
+      '',
+      amount === undefined ? live : `IF(ISNUMBER(${text}),${live},IFERROR(${amount},""))`,
+      { ...this.words(input.says), equation: `${this.told(kind)}, if an amount`, unit: unitWord(kind) },
+    );
     const outside = [
       ...(Number.isFinite(low) ? [`${si}${lowIncluded ? '<' : '<='}${nativeNumber(low)}`] : []),
       ...(Number.isFinite(high) ? [`${si}${highIncluded ? '>' : '>='}${nativeNumber(high)}`] : []),
     ];
     const error = valueError(`${input.name} out of its limits`);
+    const given = settles(si);
     const number = outside.length === 0 ? given : `IF(OR(${outside.join(',')}),${error},${given})`;
-    return `IF(ISNUMBER(${text}),${number},${found})`;
+    return `IF(ISNUMBER(${amount === undefined ? text : si}),${number},${found})`;
   }
 
   /** Of a number that was read when the copy was made: it holds in its units alone. */
@@ -562,9 +599,116 @@ export class ArgumentTexts implements NativeInput {
   rowOf(row: (key: string) => string, key: string, what: string): string {
     const name = this.part('', key, {
       ...this.words(this.input.says),
-      equation: this.argument && !isPart(this.argument.text) ? this.argument.text : 'the line above',
+      equation: this.toldName(),
     });
     return this.part('', row(name), { ...this.words(`Line of the table: ${what}`), equation: 'looked up' });
+  }
+
+  /** The number where names are never taken: of a series of sizes, in SI. */
+  size(): string {
+    const { argument, input } = this;
+    const { number } = input.reading as NamedReading;
+    if (!argument || !number) throw new CannotBeNative(`${input.name} is missing`);
+    const { kind, ...limits } = number;
+    return this.quantity(kind, limits, input.symbol);
+  }
+
+  private isAmount(content: string): boolean {
+    const { number } = this.input.reading as NamedReading;
+    const read = number && readQuantity(content, number.kind);
+    return read?.ok === true && read.unit !== undefined;
+  }
+
+  /** Whether a cell may come to give another name of the table than the one of now. */
+  private mayBeRenamed(): boolean {
+    const { argument, input } = this;
+    return (
+      argument?.varies === true &&
+      typeof argument.content === 'string' &&
+      argument.byUnits !== true &&
+      input.reading.as === 'named' &&
+      input.reading.names !== undefined
+    );
+  }
+
+  look = <const K extends string>(columns: Readonly<Record<K, NamedColumn<never>>>): Record<K, string> => {
+    const entries = Object.entries<NamedColumn<never>>(columns);
+    const { argument, input } = this;
+    const texts = (of: (column: NamedColumn<never>, at: number) => string): Record<K, string> =>
+      Object.fromEntries(entries.map(([name, column], i) => [name, of(column, i)])) as Record<K, string>;
+    const reading = input.reading as NamedReading;
+    if (!argument?.varies || argument.exact || !reading.names) {
+      const value: never = this.fixed();
+      return texts(({ from }) => constantText(from(value)));
+    }
+    const what = shortWhat(reading.what);
+    const find = (at: number): string => {
+      this.looksUp = true;
+      const heads = entries.map(([, { head }]) => head);
+      const row = (name: string, value: never): readonly (readonly TableCell[])[] =>
+        valueIfAny(() => [[name, ...entries.map(([, { from }]) => from(value))]]) ?? [];
+      const others = (reading.names?.() ?? []).flatMap(
+        (name) => valueIfAny(() => row(name, reading.read(name, this.units.system, 'text') as never)) ?? [],
+      );
+      const { content } = argument;
+      const isName = typeof content === 'string' && !this.isAmount(content);
+      const own = isName ? row(content.trim(), argument.value as never) : [];
+      const rows = this.tables.exact(
+        { title: `${what}: ${heads.join(', ')}`, heads: [what, ...heads] },
+        withoutDoubles([...others, ...own]),
+      );
+      this.asksName(argument.text, reading.number !== undefined);
+      return rows.cell(this.rowOf(rows.row, nameKey(argument.text), what), at + 1);
+    };
+    return texts((column, i) =>
+      this.part(
+        entries[i]?.[0] ?? '',
+        this.readNamed(column, () => find(i)),
+        {
+          ...this.words(column.head),
+          equation: `of ${this.toldName()}`,
+        },
+      ),
+    );
+  };
+
+  written = (isKnown: (now: never) => boolean): string | undefined => {
+    const { argument } = this;
+    if (!argument || !this.mayBeRenamed() || !isKnown(argument.value as never)) return undefined;
+    this.asksName(argument.text, false);
+    return this.part('', nameKey(argument.text), {
+      ...this.words(this.input.says),
+      equation: this.toldName(),
+    });
+  };
+
+  private toldName(): string {
+    return this.argument && !isPart(this.argument.text) ? this.argument.text : 'the line above';
+  }
+
+  word = (whenOut: string): string => {
+    const { argument, input, blank } = this;
+    const { words } = input.reading as Extract<Reading, { as: 'choice' }>;
+    if (argument && !argument.varies) return constantText(argument.content as Content);
+    const text = argument?.text ?? blank;
+    if (text === undefined) return whenOut;
+    this.asksWord = true;
+    const own = nameKey(text);
+    const word = isCell(text) && input.optional ? `IF(ISBLANK(${text}),${whenOut},${own})` : own;
+    const mark = this.part('', word, { ...this.words(input.says), equation: this.toldWord(text) });
+    const known = words.map((one) => `${mark}=${constantText(one)}`);
+    this.guards.push({
+      when: `NOT(OR(${known.join(',')}))`,
+      code: '#VALUE!',
+      says: `${input.name}: ${NO_CHOICE}`,
+    });
+    return mark;
+  };
+  /** The cell of a word that is left out is asked itself. */
+  asksWord = false;
+
+  private toldWord(text: string): string {
+    return isPart(text) ? 'the line above' : text;
   }
 
   /** What is no name, and what a look-up would take for a pattern, is refused. */
@@ -575,6 +719,15 @@ export class ArgumentTexts implements NativeInput {
     this.guards.push({ when: hasWildcard(text), code: '#N/A', says: `${name}: a name` });
   }
 }
+
+/** What a form takes of what an argument stands for. */
+interface Taken {
+  readonly from: (value: never) => number | string;
+}
+
+/** Whether two values are to one another as what they were made from, but for rounding. */
+const isShare = (one: number | string, first: number | string, ratio: number): boolean =>
+  typeof one === 'number' && typeof first === 'number' && Math.abs(one / (first * ratio) - 1) < 1e-14;
 
 export const hasWildcard = (text: string): string => `COUNT(FIND({"*","?","~"},${text}))>0`;
 
@@ -619,7 +772,7 @@ export function withoutDoubles(rows: readonly (readonly TableCell[])[]): readonl
   return [...first].flatMap(([key, row]) => (torn.has(key) ? [] : [row]));
 }
 
-function valueIfAny<T>(read: () => T): T | undefined {
+export function valueIfAny<T>(read: () => T): T | undefined {
   try {
     return read();
   } catch (error) {

@@ -8,6 +8,7 @@ import {
   isCell,
   nameKey,
   UnitTexts,
+  valueIfAny,
   withoutDoubles,
   type Guard,
   type NativeArgument,
@@ -26,8 +27,14 @@ interface Discrete {
   readonly input: AnyInput;
   readonly text: string;
   readonly names: readonly string[];
-  readonly mayBeBlank: boolean;
+  /** The name of the list that each spelling stands for, where there are more spellings than things. */
+  readonly spellings: readonly (readonly [spelling: string, name: string])[];
+  /** What a blank cell stands for: a word, or `LEFT_OUT`. */
+  readonly whenBlank?: string;
 }
+
+/** In a key, an optional word that is left out. */
+const LEFT_OUT = '';
 
 /**
  * A function of names and words alone, such as a look-up or a drill for a tap, as a table of all its answers: one row a
@@ -68,27 +75,28 @@ export function enumerated(
     },
     table,
   );
-  const key = asked
-    .map(({ text, mayBeBlank, input }) =>
-      mayBeBlank
-        ? `IF(ISBLANK(${text}),${constantText(String(input.default))},${nameKey(text)})`
-        : nameKey(text),
-    )
-    .join('&"|"&');
   const words = { role: 'input', unit: '' } as const;
+  const parts: NativePart[] = [];
+  const part = (name: string, text: string, says: string, equation: string): string => {
+    parts.push({ name, symbol: '', text, words: { ...words, says, equation } });
+    return partMark(name);
+  };
+  const key = asked
+    .map(({ at, input, text, spellings, whenBlank }) => {
+      if (whenBlank !== undefined) return `IF(ISBLANK(${text}),${constantText(whenBlank)},${nameKey(text)})`;
+      if (spellings.length === 0) return nameKey(text);
+      const heads = [`${input.name} as written`, input.name];
+      const names = tables.exact({ title: `Spellings: ${input.name}`, heads }, withoutDoubles(spellings));
+      const line = part(`spelled${at}`, names.row(nameKey(text)), `Spelling: ${input.name}`, text);
+      return part(`name${at}`, names.cell(line, 1), input.says, 'as the table names it');
+    })
+    .join('&"|"&');
   const asksFor = asked.map(({ input }) => input.name).join(', ');
-  const parts: NativePart[] = [
-    { name: 'key', symbol: '', text: key, words: { ...words, says: asksFor, equation: textsOf(asked) } },
-    {
-      name: 'row',
-      symbol: '',
-      text: find.row(partMark('key')),
-      words: { ...words, says: `Line of the table: ${definition.name}`, equation: 'looked up' },
-    },
-  ];
+  const keyPart = part('key', key, asksFor, textsOf(asked));
+  const row = part('row', find.row(keyPart), `Line of the table: ${definition.name}`, 'looked up');
   const units = new UnitTexts(call.units);
   const cell = (i: number, system: System): string =>
-    find.cell(partMark('row'), 1 + (byUnits ? 2 * i + SYSTEMS.indexOf(system) : i));
+    find.cell(row, 1 + (byUnits ? 2 * i + SYSTEMS.indexOf(system) : i));
   const results = kinds.map((kind, i) => ({
     text:
       byUnits && call.units.varies
@@ -111,20 +119,38 @@ function discrete(input: AnyInput, at: number, call: CallArguments): Discrete | 
   if (reading.as === 'choice') {
     const text = arg ? (arg.varies ? arg.text : undefined) : blank?.text;
     if (text === undefined) return undefined;
-    const mayBeBlank = input.default !== undefined && isCell(text);
-    return { at, input, text, names: reading.words, mayBeBlank };
+    const isOut = input.optional && input.default === undefined;
+    const base = { at, input, text, spellings: [] };
+    if (!isCell(text) || !(isOut || input.default !== undefined)) return { ...base, names: reading.words };
+    return isOut
+      ? { ...base, names: [LEFT_OUT, ...reading.words], whenBlank: LEFT_OUT }
+      : { ...base, names: reading.words, whenBlank: String(input.default) };
   }
   if (blank) return 'no';
   if (!arg?.varies) return arg && isPlainNumber(arg) ? 'no' : undefined;
   if (arg.byUnits === true) return 'no';
   if (reading.as !== 'named' || !reading.names || typeof arg.content !== 'string' || arg.exact) return 'no';
-  return {
-    at,
-    input,
-    text: arg.text,
-    names: namesWith(reading.names(), arg.content.trim()),
-    mayBeBlank: false,
-  };
+  const all = namesWith(reading.names(), arg.content.trim());
+  const { names, spellings } = distinct(reading, all);
+  return { at, input, text: arg.text, names, spellings: names.length === all.length ? [] : spellings };
+}
+
+/** Each thing by the first of its names, so that a table of answers has it once. */
+function distinct(
+  { read }: Extract<AnyInput['reading'], { as: 'named' }>,
+  all: readonly string[],
+): Pick<Discrete, 'names' | 'spellings'> {
+  const first = new Map<unknown, string>();
+  const spellings = all.map((name): readonly [string, string] => {
+    const value = valueIfAny(() => SYSTEMS.map((system) => read(name, system, 'text')));
+    const [inch, metric] = value ?? [];
+    // What is made anew at each reading, or is another thing in the other system, stands for itself.
+    if (inch === undefined || inch !== metric) return [name, name];
+    const known = first.get(inch) ?? name;
+    first.set(inch, known);
+    return [name, known];
+  });
+  return { names: [...new Set(spellings.map(([, name]) => name))], spellings };
 }
 
 /** What a plain number means hangs on the units. */
@@ -163,7 +189,8 @@ function allAnswers(definition: Definition, call: CallArguments, asked: readonly
         const name = names[i] ?? '';
         const own = call.args[at];
         const isOwn = own !== undefined && typeof own.content === 'string' && own.content.trim() === name;
-        values[at] = isOwn ? own.value : reading.as === 'named' ? reading.read(name, system, 'text') : name;
+        if (reading.as === 'named') values[at] = isOwn ? own.value : reading.read(name, system, 'text');
+        else values[at] = name === LEFT_OUT ? undefined : name;
       });
       const gives = givesOf(definition, values);
       const kinds = typeof gives === 'string' ? [gives] : gives.row.map((part) => part.gives);

@@ -8,10 +8,10 @@ import {
   type Procedure,
 } from '../../core/define';
 import { answer, givesOf } from '../../core/answer';
-import { nativeNumber, toNative } from '../../core/expr/native';
+import { toNative } from '../../core/expr/native';
 import { toText } from '../../core/expr/text';
 import { programFor } from '../../core/program';
-import type { Kind } from '../../core/quantity';
+import type { Kind, System } from '../../core/quantity';
 import { Refusal } from '../../core/refusal';
 import {
   ArgumentTexts,
@@ -143,7 +143,8 @@ class CallWriter {
       const arg = call.args[i];
       const at = this.inputs.findIndex(({ name }) => name === input.sameAs);
       const follows = at >= 0 ? make(this.inputs[at] as AnyInput, at) : undefined;
-      const made = new ArgumentTexts(input, arg, this.units, tables, part, follows, i);
+      const blank = call.leftOut?.find(({ name }) => name === input.name)?.text;
+      const made = new ArgumentTexts(input, arg, this.units, tables, part, follows, i, blank);
       made.defaultValue = call.defaults[i];
       return (this.texts[i] = made);
     };
@@ -155,11 +156,13 @@ class CallWriter {
     for (const text of this.texts) text.check();
     const guards = [
       ...this.units.guards(),
-      ...(this.call.leftOut ?? []).map(({ name, text, isList }): Guard => ({
-        when: isList ? `COUNTA(${text})>0` : `NOT(ISBLANK(${text}))`,
-        code: '#VALUE!',
-        says: `this copy leaves ${name} out`,
-      })),
+      ...(this.call.leftOut ?? [])
+        .filter(({ name }) => !this.asksItself(name))
+        .map(({ name, text, isList }): Guard => ({
+          when: isList ? `COUNTA(${text})>0` : `NOT(ISBLANK(${text}))`,
+          code: '#VALUE!',
+          says: `this copy leaves ${name} out`,
+        })),
       ...this.texts.flatMap(({ guards: own }) => own),
       ...this.ownGuards,
     ];
@@ -169,6 +172,10 @@ class CallWriter {
       looksUp: this.looksUp || this.texts.some(({ looksUp }) => looksUp),
       notes: this.texts.flatMap(({ notes }) => notes),
     };
+  }
+
+  private asksItself(name: string): boolean {
+    return this.texts[this.inputs.findIndex((input) => input.name === name)]?.asksWord === true;
   }
 
   private results(): Pick<NativeForm, 'results' | 'gates'> {
@@ -251,6 +258,29 @@ class CallWriter {
     const found = column.from(arg.value);
     if (found === undefined) throw new CannotBeNative(`the table has no ${column.says} for it`);
     const present = (text: string): NativeResult => this.result(text, column.gives, column.says);
+    const { reading } = this.inputs[0] as AnyInput;
+    const sizes = reading.as === 'named' && arg.varies ? sizesOf(lookup, reading.number?.means) : undefined;
+    if (sizes) {
+      this.looksUp = true;
+      const at = this.tables.columns(
+        { title: lookup.name, heads: ['size (m)', ...columns.map(([, { says }]) => says)] },
+        sizes.map(([size, of]) => [size, ...columns.map(([, { from }]) => from(of) ?? NO_VALUE)]),
+      );
+      const size = row.size();
+      const line = this.part('', `MATCH(${size}+${SAME_SIZE},${at(0)},1)`, {
+        role: 'step',
+        says: `Line of the table: ${lookup.name}`,
+        equation: 'the size at or below it',
+        unit: '',
+      });
+      this.ownGuards.push({
+        when: `ABS(INDEX(${at(0)},${line})-${size})>${SAME_SIZE}`,
+        code: '#N/A',
+        says: `${this.inputs[0]?.name ?? ''}: a size of the table`,
+      });
+      const value = `INDEX(${at(1 + columns.findIndex(([, one]) => one === column))},${line})`;
+      return present(column.gives === 'text' ? value : `(${value}*1)`);
+    }
     if (typeof arg.content !== 'string' || arg.exact || !arg.varies) {
       row.fixed();
       return present(constantText(found));
@@ -276,7 +306,9 @@ class CallWriter {
 
   private presented(procedure: Procedure): (texts: readonly string[]) => NativeResult[] {
     return (texts) => {
-      const gives = givesOf(procedure, this.valuesNow());
+      // To ask for the words of a call settles them.
+      const { gives: told } = procedure;
+      const gives = typeof told === 'object' && 'by' in told ? givesOf(procedure, this.valuesNow()) : told;
       const kinds = typeof gives === 'string' ? [{ gives, says: procedure.summary }] : gives.row;
       return texts.map((text, i) => {
         const { gives: kind, says } = kinds[i] ?? { gives: 'text', says: procedure.summary };
@@ -319,6 +351,7 @@ class CallWriter {
         if (guard) this.ownGuards.push(guard);
         return this.units.system;
       },
+      bySystem: (inch, metric) => this.units.choose(inch, metric),
     };
   }
 
@@ -334,10 +367,30 @@ class CallWriter {
       return text?.given ? text.fixed() : undefined;
     });
     this.looksUp = true;
-    const found = answer(procedure, values, this.writer().system());
-    const list = typeof found === 'object' ? found : [found];
-    return list.map((value) => (typeof value === 'number' ? nativeNumber(value) : constantText(value)));
+    const texts = (system: System): readonly string[] => {
+      const found = answer(procedure, values, system);
+      return (typeof found === 'object' ? found : [found]).map((value) => constantText(value));
+    };
+    const [inch, metric] = [texts('in'), texts('mm')];
+    return inch.map((text, i) => (text === metric[i] ? text : this.units.choose(text, metric[i] ?? text)));
   }
+}
+
+/** Sizes converted from one unit to another may lie a rounding error apart. */
+const SAME_SIZE = 1e-7;
+/** Text, so that no number can be made of it. */
+const NO_VALUE = 'none';
+
+/** The rows of a table whose things are found by a size in millimetres, by that size (m), the smallest first. */
+function sizesOf(
+  lookup: Lookup,
+  means: ((si: number) => unknown) | undefined,
+): readonly (readonly [size: number, of: unknown])[] | undefined {
+  if (!means) return undefined;
+  const rows = lookup.rows().map(([name, of]) => [Number(name) / 1000, of] as const);
+  return rows.every(([size, of]) => size > 0 && means(size) === of)
+    ? rows.sort(([a], [b]) => a - b)
+    : undefined;
 }
 
 const refusalText = (argument: string, says: string): string =>

@@ -10,7 +10,7 @@ export interface Variant {
 }
 
 /** More would make formulas that nobody reads: what is beyond is settled as it stands, and guarded. */
-const MOST_VARIANTS = 12;
+const MOST_VARIANTS = 18;
 
 /** One thing that a cell settles: which word, or whether there is anything. */
 interface Question {
@@ -43,7 +43,8 @@ function questions(definition: Definition, call: CallArguments): Question[] {
       const text = arg?.varies === true ? arg.text : blank?.text;
       return text === undefined ? [] : [words(input, i, reading.words, text)];
     }
-    const mayBeOut = input.optional && input.default === undefined && input.sameAs === undefined;
+    const hasOtherForm = input.default === undefined || reading.as === 'named';
+    const mayBeOut = input.optional && hasOtherForm && input.sameAs === undefined;
     if (!mayBeOut) return [];
     if (blank) {
       const given = dummy(input, blank.text);

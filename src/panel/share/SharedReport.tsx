@@ -10,8 +10,9 @@ import {
 } from '@fluentui/react-components';
 import type { ReactNode } from 'react';
 import type { SharedCell } from '../../share';
+import { cellsInWords, groupsOf } from '../../share/groups';
 import { CellList } from './CellList';
-import { groupsOf, type Shared } from './desk';
+import type { Shared } from './desk';
 
 const useStyles = makeStyles({
   report: { display: 'flex', flexDirection: 'column', gap: '10px', marginTop: '20px' },
@@ -25,6 +26,7 @@ const useStyles = makeStyles({
 });
 
 const HEADINGS: Readonly<Record<SharedCell['how'], string>> = {
+  refused: 'refused as it stands: the error stays until its inputs change',
   frozen: 'frozen to its value',
   'looked up': 'looked up in tables that go with the copy',
   native: 'native: the worksheet’s own formula',
@@ -53,24 +55,28 @@ export function SharedReport({
           </MessageBarBody>
         </MessageBar>
       )}
-      <Accordion multiple collapsible defaultOpenItems={['frozen']}>
-        {groups.map(({ how, cells }) => (
+      <Accordion multiple collapsible defaultOpenItems={['refused', 'frozen']}>
+        {groups.map(({ how, cells, reasons }) => (
           <AccordionItem key={how} value={how}>
             <AccordionHeader size="small" as="h4">
               {cells.length} {HEADINGS[how]}
             </AccordionHeader>
             <AccordionPanel>
               <CellList
-                lines={cells.map(({ sheet, cell, formula, why }) => ({
-                  sheet,
-                  cell,
-                  says: (
-                    <>
-                      {why !== '' && <span className={styles.why}>{why}</span>}
-                      <code className={styles.formula}>={formula}</code>
-                    </>
-                  ),
-                }))}
+                lines={reasons.flatMap(({ why, cells: own }) =>
+                  // The same reason is told once, with the formula of its first cell.
+                  (why === '' ? own : own.slice(0, 1)).map(({ sheet, cell, formula }) => ({
+                    sheet,
+                    cell,
+                    says: (
+                      <>
+                        {why !== '' && own.length > 1 && `, also ${cellsInWords(own.slice(1))}`}
+                        {why !== '' && <span className={styles.why}>{why}</span>}
+                        <code className={styles.formula}>={formula}</code>
+                      </>
+                    ),
+                  })),
+                )}
               />
             </AccordionPanel>
           </AccordionItem>

@@ -1,5 +1,5 @@
 import { worksheetFunctions } from '../../call/functions';
-import type { RestoreReport, ShareOptions, SharedCell, ShareResult } from '../../share';
+import type { RestoreReport, ShareOptions, ShareResult } from '../../share';
 import { Store } from '../store';
 import { renamed, type WorkbookFiles } from './files';
 import { pageCopy, type PageCopy } from './pageCopy';
@@ -119,16 +119,3 @@ export function deskOf(files: WorkbookFiles): ShareDesk {
 }
 
 const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
-
-/** What became of the formulas, the ones that need a look first. */
-const ORDER: readonly SharedCell['how'][] = ['frozen', 'looked up', 'native', 'value'];
-
-export interface SharedGroup {
-  readonly how: SharedCell['how'];
-  readonly cells: readonly SharedCell[];
-}
-
-export const groupsOf = (cells: readonly SharedCell[]): SharedGroup[] =>
-  ORDER.map((how) => ({ how, cells: cells.filter((cell) => cell.how === how) })).filter(
-    (group) => group.cells.length > 0,
-  );
