@@ -162,7 +162,7 @@ it('says so where rows are sorted or a cell is filled down, and follows rows tha
   ] as const;
   const { copy } = await shared(
     Object.fromEntries(
-      rows.flatMap(([row, push]) => [
+      rows.flatMap(([row, push]): [string, number | { formula: string }][] => [
         [`A${row}`, push],
         [`B${row}`, { formula: `MOLD.SEAT.FORCE(A${row},$D$1,0.15)` }],
         [`C${row}`, { formula: `B${row}*2` }],

@@ -160,13 +160,16 @@ const SHAFTS = classesOf({
 });
 const CLASSES = [...HOLES, ...SHAFTS];
 
+let classRows:
+  readonly (readonly [name: string, values: readonly (readonly (number | string)[])[]])[] | undefined;
+
 /** Both deviations as worksheet texts, of classes that are texts. */
 function deviationTexts(diameter: string, write: NativeWriter): (name: string) => NativeDeviations {
-  const rows = CLASSES.map((own) => {
+  const rows = (classRows ??= CLASSES.map((own) => {
     const of = (part: keyof Deviations): (number | string)[] =>
       byStep((size) => deviationsAt('class', size, own)[part]);
     return [own, [of('lower'), of('upper')]] as const;
-  });
+  }));
   const title = 'Deviations of tolerance classes';
   const found = nativeByName(title, ['lower (m)', 'upper (m)'], rows, diameter, write);
   return (name) => {

@@ -331,13 +331,10 @@ export class ArgumentTexts implements NativeInput {
 
   /** The SI value of a text with a unit, which another may replace: an error where it is none. */
   private amountInText(text: string, kind: Kind): string | undefined {
-    const reading = textQuantity(text, kind, this.tables);
-    if (!reading) return undefined;
-    const asks = this.words(this.input.says);
     const told = isPart(text) ? 'the line above' : text;
-    const figures = this.part('', reading.figures, { ...asks, equation: `figures in ${told}` });
-    const row = this.part('', reading.row(figures), { ...asks, equation: `line of the unit in ${told}` });
-    return reading.si(figures, row);
+    return textQuantity(text, kind, this.tables, (piece, says) =>
+      this.part('', piece, { ...this.words(this.input.says), equation: `${says} of ${told}` }),
+    );
   }
 
   /** Some programs take TRUE for the number 1. */
@@ -480,9 +477,10 @@ export class ArgumentTexts implements NativeInput {
     const number = reading.number;
     if (number && (typeof content === 'number' || (typeof content === 'string' && this.isAmount(content)))) {
       const found = argument.varies && reading.names && lookUp();
-      const isLive = typeof content === 'number' || isPlainlyWritten(content);
-      const either = found && isLive ? this.eitherWay(from, number, found) : undefined;
-      if (either !== undefined) return either;
+      const either = found ? this.eitherWay(from, number, found) : undefined;
+      if (either !== undefined && (typeof content === 'number' || isPlainlyWritten(content))) return either;
+      if (either !== undefined)
+        return `IF(${argument.text}=${constantText(content)},${constantText(from(argument.value as never))},${either})`;
       if (typeof content === 'number') return this.boundNumber(from, number);
       if (argument.varies) this.fixed();
       return constantText(from(argument.value as never));
@@ -642,23 +640,35 @@ export class ArgumentTexts implements NativeInput {
       return texts(({ from }) => constantText(from(value)));
     }
     const what = shortWhat(reading.what);
-    const find = (at: number): string => {
+    const heads = entries.map(([, { head }]) => head);
+    const rowOf = (name: string, value: never): readonly (readonly TableCell[])[] =>
+      valueIfAny(() => [[name, ...entries.map(([, { from }]) => from(value))]]) ?? [];
+    const { system } = this.units;
+    let line: { readonly row: string; readonly cell: (row: string, at: number) => string } | undefined;
+    const placed = (): NonNullable<typeof line> => {
       this.looksUp = true;
-      const heads = entries.map(([, { head }]) => head);
-      const row = (name: string, value: never): readonly (readonly TableCell[])[] =>
-        valueIfAny(() => [[name, ...entries.map(([, { from }]) => from(value))]]) ?? [];
-      const others = (reading.names?.() ?? []).flatMap(
-        (name) => valueIfAny(() => row(name, reading.read(name, this.units.system, 'text') as never)) ?? [],
+      const others = keptFor(reading, `${system} ${heads.join(', ')}`, () =>
+        withoutDoubles(
+          (reading.names?.() ?? []).flatMap(
+            (name) => valueIfAny(() => rowOf(name, reading.read(name, system, 'text') as never)) ?? [],
+          ),
+        ),
       );
       const { content } = argument;
       const isName = typeof content === 'string' && !this.isAmount(content);
-      const own = isName ? row(content.trim(), argument.value as never) : [];
+      const isListed = isName && others.some(([other]) => other === content.trim());
+      const own = isName && !isListed ? rowOf(content.trim(), argument.value as never) : [];
       const rows = this.tables.exact(
         { title: `${what}: ${heads.join(', ')}`, heads: [what, ...heads] },
-        withoutDoubles([...others, ...own]),
+        // The same rows again are known to be there.
+        own.length === 0 ? others : withoutDoubles([...others, ...own]),
       );
       this.asksName(argument.text, reading.number !== undefined);
-      return rows.cell(this.rowOf(rows.row, nameKey(argument.text), what), at + 1);
+      return { row: this.rowOf(rows.row, nameKey(argument.text), what), cell: rows.cell };
+    };
+    const find = (at: number): string => {
+      line ??= placed();
+      return line.cell(line.row, at + 1);
     };
     return texts((column, i) =>
       this.part(
@@ -737,6 +747,19 @@ export const nameKey = (text: string): string => `TRIM(${text})`;
 type NamedReading = Extract<Reading, { as: 'named' }>;
 
 const tableRows = new WeakMap<NamedReading, Map<System, readonly (readonly TableCell[])[]>>();
+
+const kept = new WeakMap<object, Map<string, unknown>>();
+
+/** What is worked out of a reading once for all calls: its tables never change. */
+export function keptFor<T>(reading: object, key: string, make: () => T): T {
+  const own = kept.get(reading) ?? new Map<string, unknown>();
+  kept.set(reading, own);
+  const known = own.get(key) as T | undefined;
+  if (known !== undefined) return known;
+  const made = make();
+  own.set(key, made);
+  return made;
+}
 
 /** The row of every name that a table holds; what it has no numbers for is left out. */
 function rowsOf(reading: NamedReading, system: System): readonly (readonly TableCell[])[] {

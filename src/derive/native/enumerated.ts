@@ -6,6 +6,7 @@ import {
   constantText,
   hasWildcard,
   isCell,
+  keptFor,
   nameKey,
   UnitTexts,
   valueIfAny,
@@ -86,7 +87,7 @@ export function enumerated(
       if (whenBlank !== undefined) return `IF(ISBLANK(${text}),${constantText(whenBlank)},${nameKey(text)})`;
       if (spellings.length === 0) return nameKey(text);
       const heads = [`${input.name} as written`, input.name];
-      const names = tables.exact({ title: `Spellings: ${input.name}`, heads }, withoutDoubles(spellings));
+      const names = tables.exact({ title: `Spellings: ${input.name}`, heads }, spellings);
       const line = part(`spelled${at}`, names.row(nameKey(text)), `Spelling: ${input.name}`, text);
       return part(`name${at}`, names.cell(line, 1), input.says, 'as the table names it');
     })
@@ -131,7 +132,9 @@ function discrete(input: AnyInput, at: number, call: CallArguments): Discrete | 
   if (arg.byUnits === true) return 'no';
   if (reading.as !== 'named' || !reading.names || typeof arg.content !== 'string' || arg.exact) return 'no';
   const all = namesWith(reading.names(), arg.content.trim());
-  const { names, spellings } = distinct(reading, all);
+  const { names, spellings } = keptFor(reading, `${all.length} ${all.at(-1) ?? ''}`, () =>
+    distinct(reading, all),
+  );
   return { at, input, text: arg.text, names, spellings: names.length === all.length ? [] : spellings };
 }
 
@@ -142,7 +145,7 @@ function distinct(
 ): Pick<Discrete, 'names' | 'spellings'> {
   const first = new Map<unknown, string>();
   const spellings = all.map((name): readonly [string, string] => {
-    const value = valueIfAny(() => SYSTEMS.map((system) => read(name, system, 'text')));
+    const value = valueIfAny(() => SYSTEMS.map((system): unknown => read(name, system, 'text')));
     const [inch, metric] = value ?? [];
     // What is made anew at each reading, or is another thing in the other system, stands for itself.
     if (inch === undefined || inch !== metric) return [name, name];
@@ -150,7 +153,8 @@ function distinct(
     first.set(inch, known);
     return [name, known];
   });
-  return { names: [...new Set(spellings.map(([, name]) => name))], spellings };
+  const table = withoutDoubles(spellings) as Discrete['spellings'];
+  return { names: [...new Set(spellings.map(([, name]) => name))], spellings: table };
 }
 
 /** What a plain number means hangs on the units. */

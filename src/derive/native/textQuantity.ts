@@ -2,38 +2,32 @@ import { KINDS, type Kind } from '../../core/quantity';
 import { findUnit } from '../../core/readQuantity';
 import type { DataTables } from './tables';
 
-/** Worksheet texts that read a cell's text such as "70000 MPa". */
-export interface TextQuantity {
-  /** The figures before the first blank. */
-  readonly figures: string;
-  /** The line of its unit in the table of units. */
-  readonly row: (figures: string) => string;
-  /** The amount in SI; an error where it is none. */
-  readonly si: (figures: string, row: string) => string;
-}
+/** Gives a piece of the reading a line of its own. */
+type Line = (text: string, says: string) => string;
 
 /**
- * Reads a text of figures, a blank and a unit. Figures, or one number over another, are taken only where they read back the same: a worksheet's own
- * reading takes dates and percentages for numbers too. Undefined for a kind without units.
+ * The amount in SI of a text of figures, a blank and a unit, such as "70000 MPa", as worksheet text; an error where it is
+ * none. Figures, or one number over another, are taken only where they read back the same: a worksheet's own reading takes
+ * dates and percentages for numbers too. Undefined for a kind without units.
  */
-export function textQuantity(text: string, kind: Kind, tables: DataTables): TextQuantity | undefined {
+export function textQuantity(text: string, kind: Kind, tables: DataTables, line: Line): string | undefined {
   const rows = rowsOf(kind);
   if (rows.length === 0) return undefined;
   const table = { title: `Units: ${KINDS[kind].says}`, heads: ['unit', 'one of it in SI', 'its zero in SI'] };
   const find = tables.exact(table, rows);
-  return {
-    figures: `LEFT(TRIM(${text}),FIND(" ",TRIM(${text})&" ")-1)`,
-    row: (figures) => find.row(`MID(TRIM(${text}),LEN(${figures})+2,99)`),
-    si: (figures, row) => {
-      const slash = `FIND("/",${figures})`;
-      const [top, bottom] = [`VALUE(LEFT(${figures},${slash}-1))`, `VALUE(MID(${figures},${slash}+1,9))`];
-      const again = `IFERROR(INT(${top})&"/"&INT(ABS(${bottom})),VALUE(${figures})&"")`;
-      const isPlain = `AND(EXACT(${figures},${again}),COUNT(FIND({",","  ","*","?","~"},${text}))=0)`;
-      const number = `IFERROR(${top}/${bottom},VALUE(${figures}))`;
-      const zero = rows.some(([, , offset]) => offset !== 0) ? `+${find.cell(row, 2)}` : '';
-      return `IF(${isPlain},${number}*${find.cell(row, 1)}${zero},NA())`;
-    },
-  };
+  const own = line(`TRIM(${text})`, 'text');
+  const figures = line(`LEFT(${own},FIND(" ",${own}&" ")-1)`, 'figures');
+  const row = line(find.row(`MID(${own},LEN(${figures})+2,99)`), 'line of the unit');
+  const slash = `FIND("/",${figures})`;
+  const top = line(`IFERROR(VALUE(LEFT(${figures},${slash}-1)),VALUE(${figures}))`, 'number');
+  const below = line(`IFERROR(VALUE(MID(${figures},${slash}+1,9)),1)`, 'over');
+  const again = line(
+    `IF(ISNUMBER(${slash}),INT(${top})&"/"&INT(ABS(${below})),${top}&"")`,
+    'the same figures written anew',
+  );
+  const isPlain = `AND(EXACT(${figures},${again}),COUNT(FIND({",","  ","*","?","~"},${text}))=0)`;
+  const zero = rows.some(([, , offset]) => offset !== 0) ? `+${find.cell(row, 2)}` : '';
+  return `IF(${isPlain},${top}/${below}*${find.cell(row, 1)}${zero},NA())`;
 }
 
 type UnitRow = readonly [name: string, factor: number, offset: number];
