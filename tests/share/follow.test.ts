@@ -57,7 +57,7 @@ describe.skipIf(!hasOffice || (!isWhole && asked !== 'sample'))(
           writeFileSync(file, saveWorkbook(copy, changesOfRound(rows, round)));
           return file;
         });
-        expect(await office.recalculate(files, join(folder, 'out'), 600)).toEqual([]);
+        expect(await office.recalculate(files, join(folder, 'out'), 1500)).toEqual([]);
         files.forEach((_, round) => {
           const { sheets } = readWorkbook(readFileSync(join(folder, 'out', `${round}.xlsx`)), []);
           const calls = sheets.find(({ name }) => name === 'Calls');
@@ -80,19 +80,19 @@ describe.skipIf(!hasOffice || (!isWhole && asked !== 'sample'))(
         office.dispose();
         rmSync(folder, { recursive: true, force: true });
       }
-    }, 900_000);
+    }, 2_400_000);
 
     it(`shows no number where the core gives another one or none (seed ${SEED})`, () => {
       expect(lies).toEqual([]);
       expect(right).toBeGreaterThan(isWhole ? 10_000 : 800);
     });
 
-    it('stays live and right for four of five changes that the core answers', () => {
+    it('stays live and right for nearly all changes that the core answers', () => {
       const share = right / (right + dead.length);
       expect(
         share,
         `${right} right; of the others for example\n${dead.slice(0, 40).join('\n')}`,
-      ).toBeGreaterThanOrEqual(0.8);
+      ).toBeGreaterThanOrEqual(isWhole ? 0.97 : 0.93);
     });
   },
 );
