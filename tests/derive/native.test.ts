@@ -125,15 +125,18 @@ describe('the catalogue in native formulas', () => {
     await expect(table).toMatchFileSnapshot('../golden/nativeForms.txt');
     expect(forms.size).toBe(catalogue.length);
     expect([...forms].flatMap(([name, form]) => (form === 'frozen' ? [name] : [])).sort()).toEqual(FREEZING);
-    const tools = worksheetFunctions.map(({ id }) => id).filter((id) => !forms.has(id));
-    const called = tools.map((id, i) => [`A${i + 1}`, { formula: `MOLD.${id}(1)` }] as const);
+    // Those that convert units have native forms, which their own tests hold.
+    const tools = worksheetFunctions.map(({ id }) => id).filter((id) => /^(?:TRY|SHOW)\./.test(id));
+    const called = tools.map(
+      (id, i) => [`A${i + 1}`, { formula: `MOLD.${id}(${id === 'SHOW.BASIS' ? '' : 1})` }] as const,
+    );
     const copy = await shareWorkbook(
       newWorkbook({ sheets: [{ name: 'Tools', cells: Object.fromEntries(called) }] }),
       worksheetFunctions,
       { as: 'native' },
     );
     const freezing = copy.cells.flatMap(({ how }, i) => (how === 'frozen' ? (tools[i] ?? []) : []));
-    expect(freezing.filter((id) => !/^(?:TRY|SHOW)\./.test(id))).toEqual([]);
+    expect(freezing).toEqual(tools.filter((id) => id !== 'SHOW.BASIS'));
     expect(freezing.length + FREEZING.length).toBeLessThanOrEqual(20);
     expect((count('native') + count('looked up')) / catalogue.length).toBeGreaterThanOrEqual(0.85);
   });
