@@ -67,6 +67,7 @@ describe('rows', () => {
     await insertAbove(2);
     await page.keyboard.type('7');
     await page.keyboard.press('Enter');
+    await tab.isAt('A3');
     await page.keyboard.type('=A1*5');
     await page.keyboard.press('Enter');
     await tab.isAt('A4');
