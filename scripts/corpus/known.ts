@@ -37,16 +37,6 @@ export const KNOWN: readonly Known[] = [
       Math.abs(Number(stored) - Number(now)) < 1e-7 &&
       Math.abs(Number(stored)) < 1e-2,
   },
-  // prettier-ignore
-  {
-    reason: 'an argument that Excel refuses (a blank, a truth value, several ranks or areas), or a search that it gives up, is answered',
-    holds: (one) =>
-      one.verdict === 'error → value' &&
-      calls(
-        'XIRR', 'MAKEARRAY', 'CHOOSECOLS', 'COLUMNS', 'ROWS', 'EXPAND', 'SORT', 'FACTDOUBLE', 'GCD', 'LCM', 'LARGE', 'SMALL',
-        'CHISQ.TEST', 'Z.TEST', 'ARRAYTOTEXT', 'TEXTAFTER', 'MROUND', 'QUARTILE', 'RATE', 'AND',
-      )(one),
-  },
   {
     reason: 'the last digits of complex numbers, which are texts',
     holds: (one) => one.verdict === 'differs' && calls('IMCOT', 'IMCSC', 'IMLOG2', 'IMTAN')(one),
@@ -61,7 +51,7 @@ export const KNOWN: readonly Known[] = [
   },
   {
     reason: 'days around 1900-02-29, which there was not',
-    holds: calls('YEARFRAC', 'DATEDIF'),
+    holds: calls('YEARFRAC'),
   },
   {
     reason: 'Roman numerals against their rules',
@@ -74,13 +64,5 @@ export const KNOWN: readonly Known[] = [
   {
     reason: 'more than fifteen digits',
     holds: calls('FIXED'),
-  },
-  {
-    reason: 'a bin that is a blank cell, which Excel takes for 0 where it stands alone',
-    holds: calls('FREQUENCY'),
-  },
-  {
-    reason: 'equality of numbers that differ in the last digits',
-    holds: (one) => calls('ROUND', 'AND')(one) && ['true', 'false'].includes(one.now),
   },
 ];

@@ -1,5 +1,5 @@
 import { catalogue } from '../catalogue';
-import { inputsOf, type Definition } from '../core/define';
+import { inputsOf, type AnyInput, type Definition } from '../core/define';
 import { Refusal } from '../core/refusal';
 import { nameFinder } from '../tables/names';
 import { NAMESPACE } from '../cells/namespace';
@@ -19,4 +19,10 @@ export function inputIndex(definition: Definition, name: string): number {
   throw new Refusal(
     `names "${name}", but ${definition.name} takes ${inputs.map((input) => input.name).join(', ')}`,
   );
+}
+
+/** An argument with its place. */
+export function argumentNamed(definition: Definition, name: string) {
+  const index = inputIndex(definition, name);
+  return { definition, index, input: inputsOf(definition)[index] as AnyInput };
 }

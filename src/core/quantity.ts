@@ -127,7 +127,10 @@ const PLACES = 1e10;
 
 /** The decimal number that a conversion missed by its rounding alone: 4.2 mm, not 4.199999999999999, so that a look-up finds it. */
 function settled(value: number, size: number): number {
-  const near = Math.round(value * PLACES) / PLACES;
+  const places = value * PLACES;
+  // Beyond, a double holds no such decimals, and dividing again would move its last digit.
+  if (Math.abs(places) > Number.MAX_SAFE_INTEGER) return value;
+  const near = Math.round(places) / PLACES;
   return Math.abs(near - value) <= NOISE * size ? near : value;
 }
 

@@ -6,8 +6,8 @@ import { DesignSections } from '../panel/DesignSections';
 import type { Host } from '../panel/host';
 import { sampleTitle } from '../panel/samples';
 import { designSheetNames, insertDesignSheet } from './designSheets';
-import { makeDesignInExcel, writeDesignInExcel } from './forms';
-import { messageOf, setPanelState } from './panelState';
+import { messageOf } from '../panel/messageOf';
+import { setPanelState } from './panelState';
 
 const useStyles = makeStyles({
   page: { display: 'flex', flexDirection: 'column', gap: '8px', padding: '12px 16px', overflowY: 'auto' },
@@ -22,6 +22,9 @@ const useStyles = makeStyles({
   heading: { margin: '6px 0 0', fontSize: tokens.fontSizeBase300 },
   hint: { color: tokens.colorNeutralForeground2 },
 });
+
+/** What writes designs is loaded with the first. */
+const writers = () => import('./forms');
 
 /** The ready design sheets, each with a button that puts it into the open workbook. */
 export function DesignSheets({ host }: { readonly host: Host }) {
@@ -52,6 +55,7 @@ export function DesignSheets({ host }: { readonly host: Host }) {
   const make = async (sections: readonly Section[], system: System) => {
     setPanelState({ notice: undefined });
     try {
+      const { makeDesignInExcel } = await writers();
       setPanelState({ notice: { intent: 'success', text: await makeDesignInExcel(sections, system) } });
     } catch (error) {
       report(error);
@@ -63,7 +67,10 @@ export function DesignSheets({ host }: { readonly host: Host }) {
       <h2 className={styles.heading}>Of sections that you choose</h2>
       <DesignSections
         make={make}
-        writeHere={(sections, system, at) => writeDesignInExcel(host, sections, system, at)}
+        writeHere={async (sections, system, at) => {
+          const { writeDesignInExcel } = await writers();
+          return writeDesignInExcel(host, sections, system, at);
+        }}
       />
       <h2 className={styles.heading}>Ready to change</h2>
       <Text className={styles.hint}>

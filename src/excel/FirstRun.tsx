@@ -2,7 +2,8 @@ import { Button, Link, makeStyles, Spinner, tokens } from '@fluentui/react-compo
 import { useState } from 'react';
 import { FIRST_SAMPLE, sampleTitle } from '../panel/samples';
 import { insertDesignSheet } from './designSheets';
-import { messageOf, setPanelState } from './panelState';
+import { messageOf } from '../panel/messageOf';
+import { setPanelState } from './panelState';
 
 const useStyles = makeStyles({
   view: {

@@ -1,5 +1,6 @@
 /// <reference types="office-js" />
-import { messageOf, setPanelState } from './panelState';
+import { messageOf } from '../panel/messageOf';
+import { setPanelState } from './panelState';
 import { reenterFormulas, type Reentered } from './reenter';
 
 /** The commands of the ribbon and the context menu, by the names that the manifest gives them. */

@@ -21,7 +21,8 @@ import { formatAsText, offerWords } from './cellRules';
 import { cellValue } from './cellValue';
 import { dressTable } from './dressTable';
 import { typedFormula } from './formulas';
-import { messageOf, setPanelState } from './panelState';
+import { messageOf } from '../panel/messageOf';
+import { setPanelState } from './panelState';
 import { readSeparator } from './separator';
 import { settle } from './settle';
 

@@ -35,4 +35,3 @@ export const setPanelState = (change: Partial<PanelState>): void => {
 export const { subscribe } = panel;
 
 /** What an error says to the person. */
-export const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));

@@ -13,16 +13,16 @@ import {
 import { SCALE } from '../forms/scale';
 import { dress } from './dress';
 import { lookAreas } from './lookAreas';
-import { messageOf } from './panelState';
+import { messageOf } from '../panel/messageOf';
 import { POINTS_PER_CHARACTER, typedFormulaOf } from './writeDesignSheets';
 
 /** Whether this Excel takes back what an add-in wrote, in one step; one that does not forgets all earlier steps as well. */
 export const canUndo = (): boolean => Office.context.requirements.isSetSupported('ExcelApi', '1.20');
 
 /**
- * Writes plans into the open workbook, on new sheets and on sheets that it has. All that changes it is one step to undo,
- * and where Excel refuses a part of it, nothing is written and the message says what. Gives what is to be said of pages that could not
- * be set up for printing, which some Excel without a printer refuse.
+ * Writes plans into the open workbook, on new sheets and on sheets that it has. All that changes it goes in one batch: one
+ * step to undo, and where Excel refuses a part of it, the message says what. Gives what is to be said of pages that could
+ * not be set up for printing, which some Excel without a printer refuse.
  */
 export const writePlans = ({ sheets, plans }: DesignPlans): Promise<string> =>
   run(async (context) => {

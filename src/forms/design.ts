@@ -1,6 +1,6 @@
 /** A design sheet made of sections. */
-import { findDefinition } from '../call/findDefinition';
-import { inputsOf, type AnyInput, type Definition } from '../core/define';
+import { argumentNamed, findDefinition } from '../call/findDefinition';
+import { inputsOf } from '../core/define';
 import type { Kind, System } from '../core/quantity';
 import { DEFERS } from '../derive/help';
 import { wordsOf } from '../derive/words';
@@ -303,21 +303,8 @@ const countOf = (section: Section): Summed[] =>
       : [],
   );
 
-interface Argument {
-  readonly definition: Definition;
-  readonly input: AnyInput;
-  readonly index: number;
-}
-
-function argumentNamed(definition: Definition, wanted: string): Argument {
-  const index = inputsOf(definition).findIndex(({ name }) => name === wanted);
-  const input = inputsOf(definition)[index];
-  if (!input) throw new Error(`${definition.name} has no ${wanted}`);
-  return { definition, input, index };
-}
-
 /** The first argument of a function in the section that takes a key: it says what may be typed. */
-function argumentFor(section: Section, key: string): Argument {
+function argumentFor(section: Section, key: string) {
   const like = section.inputs[key]?.like;
   if (like) return argumentNamed(findDefinition(like[0]), like[1]);
   for (const part of section.parts) {

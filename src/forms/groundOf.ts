@@ -1,6 +1,7 @@
 import { areaContains, areasOverlap, columnLetters, parseArea, type Area } from '../cells/address';
 import { SYSTEMS, type System } from '../core/quantity';
 import { cellFinder, type Sheet, type Workbook } from '../package/model';
+import { freeSheetName } from '../package/sheetNames';
 import type { Ground, KnownInput } from './ground';
 import { CannotWrite, type Place } from './plan';
 import { HEADS } from './rows';
@@ -40,13 +41,9 @@ export function groundOf(workbook: Workbook, sheetName: string): Ground {
 
 /** The ground that a sheet is which the workbook, where there is one, does not have yet; its name gets a number where it is taken. */
 export function newGround(wanted: string, workbook?: Workbook): Ground {
-  const has = (sheet: string) =>
-    workbook?.sheets.some(({ name }) => name.toLowerCase() === sheet.toLowerCase()) ?? false;
-  let sheet = wanted;
-  for (let n = 2; has(sheet); n++) sheet = `${wanted} ${n}`;
   const taken = new Set(workbook?.names.map(({ name }) => name.toLowerCase()));
   return {
-    sheet,
+    sheet: freeSheetName(wanted, workbook?.sheets.map(({ name }) => name) ?? []),
     filled: () => undefined,
     locked: () => undefined,
     hasHeads: () => false,

@@ -1,8 +1,9 @@
 /** The rows of trial shots, and of the number of a design that they fit. */
-import { findDefinition } from '../call/findDefinition';
+import { argumentNamed, findDefinition } from '../call/findDefinition';
 import { NAMESPACE } from '../cells/namespace';
-import { inputsOf, type Amount, type AnyInput, type Definition, type Limits } from '../core/define';
+import { inputsOf, type Amount, type AnyInput, type Limits } from '../core/define';
 import type { Kind } from '../core/quantity';
+import { takenNumber, type TakenNumber } from '../core/takenNumber';
 import { wordsOf } from '../derive/words';
 import { acceptsFormula } from './bounds';
 import { entryRow, limitsOf, quantityOf, typed } from './entries';
@@ -92,7 +93,7 @@ export interface WrittenLog {
 export function logRows(rows: Rows, part: Shots, texts: ReadonlyMap<string, string>): WrittenLog {
   const definition = findDefinition(part.fn);
   const names = logNames(part.fits);
-  const varied = argumentOf(definition, part.varied);
+  const varied = argumentNamed(definition, part.varied).input;
   const variedKind = quantityOf(varied.reading);
   const measuredKind = kindOfResult(definition);
   const { kind } = soughtIn(part);
@@ -155,9 +156,9 @@ export function logRows(rows: Rows, part: Shots, texts: ReadonlyMap<string, stri
 }
 
 export const SHOTS_NOTE =
-  'Within a tenth of the largest measured. Does not hold: look at the shot that is off, or do not build on the prediction.';
+  'Within a tenth of the largest measured. If it does not hold: look at the shot that is off, or do not build on the prediction.';
 
-/** Part of the largest measured value by which a prediction may be off. */
+/** Part of the largest measured value by which a prediction may be off: our own line, no standard’s. */
 const MOST_APART = 0.1;
 
 /** What the design goes on with: the fitted value, or the one above; and how far to trust it, beside it. */
@@ -189,20 +190,15 @@ export function takenRow(rows: Rows, part: Shots, called: string): string {
 /** A number in a sentence, in few digits. */
 const short = (x: string): string => `ROUND(${x},${DIGITS - 1}-INT(LOG10(MAX(ABS(${x}),1E-12))))`;
 
-function argumentOf(definition: Definition, name: string): AnyInput {
-  const found = inputsOf(definition).find((input) => input.name === name);
-  if (!found) throw new Error(`${definition.name} has no ${name}`);
-  return found;
-}
-
 /** The number that is sought: a quantity, or what may stand for a name. */
-function soughtBy({ name, reading }: AnyInput): { readonly kind: Kind; readonly limits: Limits } {
-  if (reading.as === 'quantity') return { kind: reading.kind, limits: reading };
-  if (reading.as === 'named' && reading.number) return { kind: reading.number.kind, limits: reading.number };
-  throw new Error(`${name} is no number`);
+function soughtBy({ name, reading }: AnyInput): TakenNumber {
+  const taken = takenNumber(reading);
+  if (!taken) throw new Error(`${name} is no number`);
+  return taken;
 }
 
-export const soughtIn = ({ fn, argument }: Shots) => soughtBy(argumentOf(findDefinition(fn), argument));
+export const soughtIn = ({ fn, argument }: Shots) =>
+  soughtBy(argumentNamed(findDefinition(fn), argument).input);
 
 /** The arguments that did not change, as names beside values; gives their cells. */
 function heldRows(rows: Rows, part: Shots, texts: ReadonlyMap<string, string>): string {
@@ -332,8 +328,7 @@ const numberOf = (amount: Amount, kind: Kind, rows: Rows): number =>
 /** An end of where the value is looked for. */
 function endRow(rows: Rows, { fn, argument, fits, look }: Shots, end: 0 | 1): string {
   const definition = findDefinition(fn);
-  const input = argumentOf(definition, argument);
-  const index = inputsOf(definition).indexOf(input);
+  const { input, index } = argumentNamed(definition, argument);
   const { kind, limits } = soughtBy(input);
   const words = wordsOf(definition).parameters[index];
   if (!words) throw new Error(`${fn} has no ${argument}`);

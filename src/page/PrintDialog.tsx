@@ -17,6 +17,7 @@ import {
 import { useEffect, useRef, useState } from 'react';
 import type { Paper } from '../render/printPage';
 import type { Session } from './session';
+import { messageOf } from '../panel/messageOf';
 
 const useStyles = makeStyles({
   surface: { maxWidth: 'min(1000px, 96vw)', width: '96vw' },
@@ -58,7 +59,7 @@ export function PrintDialog({
         if (!isOld) setHtml(page);
       })
       .catch((error: unknown) => {
-        if (!isOld) setTrouble(error instanceof Error ? error.message : String(error));
+        if (!isOld) setTrouble(messageOf(error));
       });
     return () => {
       isOld = true;

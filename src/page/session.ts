@@ -5,6 +5,7 @@ import { checkDeskOf } from '../panel/share/checkDesk';
 import type { WorkbookFiles } from '../panel/share/files';
 import { Store } from '../panel/store';
 import type { Workbook } from '../package/model';
+import { freeSheetName } from '../package/sheetNames';
 import type { KeptCell } from '../sheet/book';
 import { newWorkbook, readWorkbook, UnreadableWorkbook } from '../package';
 import { addSheets } from '../package/author';
@@ -27,7 +28,7 @@ import type { PrintPart } from './PrintDialog';
 import type { PrintWish } from './printed';
 import { onlyLooks, READ_ONLY } from './readOnly';
 import { fetchSample } from './samples';
-import { actsOf, freeName, type PageAct } from './structureActs';
+import { actsOf, type PageAct } from './structureActs';
 
 export interface Notice {
   readonly kind: 'info' | 'warning' | 'error';
@@ -308,7 +309,7 @@ export class Session extends Store<SessionState> {
 
   /** Adds an empty sheet in front; gives the name it got. */
   async addSheet(wanted: string): Promise<string> {
-    const name = freeName(wanted, this.grid.actContext(undefined).sheetNames);
+    const name = freeSheetName(wanted, this.grid.actContext(undefined).sheetNames);
     await this.change([{ do: 'addSheet', name }]);
     return name;
   }

@@ -2,6 +2,7 @@
 import type { IRange } from '@univerjs/core';
 import type { Area } from '../cells/address';
 import type { DefinedName } from '../package/model';
+import { freeSheetName } from '../package/sheetNames';
 import type { WorkbookEdit } from '../package/edits';
 import type { StructureAct } from '../package/structure';
 
@@ -87,10 +88,10 @@ const ACTS: Readonly<
   },
   'remove-sheet': (_, { sheet }) => [{ do: 'deleteSheet', sheet }],
   'copy-sheet': (_, { sheet, sheetNames }) => [
-    { do: 'copySheet', sheet, name: freeName(`${sheet} copy`, sheetNames) },
+    { do: 'copySheet', sheet, name: freeSheetName(`${sheet} copy`, sheetNames) },
   ],
   'insert-sheet': ({ sheet }, { sheetNames }) => [
-    { do: 'addSheet', name: freeName(sheet?.name ?? `Sheet${sheetNames.length + 1}`, sheetNames) },
+    { do: 'addSheet', name: freeSheetName(sheet?.name ?? `Sheet${sheetNames.length + 1}`, sheetNames) },
   ],
   'set-worksheet-name': ({ name }, { sheet }) =>
     name === undefined || name === sheet ? [] : [{ do: 'renameSheet', sheet, name }],
@@ -162,13 +163,3 @@ const areaOf = ({ startRow, startColumn, endRow, endColumn }: IRange): Area => (
   bottom: endRow,
   right: endColumn,
 });
-
-/** Names of sheets are one whatever their case, and 31 characters at most. */
-export function freeName(wanted: string, taken: readonly string[]): string {
-  const known = new Set(taken.map((name) => name.toLowerCase()));
-  for (let n = 1; ; n++) {
-    const tail = n === 1 ? '' : ` ${n}`;
-    const name = wanted.slice(0, 31 - tail.length) + tail;
-    if (!known.has(name.toLowerCase())) return name;
-  }
-}

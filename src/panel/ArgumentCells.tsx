@@ -8,6 +8,7 @@ import type { Host, Range } from './host';
 import type { SelectedCell } from './useSelectedCell';
 import { callsIn, definitionOf } from './work/calls';
 import { cellsOf } from './work/givenArguments';
+import { messageOf } from './messageOf';
 
 const useStyles = makeStyles({
   acts: { display: 'flex', flexWrap: 'wrap', gap: '6px', marginTop: '4px' },
@@ -46,7 +47,7 @@ export function ArgumentCells({ host, functions, cell }: Props) {
                   setSays(done);
                 },
                 (error: unknown) => {
-                  setSays(error instanceof Error ? error.message : String(error));
+                  setSays(messageOf(error));
                 },
               );
             }}

@@ -1,6 +1,7 @@
 import { Button, makeStyles, Spinner, Text, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
 import type { FormInputs, FormOutcome, Place } from './host';
+import { messageOf } from './messageOf';
 
 const useStyles = makeStyles({
   form: { display: 'flex', flexDirection: 'column', alignItems: 'flex-start', gap: '6px', marginTop: '8px' },
@@ -26,7 +27,7 @@ export function WriteButton({ what, write, disabled = false }: Props) {
       setOutcome(await write(at, inputs));
     } catch (error) {
       setOutcome({
-        says: `No ${what} was written. ${error instanceof Error ? error.message : String(error)}`,
+        says: `No ${what} was written. ${messageOf(error)}`,
       });
     } finally {
       setBusy(false);

@@ -17,7 +17,6 @@ export interface Matrix {
   readonly down: readonly CellInput[];
   readonly across: readonly CellInput[];
   readonly rows: readonly (readonly Pair[])[];
-  readonly hasVerdict: boolean;
 }
 
 /** Beyond it something does not hold. */
@@ -47,7 +46,6 @@ export function matrixOf(outcome: Outcome, result: number): Matrix | undefined {
   return {
     down,
     across,
-    hasVerdict: teller !== undefined,
     rows: down.map((_, row) =>
       across.map((__, column): Pair => {
         const verdict = verdictAt(row, column);

@@ -145,6 +145,11 @@ describe('a filter', () => {
     await expect.poll(hidden, SOON).toEqual([]);
     expect((await first())?.filter?.columns).toEqual([]);
   });
+
+  it('leaves the keys to the sheet while it is open', async () => {
+    await tab.type('J2', 'kept');
+    await expect.poll(async () => (await cell('J2'))?.value, SOON).toBe('kept');
+  });
 });
 
 describe('printing', () => {

@@ -192,6 +192,14 @@ describe('A number that leaves in another unit', () => {
     }
   });
 
+  it('is left as it is where it has no decimals to be settled', () => {
+    const pascal = unitOf('pressure', 'Pa');
+    for (let i = 1; i <= 1_000; i++) {
+      const value = 900_000 + i * 12_345.678_9;
+      expect(fromSI(value, pascal)).toBe(value);
+    }
+  });
+
   it.each([
     [32, '°F', '°C', 0],
     [212, '°F', '°C', 100],

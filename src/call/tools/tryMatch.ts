@@ -1,11 +1,12 @@
 import { derived, inputsOf, type AnyInput, type Definition } from '../../core/define';
 import { quantityText } from '../../core/format';
 import { BestAtEnd, leastSquares, NoInfluence } from '../../core/leastSquares';
-import { systemUnit, type Kind } from '../../core/quantity';
+import { systemUnit } from '../../core/quantity';
 import { naming, Refusal } from '../../core/refusal';
+import { takenNumber } from '../../core/takenNumber';
 import type { CellValue, Matrix } from '../../cells/value';
 import { findDefinition, inputIndex } from '../findDefinition';
-import { amountReader, quantityReader, readerOf, type CellReader } from '../readArgument';
+import { amountReader, quantityReader, readerOf } from '../readArgument';
 import { present } from '../worksheet';
 import { isRange, readInputs, type InputRow } from './inputsTable';
 import { calculationOf, changed, readAs, resultsOver } from './oneCalculation';
@@ -46,15 +47,16 @@ export const tryMatch: Tool = {
     const index = naming('argument', () => inputIndex(definition, args.text('argument')));
     const varied = naming('varied', () => inputIndex(definition, args.text('varied')));
     const input = inputsOf(definition)[index] as AnyInput;
-    const { name } = input;
-    const sought = numberOf(input);
+    const { name, reading } = input;
+    const sought = takenNumber(reading);
     if (!sought || sought.kind === 'count')
       throw new Refusal(`is ${name}, which is not a quantity that can take any value`, 'argument');
     if (isRange(definition, varied))
       throw new Refusal(`is ${args.text('varied')}, which is a list`, 'varied');
     if (varied === index) throw new Refusal(`is ${name}, which is the argument sought`, 'varied');
+    const read = reading.as === 'quantity' ? readerOf(input) : quantityReader(sought.kind, sought.limits);
     const [low, high] = (['low', 'high'] as const).map((end) =>
-      naming(end, () => sought.read(args.cell(end), units)),
+      naming(end, () => read(args.cell(end), units)),
     ) as [number, number];
     if (low >= high)
       throw new Refusal(`is ${quantityText(high, sought.kind, units)}; it must be above low`, 'high');
@@ -108,21 +110,6 @@ export const tryMatch: Tool = {
     }
   },
 };
-
-interface Sought {
-  readonly kind: Kind;
-  readonly read: CellReader;
-  readonly means: (si: number) => unknown;
-}
-
-/** A quantity, or the number that may stand for a name: the diffusivity for a resin. */
-function numberOf(input: AnyInput): Sought | undefined {
-  const { reading } = input;
-  if (reading.as === 'quantity') return { kind: reading.kind, read: readerOf(input), means: (si) => si };
-  if (reading.as !== 'named' || !reading.number) return undefined;
-  const { kind, means } = reading.number;
-  return { kind, read: quantityReader(kind, reading.number), means };
-}
 
 const row = (definition: Definition, index: number, cell: CellValue): InputRow => ({
   index,

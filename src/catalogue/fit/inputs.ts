@@ -143,7 +143,10 @@ function nativeByName(
   };
 }
 
-/** The classes of general use: what the table of a copy holds. */
+/**
+ * The classes of general use: what the table of a copy holds. A choice from memory of what shops and catalogues use; any
+ * other class is as good, but stands in a copy for itself alone.
+ */
 const classesOf = (letters: Readonly<Record<string, readonly number[]>>): string[] =>
   Object.entries(letters).flatMap(([letter, grades]) => grades.map((grade) => `${letter}${grade}`));
 // prettier-ignore

@@ -746,8 +746,6 @@ export const nameKey = (text: string): string => `TRIM(${text})`;
 
 type NamedReading = Extract<Reading, { as: 'named' }>;
 
-const tableRows = new WeakMap<NamedReading, Map<System, readonly (readonly TableCell[])[]>>();
-
 const kept = new WeakMap<object, Map<string, unknown>>();
 
 /** What is worked out of a reading once for all calls: its tables never change. */
@@ -762,13 +760,10 @@ export function keptFor<T>(reading: object, key: string, make: () => T): T {
 }
 
 /** The row of every name that a table holds; what it has no numbers for is left out. */
-function rowsOf(reading: NamedReading, system: System): readonly (readonly TableCell[])[] {
-  const known = tableRows.get(reading) ?? new Map<System, readonly (readonly TableCell[])[]>();
-  tableRows.set(reading, known);
-  let rows = known.get(system);
-  if (!rows) {
+const rowsOf = (reading: NamedReading, system: System): readonly (readonly TableCell[])[] =>
+  keptFor(reading, `rows ${system}`, () => {
     const binds = Object.values<Binding<unknown>>(reading.binds ?? {});
-    rows = withoutDoubles(
+    return withoutDoubles(
       (reading.names?.() ?? []).flatMap((name): (readonly TableCell[])[] => {
         const row = valueIfAny(() => {
           const value = reading.read(name, system, 'text');
@@ -777,10 +772,7 @@ function rowsOf(reading: NamedReading, system: System): readonly (readonly Table
         return row ? [row] : [];
       }),
     );
-    known.set(system, rows);
-  }
-  return rows;
-}
+  });
 
 /** Names that differ by capitals alone and mean different things are left out: a worksheet cannot tell them apart. */
 export function withoutDoubles(rows: readonly (readonly TableCell[])[]): readonly (readonly TableCell[])[] {

@@ -1,7 +1,7 @@
 import { worksheetFunctions } from '../../call/functions';
 import { Store } from '../../panel/store';
 import { cellText } from '../../whatif/plan';
-import { messageOf } from '../panelState';
+import { messageOf } from '../../panel/messageOf';
 import { carryOut } from './cures';
 import { examine, type Cure, type Finding } from './examine';
 import { readFacts } from './facts';

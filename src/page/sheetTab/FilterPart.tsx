@@ -12,6 +12,11 @@ const MOST = 500;
 export function FilterPart({ desk, selection: { sheet, area: selected } }: PartProps) {
   const styles = useFormStyles();
   const [chosen, setChosen] = useState<number>();
+  const part = useRef<HTMLDivElement>(null);
+  // Once, when it is asked for: whoever goes on in the sheet meanwhile keeps the keys.
+  useEffect(() => {
+    part.current?.querySelector<HTMLElement>('[role="group"] input')?.focus();
+  }, []);
   const present = desk.sheet(sheet)?.filter;
   // Inside the filter all of it is meant, and the column where a person is.
   const isInside = present !== undefined && areaContains(present.area, selected.top, selected.left);
@@ -23,7 +28,7 @@ export function FilterPart({ desk, selection: { sheet, area: selected } }: PartP
   );
   const where = `${sheet}!${areaAddress(area)}`;
   return (
-    <div className={styles.form}>
+    <div ref={part} className={styles.form}>
       <span className={styles.says}>
         {present
           ? `A filter works on ${areaAddress(present.area)}: its headings have arrows (Alt+Down opens them).`
@@ -61,7 +66,6 @@ interface ValuesProps {
 /** What the cells of a column show, each text once, to be kept or left out. */
 function Values({ desk, sheet, area, column }: ValuesProps) {
   const styles = useFormStyles();
-  const first = useRef<HTMLDivElement>(null);
   const present = desk.sheet(sheet)?.filter;
   const at = column - area.left;
   const isPresent = present && areaAddress(present.area) === areaAddress(area);
@@ -72,16 +76,13 @@ function Values({ desk, sheet, area, column }: ValuesProps) {
   const [left, setLeft] = useState<ReadonlySet<string>>(
     () => new Set(criterion?.shows && texts.filter((text) => !criterion.shows?.includes(text))),
   );
-  useEffect(() => {
-    first.current?.querySelector('input')?.focus();
-  }, []);
   const all = left.size === 0 ? true : texts.every((text) => left.has(text)) ? false : 'mixed';
   return (
     <>
       {criterion && !criterion.shows && (
         <span className={styles.says}>This column is filtered in a way that cannot be changed here.</span>
       )}
-      <div ref={first} role="group" aria-label="Stays to be seen">
+      <div role="group" aria-label="Stays to be seen">
         <Checkbox
           label="(all)"
           checked={all}

@@ -26,6 +26,7 @@ import {
   type Said,
   type SymbolRow,
 } from './draft';
+import { messageOf } from '../messageOf';
 
 const useStyles = makeStyles({
   view: { height: '100%', overflowY: 'auto', boxSizing: 'border-box', padding: '12px 16px 24px' },
@@ -107,7 +108,7 @@ export function EquationEditor({ host, functions }: Props) {
           disabled={said.says !== 'fits' && said.says !== 'value'}
           onClick={() => {
             write(host, draft).then(tell, (error: unknown) => {
-              tell({ intent: 'warning', text: error instanceof Error ? error.message : String(error) });
+              tell({ intent: 'warning', text: messageOf(error) });
             });
           }}
         >

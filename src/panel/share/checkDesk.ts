@@ -4,6 +4,7 @@ import type { Workbook } from '../../package/model';
 import { cellText, readCell } from '../../whatif/plan';
 import { Store } from '../store';
 import type { WorkbookFiles } from './files';
+import { messageOf } from '../messageOf';
 
 export interface CheckState {
   readonly busy: boolean;
@@ -52,7 +53,7 @@ export class CheckDesk extends Store<CheckState> {
       ]);
       return { report: checkWorkbook(workbook, worksheetFunctions) };
     } catch (error) {
-      return { problem: error instanceof Error ? error.message : String(error) };
+      return { problem: messageOf(error) };
     }
   }
 }

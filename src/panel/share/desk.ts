@@ -3,6 +3,7 @@ import type { RestoreReport, ShareOptions, ShareResult } from '../../share';
 import { Store } from '../store';
 import { renamed, type WorkbookFiles } from './files';
 import { pageCopy, type PageCopy } from './pageCopy';
+import { messageOf } from '../messageOf';
 
 /** How a copy is to be made. */
 export interface ShareChoice extends Required<Pick<ShareOptions, 'basis' | 'oneCell' | 'let'>> {
@@ -117,5 +118,3 @@ export function deskOf(files: WorkbookFiles): ShareDesk {
   desks.set(files, desk);
   return desk;
 }
-
-const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));

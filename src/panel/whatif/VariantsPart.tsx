@@ -12,7 +12,8 @@ import { useCallback, useEffect, useState } from 'react';
 import { readCells } from '../../whatif/plan';
 import { missingIn, type Variants } from '../../whatif/variants/read';
 import type { Host, VariantsHost } from '../host';
-import { messageOf, rangeText } from './desk';
+import { messageOf } from '../messageOf';
+import { rangeText } from './desk';
 
 const useStyles = makeStyles({
   part: { display: 'flex', flexDirection: 'column', alignItems: 'stretch', gap: '12px' },

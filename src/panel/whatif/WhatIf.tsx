@@ -23,6 +23,7 @@ import { KeptList } from './KeptList';
 import { OutcomeView } from './OutcomeView';
 import { SolutionView } from './SolutionView';
 import { VariantsPart } from './VariantsPart';
+import { messageOf } from '../messageOf';
 
 const useStyles = makeStyles({
   view: { height: '100%', overflowY: 'auto', boxSizing: 'border-box', padding: '12px 16px 24px' },
@@ -355,7 +356,7 @@ function valuesProblem(mode: Mode, { values }: InputDraft) {
     return {};
   } catch (error) {
     return {
-      validationMessage: error instanceof Error ? error.message : String(error),
+      validationMessage: messageOf(error),
       validationState: 'error' as const,
     };
   }

@@ -8,7 +8,7 @@ import { headingOf } from '../../whatif/heading';
 import type { CellRef } from '../../whatif/plan';
 import { cellText, readCell, readCells, viewOf } from '../../whatif/plan';
 import type { Held, Outcome, RunOptions, TrialCells } from '../../whatif/run';
-import { NotPutBack, putBack, runWhatIf } from '../../whatif/run';
+import { putBack, runWhatIf } from '../../whatif/run';
 import type { Solution } from '../../whatif/solve';
 import { solveSheet } from '../../whatif/solve';
 import { clipboardOf, numberFormats, sheetOf, tableOf } from '../../whatif/table';
@@ -16,6 +16,7 @@ import { readBracket, readValues } from '../../whatif/values';
 import type { Host, KeptState, Range } from '../host';
 import { Store } from '../store';
 import { journalOf, type KeptJournal } from './journal';
+import { messageOf } from '../messageOf';
 
 export type Mode = 'table' | 'solve' | 'variants';
 
@@ -393,11 +394,6 @@ export const rangeText = ({ sheet, row, column, rows, columns }: Range): string 
   const [, end] = area.split(':');
   return `${cellText({ sheet, row, column })}${end === undefined ? '' : `:${end}`}`;
 };
-
-export function messageOf(error: unknown): string {
-  if (error instanceof Refusal || error instanceof NotPutBack) return error.message;
-  return error instanceof Error ? error.message : String(error);
-}
 
 /** What an input holds now, for a person to read. */
 export function nowText({ view, heading }: InputDraft): string {

@@ -10,6 +10,7 @@ export const UNIT = 2;
 export const NOW = 3;
 /** Rows above the first input: title, note, names. */
 export const NAMES = 3;
+
 export interface Variant {
   readonly name: string;
   /** In the order of the inputs; null where none was given. */
@@ -28,6 +29,7 @@ export const missingIn = ({ inputs }: Variants, { values }: Variant): readonly s
 
 export const isSheet = ({ name }: { readonly name: string }): boolean => isSameName(name, SHEET);
 export const inputRow = (at: number): number => NAMES + 1 + at;
+
 /**
  * Undefined where the workbook has none. The sheet is read as it stands: names and values may be typed over. `look` says
  * what its cells hold where that is newer than the workbook.
