@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import type { BigIntStats } from 'node:fs';
 import { chmod, readFile, readlink, rename, rm, stat, writeFile } from 'node:fs/promises';
 import platformPath, { dirname, resolve, type PlatformPath } from 'node:path';
 import { Failure } from './command';
@@ -41,20 +42,42 @@ export async function writeBytes(path: string, bytes: Uint8Array): Promise<void>
   let beside: string | undefined;
   try {
     const target = await linkTarget(path);
-    const present = await stat(target).catch(absent);
-    if (present && !present.isFile())
+    const former = await stat(target).catch(absent);
+    if (former && !former.isFile())
       throw new Failure(
-        `${path} cannot be written: it is ${present.isDirectory() ? 'a folder' : 'no ordinary file'}.`,
+        `${path} cannot be written: it is ${former.isDirectory() ? 'a folder' : 'no ordinary file'}.`,
       );
     beside = besideOf(target, randomUUID());
-    await writeFile(beside, bytes, { flag: 'wx', ...(present && { mode: present.mode }) });
+    await writeFile(beside, bytes, { flag: 'wx', ...(former && { mode: former.mode }) });
     // The mask of the process may have taken bits away from the mode.
-    if (present) await chmod(beside, present.mode);
+    if (former) await chmod(beside, former.mode);
     await rename(beside, target);
   } catch (error) {
     if (beside !== undefined) await rm(beside, { force: true });
     throw error instanceof Failure ? error : new Failure(`${path} cannot be written: ${reason(error)}.`);
   }
+}
+
+/** Refuses to begin a new file where another stands already. */
+export async function refuseTaken(path: string): Promise<void> {
+  if (await present(path))
+    throw new Failure(
+      `${path} is there already and would be lost: name another file, or take it away first.`,
+    );
+}
+
+/** Refuses a copy that would take the place of what it is made from, under whatever path. */
+export async function refuseSame(source: string, target: string): Promise<void> {
+  const [one, other] = await Promise.all([present(source), present(target)]);
+  if (one && other && one.dev === other.dev && one.ino === other.ino)
+    throw new Failure(
+      `${target} is the workbook itself, and its formulas would be lost: give the copy another name.`,
+    );
+}
+
+/** What cannot be looked at counts as not there: to read or write it tells why. */
+async function present(path: string): Promise<BigIntStats | undefined> {
+  return await stat(path, { bigint: true }).catch(() => undefined);
 }
 
 /** Where a chain of links ends, also at a file that is not there yet. */

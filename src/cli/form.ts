@@ -8,6 +8,7 @@ import { CannotWrite, type FormPlan } from '../forms/plan';
 import type { Workbook } from '../package/model';
 import type { Arguments, Command, Output } from './command';
 import { Failure } from './command';
+import { refuseTaken } from './files';
 import { nearestFunctions, withoutNamespace } from './functions';
 import { openWorkbook, writeWorkbook } from './workbookFile';
 
@@ -19,7 +20,7 @@ export const form: Command = {
   details: [
     'Each input becomes a row with a value to type over, its unit, what it takes and what it means; it gets a name such as seat_radius, with a number where that is taken. The values are those of the help’s example.',
     'The form follows the units cell of its sheet; where there is none, it brings its own. Nothing is overwritten: where its cells are not empty, the next place where it fits is told.',
-    'Without a workbook a new one is written. The exit status is 1 if the result is in error, 2 if the form cannot be written.',
+    'Without a workbook a new one is written, never over another. The exit status is 1 if the result is in error, 2 if the form cannot be written.',
   ],
   options: {
     output: { type: 'string', short: 'o', value: 'OUT.xlsx', says: 'The workbook to write.' },
@@ -58,6 +59,7 @@ async function run(args: Arguments, output: Output): Promise<number> {
   const system = SYSTEMS.find((one) => one === (args.text('units') ?? 'in'));
   if (!system) throw new Failure(`--units takes in or mm, not ${args.text('units') ?? ''}.`);
   const definition = await definitionOf(wanted);
+  if (input === undefined) await refuseTaken(target);
   const workbook = input === undefined ? await emptyWorkbook() : await openWorkbook(input);
   const [{ exampleCheck }, { joinable, planForm }, { groundOf, nextRow }, { writeForm }, { readCell }] =
     await Promise.all([

@@ -2,6 +2,7 @@ import { SYSTEMS } from '../core/quantity';
 import type { Section } from '../forms/sections/section';
 import type { Command } from './command';
 import { Failure } from './command';
+import { refuseTaken } from './files';
 import { table } from './table';
 import { writeWorkbook } from './workbookFile';
 
@@ -12,7 +13,7 @@ export const newSheet: Command = {
     'Write a new design sheet of sections: inputs, results, verdicts with their sum at the top, a sheet to hand on.',
   details: [
     'Sections share their inputs: one draft is one cell. What is typed in at first is an invented design that holds.',
-    'The exit status is 2 if the workbook cannot be written.',
+    'A file of that name is never written over. The exit status is 2 if the workbook cannot be written.',
   ],
   options: {
     units: { type: 'string', value: 'in|mm', says: 'Units of the sheet; in unless told.' },
@@ -45,6 +46,7 @@ export const newSheet: Command = {
       import('../forms/newDesign'),
       import('../call/functions'),
     ]);
+    await refuseTaken(target);
     const chosen = chosenOf(args.texts('sections'), sections);
     const title = args.text('title');
     const workbook = await newDesign(

@@ -3,7 +3,7 @@ import type { Command } from './command';
 import { Failure } from './command';
 import { writeBytes } from './files';
 import { LIMITS } from './limits';
-import { openWorkbook } from './workbookFile';
+import { openWorkbook, refuseWorkbookName } from './workbookFile';
 
 const PAPERS = ['Letter', 'A4'] as const;
 
@@ -38,6 +38,7 @@ export const print: Command = {
     const [input = ''] = args.positionals;
     const target = args.text('output');
     if (target === undefined) throw new Failure('Name the file to write: -o OUT.html.');
+    refuseWorkbookName(target, 'What is printed');
     const paper = PAPERS.find((one) => one.toLowerCase() === (args.text('paper') ?? one).toLowerCase());
     if (!paper) throw new Failure(`The paper is Letter or A4, not "${args.text('paper') ?? ''}".`);
     const workbook = await openWorkbook(input);

@@ -3,11 +3,11 @@ import { basename, join } from 'node:path';
 import type { RestoreReport, SharedGroup, ShareOptions } from '../share';
 import type { Arguments, Command, Output } from './command';
 import { Failure } from './command';
-import { readBytes, writeBytes } from './files';
+import { readBytes, refuseSame, writeBytes } from './files';
 import { LIMITS } from './limits';
 import { pageFolder } from './pageFolder';
 import { table } from './table';
-import { openWorkbook } from './workbookFile';
+import { endsRight, openWorkbook, refuseWorkbookName } from './workbookFile';
 
 /** The page without a workbook, among the files of the workbook page. */
 const ONE_PAGE = 'one-page.html';
@@ -78,7 +78,7 @@ function optionsOf(args: Arguments): ShareOptions {
 async function page(input: string, target: string, args: Arguments, output: Output): Promise<number> {
   const other = ['basis', 'one-cell', 'let', 'restore'].find((name) => args.flag(name));
   if (other !== undefined) throw new Failure(`--${other} is for workbooks, not for a page.`);
-  if (/\.xls[xm]$/i.test(target)) throw new Failure('A page is an HTML file: name it .html.');
+  refuseWorkbookName(target, 'A page');
   const workbook = await openWorkbook(input);
   const [{ onePage, NoPage }, { worksheetFunctions }] = await Promise.all([
     import('../share/onePage'),
@@ -103,7 +103,9 @@ async function page(input: string, target: string, args: Arguments, output: Outp
 }
 
 async function copy(input: string, target: string, options: ShareOptions, output: Output): Promise<number> {
+  await refuseSame(input, target);
   const workbook = await openWorkbook(input);
+  await endsRight(target, workbook);
   const [{ cellsInWords, groupsOf, shareWorkbook }, { worksheetFunctions }] = await Promise.all([
     import('../share'),
     import('../call/functions'),
@@ -133,6 +135,7 @@ function summary(groups: readonly SharedGroup[]): string {
 
 async function restore(input: string, target: string, output: Output): Promise<number> {
   const workbook = await openWorkbook(input);
+  await endsRight(target, workbook);
   const [{ restoreWorkbook }, { worksheetFunctions }] = await Promise.all([
     import('../share'),
     import('../call/functions'),

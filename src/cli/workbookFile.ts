@@ -21,16 +21,24 @@ export async function openWorkbook(path: string): Promise<Workbook> {
 }
 
 export async function writeWorkbook(path: string, workbook: Workbook, changes: Changes): Promise<void> {
-  const [{ fileEnding }, { saveCalculated }] = await Promise.all([
-    import('../package'),
-    import('../workbook/basis'),
-  ]);
-  const ending = fileEnding(workbook.parts);
+  await endsRight(path, workbook);
+  const { saveCalculated } = await import('../workbook/basis');
+  await writeBytes(path, saveCalculated(workbook, changes));
+}
+
+/** Refuses a name by which spreadsheet programs would refuse the workbook. */
+export async function endsRight(path: string, { parts }: Workbook): Promise<void> {
+  const { fileEnding } = await import('../package');
+  const ending = fileEnding(parts);
   if (/\.xls[xm]$/i.test(path) && !path.toLowerCase().endsWith(ending))
     throw new Failure(
       ending === '.xlsm'
         ? `The workbook holds macros: name the file to write .xlsm, or spreadsheet programs refuse it.`
         : `The workbook holds no macros: name the file to write .xlsx, or spreadsheet programs refuse it.`,
     );
-  await writeBytes(path, saveCalculated(workbook, changes));
+}
+
+/** Refuses a file that is no workbook under the name of one, where it may stand in the place of a design. */
+export function refuseWorkbookName(path: string, what: string): void {
+  if (/\.xls[xm]$/i.test(path)) throw new Failure(`${what} is an HTML file: name it .html.`);
 }

@@ -1,5 +1,5 @@
 import { mkdtempSync } from 'node:fs';
-import { readFile } from 'node:fs/promises';
+import { readFile, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -33,5 +33,19 @@ describe('moldsheet new', () => {
     expect(wrong).toMatchObject({ status: 2 });
     expect(wrong.err).toContain('There is no section sprung; there are press, runner, seat, spring');
     expect((await run('new')).err).toContain('Name the workbook to write');
+  });
+
+  it('never writes over a file, nor does a form without a workbook', async () => {
+    const path = join(folder, 'mine.xlsx');
+    await writeFile(path, 'a design of hours');
+    for (const argv of [
+      ['new', path, '--sections', 'seat'],
+      ['form', 'SEAT.FORCE', '-o', path],
+    ]) {
+      const { status, err } = await run(...argv);
+      expect(status).toBe(2);
+      expect(err).toContain('mine.xlsx is there already and would be lost: name another file');
+    }
+    expect(await readFile(path, 'utf8')).toBe('a design of hours');
   });
 });

@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { linkSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, it } from 'vitest';
@@ -42,6 +42,21 @@ it('tells what is frozen and what is refused once a reason, with its cells, befo
   expect(out).toMatch(/refused +2 +Seat!A1, A2 +it is refused as it stands: /);
   expect(out).toMatch(/frozen +2 +Seat!B1, B2 +SHOW\.SOURCE runs or explains/);
   expect(out.indexOf('2 refused, 2 frozen')).toBeLessThan(out.indexOf('Written to'));
+});
+
+it('never takes the place of the workbook that it copies, under whatever path', async () => {
+  const before = readFileSync(path('seat.xlsx'));
+  linkSync(path('seat.xlsx'), path('same.xlsx'));
+  for (const target of ['seat.xlsx', 'same.xlsx']) {
+    const { status, err } = await run('share', path('seat.xlsx'), '-o', path(target));
+    expect(status).toBe(2);
+    expect(err).toContain('is the workbook itself, and its formulas would be lost');
+  }
+  const printed = await run('print', path('seat.xlsx'), '-o', path('seat.xlsx'));
+  expect(printed.err).toContain('What is printed is an HTML file: name it .html.');
+  expect(readFileSync(path('seat.xlsx'))).toEqual(before);
+  const macros = await run('share', path('seat.xlsx'), '-o', path('copy.xlsm'));
+  expect(macros.err).toContain('holds no macros: name the file to write .xlsx');
 });
 
 it('turns a copy back', async () => {
