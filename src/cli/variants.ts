@@ -2,6 +2,7 @@ import type { CellChange } from '../package/changes';
 import type { Workbook } from '../package/model';
 import { Refusal } from '../core/refusal';
 import { readCells } from '../whatif/plan';
+import type * as VariantsSheet from '../whatif/variants/read';
 import type { Command } from './command';
 import { Failure } from './command';
 import { LIMITS } from './limits';
@@ -29,12 +30,15 @@ export const variants: Command = {
   async run(args, output) {
     const [input = ''] = args.positionals;
     const target = args.text('output');
-    const [{ changed }, library, { worksheetFunctions: functions }] = await Promise.all([
+    const [{ changed }, library, sheet, { worksheetFunctions: functions }] = await Promise.all([
       import('../whatif/kept'),
       import('../whatif/variants'),
+      import('../whatif/variants/read'),
       import('../call/functions'),
     ]);
     let workbook = await calculated(await openWorkbook(input));
+    const old =
+      sheet.readVariants(workbook)?.variants.filter(({ standing }) => standing === sheet.AGAIN) ?? [];
     const put = async (changes: readonly CellChange[]): Promise<Workbook> =>
       calculated(changed(workbook, functions, changes));
     const [inputs, results, add, apply] = ['inputs', 'results', 'add', 'apply'].map((one) => args.text(one));
@@ -59,7 +63,11 @@ export const variants: Command = {
       if (error instanceof Refusal) throw new Failure(error.message);
       throw error;
     }
-    output.out(shown(workbook));
+    output.out(shown(workbook, sheet));
+    if (old.length > 0)
+      output.out(
+        `The file had results made for other values (${old.map(({ name }) => name).join(', ')}); these are worked out anew.`,
+      );
     if (target === undefined) return 0;
     await writeWorkbook(target, workbook, []);
     output.out(`Written to ${target}.`);
@@ -67,18 +75,23 @@ export const variants: Command = {
   },
 };
 
-/** The sheet's own lines, from the names of the variants on. */
-function shown(workbook: Workbook): string {
-  const cells = workbook.sheets.find(({ name }) => name.toLowerCase() === 'variants')?.cells ?? [];
-  const last = Math.max(
-    3,
-    ...cells.flatMap(({ column, value }) => (value === null || value === '' ? [] : [column])),
-  );
+/** The sheet's own lines, from the names of the variants to the last result. */
+function shown(
+  workbook: Workbook,
+  { readVariants, isSheet, inputRow, resultRow, NAMES, NOW }: typeof VariantsSheet,
+): string {
+  const found = readVariants(workbook);
+  const cells = workbook.sheets.find(isSheet)?.cells ?? [];
+  if (!found) return '';
   const line = (row: number): (string | number)[] =>
-    Array.from({ length: last + 1 }, (_, column) => {
+    Array.from({ length: NOW + 1 + found.variants.length }, (_, column) => {
       const value = cells.find((one) => one.row === row && one.column === column)?.value ?? '';
       return typeof value === 'number' ? Number(value.toPrecision(6)) : String(value);
     });
-  const rows = [...new Set(cells.map(({ row }) => row))].filter((row) => row > 3).sort((a, b) => a - b);
-  return table(line(3).map(String), rows.map(line));
+  const { length: inputs } = found.inputs;
+  const rows = [
+    ...found.inputs.map((_, at) => inputRow(at)),
+    ...found.results.map((_, at) => resultRow(inputs, at)),
+  ];
+  return table(line(NAMES).map(String), rows.map(line));
 }

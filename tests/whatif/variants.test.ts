@@ -77,7 +77,7 @@ describe('variants of a design', () => {
 
   it('take the present values anew under a name that is there', async () => {
     const again = await put(calculated, presentChanges(calculated, worksheetFunctions, 'A 3° steel'));
-    expect(readVariants(again)?.variants).toEqual([
+    expect(readVariants(again)?.variants).toMatchObject([
       { name: 'A 3° steel', values: ['bronze', 5] },
       { name: 'B 5° bronze', values: ['bronze', 5] },
     ]);
@@ -91,6 +91,61 @@ describe('variants of a design', () => {
     await expect(applyChanges(gap, worksheetFunctions, 'A 3° steel')).rejects.toThrow(
       /leaves out Draft: nothing was changed/,
     );
+  });
+
+  it('say of themselves, by formulas, when the design or their own values have changed since', async () => {
+    const standing = (workbook: Workbook) =>
+      ['E7', 'F7', 'G7'].map((cell) => valueAt(workbook, 'Variants', cell));
+    const stands = 'For the design as it stands.';
+    const old = 'Made for other values: work out again.';
+    expect(standing(both)).toEqual(['Not worked out yet.', 'Not worked out yet.', '']);
+    expect(standing(calculated)).toEqual([stands, stands, '']);
+    const typedOver = await put(calculated, [typed('Variants', 'F6', 4)]);
+    expect(standing(typedOver)).toEqual([stands, old, '']);
+    expect(readVariants(typedOver)?.variants.map((one) => one.standing)).toEqual([stands, old]);
+    // Another input of the design, which no variant sets, and another formula.
+    const stronger = await put(calculated, [
+      { ...typed('Seat', 'B3', null), formula: 'IF(B1="steel",100,80)/B2' },
+    ]);
+    expect(standing(stronger)).toEqual([old, old, '']);
+    const done = await put(stronger, await resultChanges(stronger, worksheetFunctions));
+    expect(standing(done)).toEqual([stands, stands, '']);
+    expect(valueAt(done, 'Variants', 'F8')).toBe(16);
+  });
+
+  it('rest on what is typed elsewhere in the design', async () => {
+    const wide = newWorkbook({
+      sheets: [
+        {
+          name: 'Plate',
+          cells: {
+            A1: 'Span',
+            B1: 4,
+            A2: 'Load',
+            B2: 10,
+            A3: 'Bending',
+            B3: { formula: 'B1*B2' },
+          },
+        },
+      ],
+    });
+    const calculatedWide = await put(wide, []);
+    const on = await put(
+      await beginVariants(
+        calculatedWide,
+        worksheetFunctions,
+        readCells('B1', 'Plate'),
+        readCells('B3', 'Plate'),
+      ),
+      [],
+    );
+    const named = await put(on, presentChanges(on, worksheetFunctions, 'A'));
+    const worked = await put(named, await resultChanges(named, worksheetFunctions));
+    expect(readVariants(worked)?.variants[0]?.standing).toBe('For the design as it stands.');
+    const heavier = await put(worked, [typed('Plate', 'B2', 12)]);
+    expect(readVariants(heavier)?.variants[0]?.standing).toBe('Made for other values: work out again.');
+    const other = await put(worked, [typed('Plate', 'B1', 5)]);
+    expect(readVariants(other)?.variants[0]?.standing).toBe('For the design as it stands.');
   });
 
   it('follow the design when its rows move and its sheet is renamed', () => {

@@ -10,7 +10,7 @@ import {
 } from '@fluentui/react-components';
 import { useCallback, useEffect, useState } from 'react';
 import { readCells } from '../../whatif/plan';
-import { missingIn, type Variants } from '../../whatif/variants/read';
+import { AGAIN, missingIn, type Variants } from '../../whatif/variants/read';
 import type { Host, VariantsHost } from '../host';
 import { messageOf } from '../messageOf';
 import { rangeText } from './desk';
@@ -96,8 +96,17 @@ function There({
 }: Acts & { readonly variants: VariantsHost; readonly found: Variants }) {
   const styles = useStyles();
   const [name, setName] = useState('');
+  const old = found.variants.filter(({ standing }) => standing === AGAIN);
   return (
     <>
+      {old.length > 0 && (
+        <MessageBar intent="warning" layout="multiline">
+          <MessageBarBody>
+            {old.map((one) => one.name).join(', ')}: the results on the sheet were made for other values. Work
+            them out again.
+          </MessageBarBody>
+        </MessageBar>
+      )}
       <ul className={styles.list} aria-label="Variants">
         {found.variants.map((one) => {
           const missing = missingIn(found, one);

@@ -73,6 +73,9 @@ export function limitLines(cells: Area, verdicts: Area): ConditionDescription[] 
   );
 }
 
+/** What says that results are old. */
+export const OLD = red;
+
 export const statusColor = (row: number, column: number): ConditionDescription => {
   const cell = cellAddress(row, column);
   return { cells: cell, when: `${cell}="${RUN_AGAIN}"`, style: red };

@@ -13,17 +13,27 @@ import type { Limits } from '../../sheet/budget';
 import { contentOf } from '../../workbook/content';
 import { WorkbookCopy } from '../copy';
 import { headingOf, type Heading } from '../heading';
-import { STYLES, verdictColors } from '../kept/looks';
+import { STYLES } from '../kept/looks';
 import { cellText, isSameName, type CellRef } from '../plan';
 import { holdInputs } from '../run';
-import { inputRow, isSheet, missingIn, NAMES, NOW, readVariants, SHEET, UNIT, type Variants } from './read';
+import { madeCells, madeChanges, madeNames } from './made';
+import {
+  inputRow,
+  isSheet,
+  missingIn,
+  NAMES,
+  NOW,
+  readVariants,
+  resultRow,
+  ROOM,
+  SHEET,
+  statusRow,
+  UNIT,
+  type Variants,
+} from './read';
 
-const ROOM = 12;
 /** Wide enough for words such as a metal's name. */
 const COLUMN = 18;
-
-/** A line between inputs and results. */
-const resultRow = (inputs: number, at: number): number => NAMES + 2 + inputs + at;
 
 /** The workbook with a sheet for variants of these inputs, which has none yet. */
 export async function beginVariants(
@@ -53,8 +63,10 @@ export async function beginVariants(
   const heads = ['', 'Cell', 'Unit', 'Design now'];
   for (let column = 0; column <= NOW + ROOM; column++)
     put(NAMES, column, { value: heads[column] || null, style: 'head' });
+  const labels: string[] = [];
   const line = async (row: number, cell: CellRef, isInput: boolean): Promise<void> => {
     const { label, unit }: Heading = await headingOf(copy, cell);
+    if (isInput) labels.push(label);
     const reference = referenceText({
       sheet: cell.sheet,
       area: { top: cell.row, left: cell.column, bottom: cell.row, right: cell.column },
@@ -76,29 +88,38 @@ export async function beginVariants(
         when: `AND(${first}<>"",${first}<>$${cellAddress(row, NOW)})`,
         style: { font: { bold: true, color: '#9C0006' } },
       });
-    else conditions.push(...verdictColors(area, first));
   };
   for (const [at, cell] of inputs.entries()) await line(inputRow(at), cell, true);
   for (const [at, cell] of results.entries()) await line(resultRow(inputs.length, at), cell, false);
-  put(NAMES + 1 + inputs.length, 0, { value: 'Results', style: 'status' });
+  put(statusRow(inputs.length), 0, { value: 'Results', style: 'status' });
   copy.dispose();
+  const { made, ...below } = await madeCells(workbook, functions, { inputs, results }, labels);
+  for (const [row, column, cell] of below.cells) put(row, column, cell);
+  conditions.push(...below.conditions);
   const named = (kind: string, all: readonly CellRef[]): [string, string][] =>
     all.map(({ sheet, row, column }, at) => [
       `variants.${kind}.${at + 1}`,
       referenceText({ sheet, area: { top: row, left: column, bottom: row, right: column } }),
     ]);
   return addSheets(workbook, {
-    styles: STYLES,
-    hiddenNames: Object.fromEntries([...named('input', inputs), ...named('result', results)]),
+    styles: { ...STYLES, standing: { ...STYLES.note, wrap: true, vertical: 'top' } },
+    hiddenNames: {
+      ...Object.fromEntries([...named('input', inputs), ...named('result', results)]),
+      ...madeNames(made),
+    },
     sheets: [
       {
         name: SHEET,
-        columns: { A: 34, B: 16, C: 8, [`D:${cellAddress(0, NOW + ROOM).replace(/\d/g, '')}`]: COLUMN },
-        rows: { 1: 24 },
+        columns: { A: 34, B: 16, C: 12, [`D:${cellAddress(0, NOW + ROOM).replace(/\d/g, '')}`]: COLUMN },
+        rows: { 1: 24, [statusRow(inputs.length) + 1]: 42 },
         freeze: cellAddress(NAMES + 1, NOW + 1),
         cells,
         conditions,
-        print: { paper: 'Letter', landscape: true },
+        print: {
+          paper: 'Letter',
+          landscape: true,
+          area: `A1:${cellAddress(resultRow(inputs.length, results.length - 1), NOW + ROOM)}`,
+        },
       },
     ],
   });
@@ -149,7 +170,7 @@ export async function resultChanges(
     );
     book.calculate(limits);
   };
-  return variants.flatMap((variant, at): CellChange[] => {
+  const worked = variants.flatMap((variant, at): CellChange[] => {
     const column = NOW + 1 + at;
     const missing = missingIn(found, variant);
     if (missing.length > 0)
@@ -161,6 +182,7 @@ export async function resultChanges(
       change(resultRow(inputs.length, one), column, plain(book.value(indexOf(workbook, sheet), row, from))),
     );
   });
+  return [...worked, ...(await madeChanges(workbook, functions, found))];
 }
 
 /** What putting a variant's inputs into the design changes. */

@@ -1,6 +1,7 @@
 /** The variants of a workbook, as its sheet "Variants" has them. */
-import { readReference } from '../../cells/reference';
+import { readReference, type SheetReference } from '../../cells/reference';
 import type { CellValue } from '../../cells/value';
+import type { Area } from '../../cells/address';
 import { cellFinder, type Workbook } from '../../package/model';
 import { isSameName, type CellRef } from '../plan';
 
@@ -11,15 +12,32 @@ export const NOW = 3;
 /** Rows above the first input: title, note, names. */
 export const NAMES = 3;
 
+/** What the sheet says of a variant whose results are old. */
+export const AGAIN = 'Made for other values: work out again.';
+
+/** Variants that the sheet has columns for. */
+export const ROOM = 12;
+
 export interface Variant {
   readonly name: string;
+  /** Whether its results are what the design gives, as the sheet itself says. */
+  readonly standing: string;
   /** In the order of the inputs; null where none was given. */
   readonly values: readonly CellValue[];
+}
+
+/** Cells of the sheet that hold what results were worked out for; hidden names keep them. */
+export interface Made {
+  /** The inputs of each variant, in the columns of the variants. */
+  readonly inputs: Area;
+  /** What else of the design the results rest on: label, value then, value now, whether it has changed. */
+  readonly lines: Area;
 }
 
 export interface Variants {
   readonly inputs: readonly (CellRef & { readonly label: string; readonly unit: string })[];
   readonly results: readonly CellRef[];
+  readonly made?: Made;
   readonly variants: readonly Variant[];
 }
 
@@ -29,6 +47,9 @@ export const missingIn = ({ inputs }: Variants, { values }: Variant): readonly s
 
 export const isSheet = ({ name }: { readonly name: string }): boolean => isSameName(name, SHEET);
 export const inputRow = (at: number): number => NAMES + 1 + at;
+/** The line between inputs and results, which says whether the results stand. */
+export const statusRow = (inputs: number): number => NAMES + 1 + inputs;
+export const resultRow = (inputs: number, at: number): number => statusRow(inputs) + 1 + at;
 
 /**
  * Undefined where the workbook has none. The sheet is read as it stands: names and values may be typed over. `look` says
@@ -40,16 +61,16 @@ export function readVariants(
 ): Variants | undefined {
   const sheet = workbook.sheets.find(isSheet);
   if (!sheet) return undefined;
-  const cells = (kind: string): CellRef[] => {
-    const found: (CellRef | undefined)[] = [];
+  const named = (kind: string): SheetReference[] => {
+    const found: (SheetReference | undefined)[] = [];
     for (const { name, formula } of workbook.names) {
       const [, number] = new RegExp(`^variants\\.${kind}\\.(\\d+)$`, 'i').exec(name) ?? [];
-      const place = readReference(formula);
-      if (number !== undefined && place)
-        found[Number(number) - 1] = { sheet: place.sheet, row: place.area.top, column: place.area.left };
+      if (number !== undefined) found[Number(number) - 1] = readReference(formula);
     }
     return found.filter((one) => one !== undefined);
   };
+  const cells = (kind: string): CellRef[] =>
+    named(kind).map((place) => ({ sheet: place.sheet, row: place.area.top, column: place.area.left }));
   const [places, results] = [cells('input'), cells('result')];
   if (places.length === 0) return undefined;
   const find = cellFinder(sheet);
@@ -64,7 +85,14 @@ export function readVariants(
   for (let column = NOW + 1; value(NAMES, column) !== null && value(NAMES, column) !== ''; column++)
     variants.push({
       name: String(value(NAMES, column)),
+      standing: text(statusRow(inputs.length), column),
       values: inputs.map((_, at) => value(inputRow(at), column)),
     });
-  return { inputs, results, variants };
+  const [kept, lines] = [named('for')[0], named('made')[0]];
+  return {
+    inputs,
+    results,
+    ...(kept && lines && { made: { inputs: kept.area, lines: lines.area } }),
+    variants,
+  };
 }
