@@ -26,11 +26,13 @@ function filesOf(folder, under) {
 function writePackage() {
   const folder = join(OUT, 'package');
   mkdirSync(folder, { recursive: true });
-  cpSync(join('dist', 'moldsheet.cjs'), join(folder, 'moldsheet.cjs'));
-  cpSync(join('dist', 'page'), join(folder, 'page'), {
-    recursive: true,
-    filter: (path) => !path.endsWith('.built'),
-  });
+  const files = ['moldsheet.cjs', 'cli', 'page'];
+  for (const file of files) {
+    cpSync(join('dist', file), join(folder, file), {
+      recursive: true,
+      filter: (path) => !path.endsWith('.built'),
+    });
+  }
   for (const file of ['LICENSE', 'NOTICE', 'CHANGELOG.md']) cpSync(file, join(folder, file));
   cpSync(join('scripts', 'release.md'), join(folder, 'README.md'));
   const manifest = {
@@ -40,7 +42,7 @@ function writePackage() {
     license,
     engines,
     bin: { moldsheet: 'moldsheet.cjs' },
-    files: ['moldsheet.cjs', 'page'],
+    files,
   };
   writeFileSync(join(folder, 'package.json'), `${JSON.stringify(manifest, null, 2)}\n`);
   const packed = spawnSync('npm', ['pack', '--silent', '--pack-destination', '..'], {

@@ -5,10 +5,10 @@ import { cellJson, cellText } from './cellText';
 import type { Command, Output } from './command';
 import { Failure } from './command';
 import { readBytes } from './files';
+import { functionsNamedBy } from './functionsNamedBy';
 import { LIMITS } from './limits';
 
 export const calc: Command = {
-  name: 'calc',
   usage: ["'=FORMULA' [--json]", '--file FILE'],
   summary: 'Work out formulas and print their values.',
   details: [
@@ -44,10 +44,14 @@ export const calc: Command = {
 
 /** Loaded only when there is something to work out. */
 async function calculate(formulas: readonly string[]): Promise<Matrix[]> {
-  const [{ calculateFormulas }, { worksheetFunctions }] = await Promise.all([
-    import('../workbook/calculateFormulas'),
-    import('../call/functions'),
-  ]);
+  const { calculateFormulas } = await import('../workbook/calculateFormulas');
+  const few = await functionsNamedBy(formulas);
+  if (few) {
+    const values = await calculateFormulas(formulas, few, LIMITS);
+    // What is said of an unknown name rests on all that there are.
+    if (!values.flat(2).some((value) => value instanceof CellError && value.code === '#NAME?')) return values;
+  }
+  const { worksheetFunctions } = await import('../call/functions');
   return calculateFormulas(formulas, worksheetFunctions, LIMITS);
 }
 

@@ -9,7 +9,6 @@ import { openWorkbook } from './workbookFile';
 export const SINCE_BASIS = 'Results that are others since a function answers otherwise';
 
 export const check: Command = {
-  name: 'check',
   usage: ['IN.xlsx'],
   summary: 'Say what a person should know of a workbook before it is saved anew.',
   details: [

@@ -5,7 +5,7 @@ export interface Output {
   out(text: string): void;
   err(text: string): void;
   /** What stands beside the definitions: the examples of the help. */
-  checks(): readonly Checks[];
+  readonly checks: () => Promise<readonly Checks[]>;
 }
 
 export interface Option {
@@ -27,8 +27,7 @@ export interface Arguments {
 }
 
 export interface Command {
-  readonly name: string;
-  /** What follows the name, as the help shows it. */
+  /** What follows its name, as the help shows it. */
   readonly usage: readonly string[];
   /** One line for the list of commands. */
   readonly summary: string;

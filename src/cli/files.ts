@@ -1,4 +1,3 @@
-import { randomUUID } from 'node:crypto';
 import type { BigIntStats } from 'node:fs';
 import { chmod, readFile, readlink, rename, rm, stat, writeFile } from 'node:fs/promises';
 import platformPath, { dirname, resolve, type PlatformPath } from 'node:path';
@@ -47,7 +46,7 @@ export async function writeBytes(path: string, bytes: Uint8Array): Promise<void>
       throw new Failure(
         `${path} cannot be written: it is ${former.isDirectory() ? 'a folder' : 'no ordinary file'}.`,
       );
-    beside = besideOf(target, randomUUID());
+    beside = besideOf(target, crypto.randomUUID());
     await writeFile(beside, bytes, { flag: 'wx', ...(former && { mode: former.mode }) });
     // The mask of the process may have taken bits away from the mode.
     if (former) await chmod(beside, former.mode);

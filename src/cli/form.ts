@@ -13,7 +13,6 @@ import { nearestFunctions, withoutNamespace } from './functions';
 import { openWorkbook, writeWorkbook } from './workbookFile';
 
 export const form: Command = {
-  name: 'form',
   usage: ['FUNCTION [IN.xlsx] -o OUT.xlsx [--at CELL] [--join [NAME,…]] [--source] [--units in|mm]'],
   summary:
     'Write a function into a workbook as a form: inputs with units, result, margin, verdict, cautions.',
@@ -81,7 +80,7 @@ async function run(args: Arguments, output: Output): Promise<number> {
   );
   const plan = planForm(definition, ground, {
     at: place,
-    given: exampleCheck(definition, output.checks()).given,
+    given: exampleCheck(definition, await output.checks()).given,
     system,
     join,
     source: args.flag('source'),

@@ -1,9 +1,7 @@
 import { NAMESPACE } from '../cells/namespace';
 import type { HelpDraft } from '../call/helpEntry';
 import type { WorksheetFunction } from '../call/worksheetFunction';
-import type { Checks } from '../core/checks';
-import { helpText } from './helpText';
-import type { Command } from './command';
+import type { Command, Output } from './command';
 import { Failure } from './command';
 import { table } from './table';
 
@@ -12,7 +10,6 @@ async function all(): Promise<readonly WorksheetFunction[]> {
 }
 
 export const functions: Command = {
-  name: 'functions',
   usage: ['[WORD…]'],
   summary: 'List the worksheet functions, or those that answer to words of the shop, best first.',
   details: ['Words may be a question, such as: how much stock to leave.'],
@@ -46,21 +43,22 @@ async function byFamily(functions: readonly WorksheetFunction[]): Promise<string
 }
 
 /** The help of one function; undefined where there is none of that name. */
-export async function functionHelp(name: string, checks: readonly Checks[]): Promise<string | undefined> {
+export async function functionHelp(name: string, checks: Output['checks']): Promise<string | undefined> {
   const wanted = withoutNamespace(name);
   const draft = await draftOf(wanted, checks);
   if (!draft) return undefined;
   const { calculateFormulas } = await import('../workbook/calculateFormulas');
   const [answer = []] = await calculateFormulas([draft.typed], await all());
+  const { helpText } = await import('./helpText');
   return helpText(draft.entry(answer));
 }
 
-async function draftOf(id: string, checks: readonly Checks[]): Promise<HelpDraft | undefined> {
+async function draftOf(id: string, checks: Output['checks']): Promise<HelpDraft | undefined> {
   const { exampleCheck } = await import('../call/example');
   const { definitionHelp, toolHelp } = await import('../call/helpEntry');
   const { catalogue } = await import('../catalogue');
   const definition = catalogue.find(({ name, aliases = [] }) => [name, ...aliases].includes(id));
-  if (definition) return definitionHelp(definition, exampleCheck(definition, checks));
+  if (definition) return definitionHelp(definition, exampleCheck(definition, await checks()));
   const { tools } = await import('../call/tools');
   const tool = tools.find(({ name }) => name === id);
   return tool && toolHelp(tool);

@@ -1,21 +1,4 @@
-import type { Checks } from '../core/checks';
 import { faultLine, main } from './main';
-
-declare global {
-  interface ImportMeta {
-    /** Webpack's: the modules of a folder. */
-    webpackContext(
-      folder: string,
-      options: { readonly recursive: true; readonly regExp: RegExp },
-    ): { keys(): readonly string[]; (key: string): unknown };
-  }
-}
-
-/** Read when the help is asked for, and not before. */
-function checks(): readonly Checks[] {
-  const files = import.meta.webpackContext('../catalogue', { recursive: true, regExp: /\.checks\.ts$/ });
-  return files.keys().map((key) => (files(key) as { readonly default: Checks }).default);
-}
 
 // A reader that stops early, such as `head`, is no fault.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
@@ -32,7 +15,7 @@ process.on('unhandledRejection', (error) => {
 void main(process.argv.slice(2), {
   out: (text) => process.stdout.write(`${text}\n`),
   err: (text) => process.stderr.write(`${text}\n`),
-  checks,
+  checks: async () => (await import('./allChecks')).allChecks,
 }).then((status) => {
   process.exitCode = status;
 });

@@ -1,20 +1,8 @@
 import { parseArgs } from 'node:util';
-import { calc } from './calc';
-import { check } from './check';
 import type { Arguments, Command, Output } from './command';
 import { Failure } from './command';
-import { form } from './form';
-import { functionHelp, functions, nearestFunctions } from './functions';
-import { newSheet } from './new';
-import { print } from './print';
-import { recalc } from './recalc';
-import { serve } from './serve';
-import { share } from './share';
 import { Stopped } from '../sheet/budget';
-import { solve } from './solve';
 import { wrap } from './table';
-import { variants } from './variants';
-import { whatif } from './whatif';
 
 /** Set by the build from package.json. */
 declare const MOLDSHEET_VERSION: string;
@@ -22,42 +10,43 @@ declare const MOLDSHEET_VERSION: string;
 const PROGRAM = 'moldsheet';
 
 const help: Command = {
-  name: 'help',
   usage: ['[FUNCTION]', '[COMMAND]'],
   summary: 'Say what a function gives and takes, with its equation and sources.',
   details: ['Of a command it says how it is used.'],
   options: {},
   takes: [0, 1],
   async run({ positionals: [topic] }, output) {
-    output.out(topic === undefined ? overview() : await helpOn(topic, output));
+    output.out(topic === undefined ? await overview() : await helpOn(topic, output));
     return 0;
   },
 };
 
 async function helpOn(topic: string, output: Output): Promise<string> {
-  const command = commands.find(({ name }) => name === topic);
-  if (command) return commandHelp(command);
-  const text = await functionHelp(topic, output.checks());
+  const command = await COMMANDS.get(topic)?.();
+  if (command) return commandHelp(topic, command);
+  const { functionHelp, nearestFunctions } = await import('./functions');
+  const text = await functionHelp(topic, output.checks);
   if (text !== undefined) return text;
   const nearest = await nearestFunctions(topic);
   throw new Failure(`There is no command and no function ${topic}; nearest: ${nearest.join(', ')}.`);
 }
 
-const commands: readonly Command[] = [
-  calc,
-  recalc,
-  whatif,
-  variants,
-  solve,
-  check,
-  share,
-  print,
-  form,
-  newSheet,
-  functions,
-  serve,
-  help,
-];
+/** In the order of the help. Each is read when it is asked for: one formula waits for no other command. */
+const COMMANDS: ReadonlyMap<string, () => Promise<Command>> = new Map([
+  ['calc', async () => (await import('./calc')).calc],
+  ['recalc', async () => (await import('./recalc')).recalc],
+  ['whatif', async () => (await import('./whatif')).whatif],
+  ['variants', async () => (await import('./variants')).variants],
+  ['solve', async () => (await import('./solve')).solve],
+  ['check', async () => (await import('./check')).check],
+  ['share', async () => (await import('./share')).share],
+  ['print', async () => (await import('./print')).print],
+  ['form', async () => (await import('./form')).form],
+  ['new', async () => (await import('./new')).newSheet],
+  ['functions', async () => (await import('./functions')).functions],
+  ['serve', async () => (await import('./serve')).serve],
+  ['help', () => Promise.resolve(help)],
+]);
 
 /** Runs the command line. Gives the exit status: 0 all well, 1 an error in the calculation, 2 the work cannot be done. */
 export async function main(argv: readonly string[], output: Output): Promise<number> {
@@ -79,26 +68,26 @@ export function faultLine(error: unknown): string {
 async function dispatch(argv: readonly string[], output: Output): Promise<number> {
   const [name, ...rest] = argv;
   if (name === undefined || name === '--help' || name === '-h') {
-    output.out(overview());
+    output.out(await overview());
     return name === undefined ? 2 : 0;
   }
   if (name === '--version' || name === '-v') {
     output.out(MOLDSHEET_VERSION);
     return 0;
   }
-  const command = commands.find((one) => one.name === name);
+  const command = await COMMANDS.get(name)?.();
   if (!command) throw new Failure(`There is no command ${name}; see ${PROGRAM} --help.`);
   if (rest.includes('--help') || rest.includes('-h')) {
-    output.out(commandHelp(command));
+    output.out(commandHelp(name, command));
     return 0;
   }
-  return command.run(readArguments(command, rest), output);
+  return command.run(readArguments(name, command, rest), output);
 }
 
-function readArguments(command: Command, argv: readonly string[]): Arguments {
+function readArguments(name: string, command: Command, argv: readonly string[]): Arguments {
   const options = Object.fromEntries(
-    Object.entries(command.options).map(([name, { type, short, multiple }]) => [
-      name,
+    Object.entries(command.options).map(([option, { type, short, multiple }]) => [
+      option,
       { type, ...(short && { short }), ...(multiple && { multiple }) },
     ]),
   );
@@ -107,24 +96,27 @@ function readArguments(command: Command, argv: readonly string[]): Arguments {
     parsed = parseArgs({ args: [...argv], options, allowPositionals: true });
   } catch (error) {
     const said = error instanceof Error ? (error.message.split(/[.;]\s|\n/)[0] ?? '') : String(error);
-    throw new Failure(`${said}; see ${PROGRAM} ${command.name} --help.`);
+    throw new Failure(`${said}; see ${PROGRAM} ${name} --help.`);
   }
   const { positionals, values } = parsed;
   const [least, most] = command.takes;
   if (positionals.length < least || positionals.length > most) {
     throw new Failure(
-      `The usage is: ${command.usage.map((one) => `${PROGRAM} ${command.name} ${one}`).join(' or ')}`,
+      `The usage is: ${command.usage.map((one) => `${PROGRAM} ${name} ${one}`).join(' or ')}`,
     );
   }
   return {
     positionals,
-    text: (name) => (typeof values[name] === 'string' ? values[name] : undefined),
-    texts: (name) => [values[name] ?? []].flat().filter((value) => typeof value === 'string'),
-    flag: (name) => values[name] === true,
+    text: (option) => (typeof values[option] === 'string' ? values[option] : undefined),
+    texts: (option) => [values[option] ?? []].flat().filter((value) => typeof value === 'string'),
+    flag: (option) => values[option] === true,
   };
 }
 
-function overview(): string {
+async function overview(): Promise<string> {
+  const commands = await Promise.all(
+    Array.from(COMMANDS, async ([name, load]) => ({ name, summary: (await load()).summary })),
+  );
   const width = Math.max(...commands.map(({ name }) => name.length));
   const line = (name: string, says: string) => `  ${name.padEnd(width)}  ${says}`;
   return [
@@ -138,7 +130,7 @@ function overview(): string {
   ].join('\n');
 }
 
-function commandHelp({ name, usage, summary, details, options }: Command): string {
+function commandHelp(name: string, { usage, summary, details, options }: Command): string {
   const shown = Object.entries(options).map(([option, { short, value, says }]) => {
     const names = [...(short ? [`-${short}`] : []), `--${option}`].join(', ') + (value ? ` ${value}` : '');
     return `  ${names}\n${wrap(says, 78, '      ')}`;

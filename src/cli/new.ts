@@ -7,7 +7,6 @@ import { table } from './table';
 import { writeWorkbook } from './workbookFile';
 
 export const newSheet: Command = {
-  name: 'new',
   usage: ['OUT.xlsx [--units in|mm] [--sections NAME,…] [--title TEXT]', '--list'],
   summary:
     'Write a new design sheet of sections: inputs, results, verdicts with their sum at the top, a sheet to hand on.',

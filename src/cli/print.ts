@@ -8,7 +8,6 @@ import { openWorkbook, refuseWorkbookName } from './workbookFile';
 const PAPERS = ['Letter', 'A4'] as const;
 
 export const print: Command = {
-  name: 'print',
   usage: ['IN.xlsx -o OUT.html [--sheet NAME …] [--paper A4]'],
   summary: 'Write the sheets as one HTML file that a browser prints.',
   details: [

@@ -10,7 +10,6 @@ import { table } from './table';
 import { openWorkbook, writeWorkbook } from './workbookFile';
 
 export const recalc: Command = {
-  name: 'recalc',
   usage: ['IN.xlsx [-o OUT.xlsx]'],
   summary: 'Recalculate a workbook and write the values back.',
   details: [

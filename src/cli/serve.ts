@@ -9,7 +9,6 @@ import { staticServer } from './staticServer';
 const PORT = 3000;
 
 export const serve: Command = {
-  name: 'serve',
   usage: ['[--port PORT]'],
   summary: 'Serve the workbook page to the browser of this computer.',
   details: [

@@ -15,7 +15,6 @@ const ONE_PAGE = 'one-page.html';
 const FORMS: readonly ShareOptions['as'][] = ['native', 'values', 'both'];
 
 export const share: Command = {
-  name: 'share',
   usage: [
     'IN.xlsx -o OUT.xlsx [--as native|values|both] [--basis] [--one-cell] [--let]',
     'IN.xlsx -o OUT.html --as page',

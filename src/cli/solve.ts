@@ -8,7 +8,6 @@ import { Failure } from './command';
 import { CELLS_HELP, onCopy, OVER_FORMULAS, readSetting } from './whatifCells';
 
 export const solve: Command = {
-  name: 'solve',
   usage: ['FILE.xlsx --set CELL=FROM..TO --read CELL --target NUMBER'],
   summary: 'Find the value of one cell of a workbook at which another one shows a target.',
   details: [

@@ -11,7 +11,6 @@ import { calculated, CELLS_HELP } from './whatifCells';
 import { openWorkbook, writeWorkbook } from './workbookFile';
 
 export const variants: Command = {
-  name: 'variants',
   usage: ['FILE.xlsx [--inputs CELL,… --results CELL,…] [--add NAME] [--apply NAME] [-o OUT.xlsx]'],
   summary: 'Keep named sets of inputs side by side on the sheet "Variants" of a workbook.',
   details: [

@@ -14,7 +14,6 @@ import { table } from './table';
 import { CELLS_HELP, onCopy, OVER_FORMULAS, readSetting } from './whatifCells';
 
 export const whatif: Command = {
-  name: 'whatif',
   usage: [
     'FILE.xlsx --set CELL=VALUES [--set CELL=VALUES] --read CELL,… [-o TABLE.csv or OUT.xlsx]',
     '--again FILE.xlsx -o OUT.xlsx',

@@ -2,7 +2,8 @@
 import { CellError } from '../cells/value';
 import { raise, type Scalar } from './values';
 
-const collator = new Intl.Collator('en-US', { sensitivity: 'accent' });
+/** Made when first asked for: a single formula would wait for it longer than for its answer. */
+let collator: Intl.Collator | undefined;
 
 /** Below, at or above zero, as `<`, `=` and `>` see it; a blank is 0, "" or FALSE, whatever it meets. Raises errors. */
 export function compare(a: Scalar, b: Scalar): number {
@@ -29,6 +30,7 @@ export function compareTexts(a: string, b: string): number {
   if (a === b) return 0;
   if (a.length < 64 && PLAIN.test(a) && a.length === b.length && a.toLowerCase() === b.toLowerCase())
     return 0;
+  collator ??= new Intl.Collator('en-US', { sensitivity: 'accent' });
   return collator.compare(a, b);
 }
 

@@ -1,12 +1,22 @@
 import { spawnSync } from 'node:child_process';
-import { copyFileSync, existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { copyFileSync, cpSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 
 const built = resolve(__dirname, '../../dist/moldsheet.cjs');
 
-/** What a person runs: one file, and nothing beside it. */
+/** What the file of a function and of the calculation weigh together when one formula is worked out. */
+const MOST_KB = 420;
+
+/** Tells at its end how much of the program was read. */
+const COUNTER = `process.on('exit', () => {
+  const { statSync } = require('node:fs');
+  const read = Object.keys(require.cache).filter((file) => file.startsWith(__dirname) && file !== __filename);
+  process.stderr.write(String(read.reduce((sum, file) => sum + statSync(file).size, 0)));
+});`;
+
+/** What a person runs: one file with its parts beside it, and nothing else. */
 describe('the built command line', () => {
   const folder = mkdtempSync(join(tmpdir(), 'bundle-'));
   const bundle = join(folder, 'moldsheet.cjs');
@@ -21,6 +31,7 @@ describe('the built command line', () => {
   beforeAll(() => {
     if (!existsSync(built)) throw new Error('There is no dist/moldsheet.cjs: run npm run build first.');
     copyFileSync(built, bundle);
+    cpSync(join(dirname(built), 'cli'), join(folder, 'cli'), { recursive: true });
   });
   afterAll(() => {
     rmSync(folder, { recursive: true });
@@ -50,6 +61,16 @@ describe('the built command line', () => {
     expect([status, out]).toEqual([1, '#VALUE!\n']);
     expect(err).toMatch(/^draft [^\n]+\n$/);
     expect(run('recalc', 'none.xlsx')).toMatchObject({ status: 2, out: '' });
+  });
+
+  it('reads no more for one formula than this needs', () => {
+    const counter = join(folder, 'counter.cjs');
+    writeFileSync(counter, COUNTER);
+    const argv = ['--require', counter, bundle, 'calc', '=MOLD.SEAT.FREEDRAFT(0.1)'];
+    const { status, stderr } = spawnSync(process.execPath, argv, { encoding: 'utf8' });
+    expect(status).toBe(0);
+    expect(Number(stderr) / 1000).toBeGreaterThan(50);
+    expect(Number(stderr) / 1000).toBeLessThan(MOST_KB);
   });
 
   it('can be run by its name alone', () => {

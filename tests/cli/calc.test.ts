@@ -36,6 +36,23 @@ describe('calc', () => {
     expect(err).toMatch(/draft/);
   });
 
+  it('finds functions of several families, by any of their names and in any case', async () => {
+    const { out } = await run('calc', '=mold.edge.centre(1,0.4,"left")=Mold.Edge.Center(1,0.4,"left")');
+    expect(out).toBe('TRUE');
+    expect((await run('calc', '=MOLD.SEAT.FREEDRAFT(0.1)>MOLD.EDGE.CENTER(1,0.4,"left")')).out).toBe('TRUE');
+  });
+
+  it('works out functions about functions, whatever family these are of', async () => {
+    const { status, out } = await run('calc', '=INDEX(MOLD.SHOW.SOURCE("TAP"&".DRILL"),1,1)');
+    expect([status, out]).toEqual([0, expect.stringMatching(/\w+/)]);
+  });
+
+  it('names what an unknown function may be, from all that there are', async () => {
+    const { status, err } = await run('calc', '=MOLD.SEAT.FORCES(1)+FORCE(2)');
+    expect([status, err]).toEqual([1, expect.stringContaining('MOLD.SEAT.FORCE')]);
+    expect((await run('calc', '=SEAT.FORCE(1,5,0.1)')).err).toContain('MOLD.SEAT.FORCE');
+  });
+
   it('gives JSON with numbers as numbers', async () => {
     const { out } = await run('calc', '--json', '=MOLD.SEAT.FORCE({1000;2000},5,0.15,"mm")');
     const { formula, value } = JSON.parse(out) as { formula: string; value: number[][] };

@@ -14,7 +14,7 @@ export async function run(...argv: string[]): Promise<Run> {
   const status = await main(argv, {
     out: (text) => out.push(text),
     err: (text) => err.push(text),
-    checks: () => CHECKS,
+    checks: () => Promise.resolve(CHECKS),
   });
   return { status, out: out.join('\n'), err: err.join('\n') };
 }
