@@ -41,7 +41,7 @@ function judge(stored: CellValue, now: CellValue): Verdict {
   return stored === now ? 'agree' : 'differs';
 }
 
-function near(a: number, b: number): boolean {
+export function near(a: number, b: number): boolean {
   const distance = Math.abs(a - b);
   return distance <= 1e-9 * Math.max(Math.abs(a), Math.abs(b)) || distance < 1e-12;
 }

@@ -1,6 +1,7 @@
 /**
  * Does each act on the structure of foreign workbooks and compares the files part by part: nothing may be lost that was
- * not deleted, and every formula must speak of the cells it spoke of before. `npm run corpus -- --structure FOLDER`.
+ * not deleted, every formula must speak of the cells it spoke of before, and have the value that it had before.
+ * `npm run corpus -- --structure FOLDER`.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -16,6 +17,8 @@ import { knownFunctions } from '../../src/package/spelling';
 import { CannotChange, changeStructure, type StructureAct } from '../../src/package/structure';
 import { planOf } from '../../src/package/structure/plan';
 import { parseXml, type XmlElement } from '../../src/package/xml';
+import { readZip } from '../../src/package/zip';
+import { calculatedFully, compareValues, type Places } from './structureValues';
 
 const IDS = functions.map(({ id }) => id);
 const KNOWN = knownFunctions(IDS);
@@ -26,6 +29,12 @@ export interface StructureReport {
   readonly refused: Readonly<Record<string, number>>;
   readonly faults: readonly string[];
   readonly features: Readonly<Record<string, number>>;
+  /** Formulas whose values before and after were compared, over all acts. */
+  readonly compared: number;
+  /** Formulas with another value afterwards, by the reason that a spreadsheet program would have too. */
+  readonly reasons: Readonly<Record<string, number>>;
+  /** Files that take too long to be calculated after each act. */
+  readonly notCalculated: number;
 }
 
 /** What a file has that an act could lose. */
@@ -37,6 +46,8 @@ const FEATURES: Readonly<Record<string, (parts: ReadonlyMap<string, Uint8Array>)
   arrays: (parts) => inSheets(parts, 't="array"'),
   filters: (parts) => inSheets(parts, '<autoFilter'),
   notes: (parts) => [...parts.keys()].some((part) => /comments\d*\.xml$/i.test(part)),
+  threads: (parts) => [...parts.keys()].some((part) => part.includes('threadedComments/')),
+  sparklines: (parts) => inSheets(parts, 'sparklineGroup '),
   shared: (parts) => inSheets(parts, 't="shared"'),
 };
 
@@ -44,6 +55,11 @@ const inSheets = (parts: ReadonlyMap<string, Uint8Array>, text: string): boolean
   [...parts].some(
     ([part, bytes]) => /worksheets\/[^/]+\.xml$/.test(part) && Buffer.from(bytes).includes(text),
   );
+
+/** Files of each kind that an act could lose something of. */
+const EACH = 5;
+/** Cells; larger files would take the time of all others. */
+const LARGE = 20_000;
 
 export function tryStructure(folder: string, seed: number, most: number): StructureReport {
   const random = xoroshiro128plus(seed);
@@ -56,56 +72,115 @@ export function tryStructure(folder: string, seed: number, most: number): Struct
     acts: 0,
     refused: {} as Record<string, number>,
     faults: [] as string[],
-    features: {} as Record<string, number>,
+    features: Object.fromEntries(Object.keys(FEATURES).map((key) => [key, 0])),
+    compared: 0,
+    reasons: {} as Record<string, number>,
+    notCalculated: 0,
   };
-  const used = new Map<string, number>();
-  while (names.length > 0 && report.files < most) {
+  const isWanting = (key: string): boolean => (report.features[key] ?? 0) < EACH;
+  while (names.length > 0 && (report.files < most || Object.keys(FEATURES).some(isWanting))) {
     const [name = ''] = names.splice(draw(names.length), 1);
+    const bytes = readFileSync(join(folder, name));
+    const has = featuresOf(bytes);
+    // Each feature often enough, then whatever comes.
+    if (!has.some(isWanting) && (report.files >= most || draw(4) !== 0)) continue;
     let workbook: Workbook;
     try {
-      workbook = readWorkbook(readFileSync(join(folder, name)), IDS);
+      workbook = readWorkbook(bytes, IDS);
     } catch (error) {
-      if (error instanceof UnreadableWorkbook) continue;
-      report.faults.push(`${name}: read: ${String(error)}`);
+      if (!(error instanceof UnreadableWorkbook)) report.faults.push(`${name}: read: ${String(error)}`);
       continue;
     }
-    if (workbook.sheets.reduce((sum, sheet) => sum + sheet.cells.length, 0) > 20_000) continue;
-    const has = Object.keys(FEATURES).filter((key) => FEATURES[key]?.(workbook.parts));
-    // Each feature at least five times, then whatever comes.
-    const wanted = has.some((key) => (used.get(key) ?? 0) < 5) || draw(4) === 0;
-    if (!wanted) continue;
-    for (const key of has) used.set(key, (used.get(key) ?? 0) + 1);
+    if (workbook.sheets.reduce((sum, sheet) => sum + sheet.cells.length, 0) > LARGE) continue;
+    for (const key of has) report.features[key] = (report.features[key] ?? 0) + 1;
     report.files += 1;
-    for (const act of actsFor(workbook, draw)) {
-      report.acts += 1;
-      try {
-        const after = changeStructure(workbook, act, KNOWN);
-        for (const fault of compare(workbook, after, act))
-          report.faults.push(`${name}: ${JSON.stringify(act)}: ${fault}`);
-      } catch (error) {
-        if (error instanceof CannotChange) {
-          const kind = error.message.replace(/"[^"]*"|[A-Z]+\d+(:[A-Z]+\d+)?/g, '…');
-          report.refused[kind] = (report.refused[kind] ?? 0) + 1;
-        } else
-          report.faults.push(
-            `${name}: ${JSON.stringify(act)}: ${error instanceof Error ? (error.stack ?? '').split('\n').slice(0, 3).join(' ') : String(error)}`,
-          );
+    tryFile(name, workbook, draw, report);
+  }
+  return report;
+}
+
+function featuresOf(bytes: Uint8Array): string[] {
+  try {
+    const parts = readZip(bytes);
+    return Object.keys(FEATURES).filter((key) => FEATURES[key]?.(parts));
+  } catch {
+    return [];
+  }
+}
+
+type Growing = { -readonly [K in keyof StructureReport]: StructureReport[K] } & {
+  readonly refused: Record<string, number>;
+  readonly faults: string[];
+  readonly reasons: Record<string, number>;
+};
+
+function tryFile(name: string, workbook: Workbook, draw: (below: number) => number, report: Growing): void {
+  const calculated = calculatedFully(workbook);
+  if (!calculated) report.notCalculated += 1;
+  for (const act of actsFor(workbook, draw)) {
+    report.acts += 1;
+    const fault = (what: string): void => {
+      report.faults.push(`${name}: ${JSON.stringify(act)}: ${what}`);
+    };
+    try {
+      const after = changeStructure(workbook, act, KNOWN);
+      compare(workbook, after, act).forEach(fault);
+      const now = calculated && calculatedFully(after);
+      if (!calculated || !now) continue;
+      for (const places of placesOf(act)) {
+        const { compared, reasons, faults } = compareValues(calculated, now, places);
+        report.compared += compared;
+        for (const [reason, count] of Object.entries(reasons))
+          report.reasons[reason] = (report.reasons[reason] ?? 0) + count;
+        faults.slice(0, 3).forEach(fault);
       }
+    } catch (error) {
+      if (error instanceof CannotChange) {
+        const kind = error.message.replace(/"[^"]*"|[A-Z]+\d+(:[A-Z]+\d+)?/g, '…');
+        report.refused[kind] = (report.refused[kind] ?? 0) + 1;
+      } else
+        fault(error instanceof Error ? (error.stack ?? '').split('\n').slice(0, 3).join(' ') : String(error));
     }
   }
-  report.features = Object.fromEntries(used);
-  return report;
+}
+
+/** Where an act puts the cells; twice for a copied sheet, whose cells stay and are there once more. */
+function placesOf(act: StructureAct): Places[] {
+  const stays: Places = (sheet, area) => ({ ...area, sheet });
+  const on =
+    (to: string): Places =>
+    (sheet, area) => ({ ...area, sheet: sheet === act.sheet ? to : sheet });
+  switch (act.do) {
+    case 'moveSheet':
+    case 'hideSheet':
+      return [stays];
+    case 'renameSheet':
+      return [on(act.name)];
+    case 'copySheet':
+      return [stays, on(act.name)];
+    case 'deleteSheet':
+      return [(sheet, area) => (sheet === act.sheet ? undefined : { ...area, sheet })];
+    default: {
+      const plan = planOf(act);
+      return [(sheet, area) => plan.area(sheet, area)];
+    }
+  }
 }
 
 /** Prints what was found; 1 where something was lost or wrong. */
 export function structureReport(report: StructureReport, seed: string): number {
-  const { files, acts, features, refused, faults } = report;
+  const { files, acts, features, refused, faults, compared, reasons, notCalculated } = report;
   console.log(`seed ${seed}: ${files} files, ${acts} acts, ${faults.length} faults`);
   console.log(
     `files with: ${Object.entries(features)
       .map(([name, count]) => `${name} ${count}`)
       .join(', ')}`,
   );
+  console.log(
+    `${compared} values of formulas compared after the acts (${notCalculated} files take too long to calculate); other values:`,
+  );
+  for (const [why, count] of Object.entries(reasons).sort(([, a], [, b]) => b - a))
+    console.log(`  ${count} times: ${why}`);
   for (const [why, count] of Object.entries(refused).sort(([, a], [, b]) => b - a))
     console.log(`  refused ${count} times: ${why}`);
   for (const fault of faults) console.log(`  FAULT ${fault.slice(0, 500)}`);
@@ -193,18 +268,7 @@ function counts({ parts }: Workbook, part: string): Map<string, number> {
 /** Every cell is where the act puts it, with its value and style, and its formula reads the cells it read. */
 function cellFaults(before: Workbook, after: Workbook, act: StructureAct): string[] {
   const faults: string[] = [];
-  const plan =
-    'what' in act || 'area' in act || act.do === 'moveRows' || act.do === 'moveColumns'
-      ? planOf(act)
-      : undefined;
-  const renamed = (name: string): string =>
-    act.do === 'renameSheet' && name === act.sheet ? act.name : name;
-  const place = (sheet: string, area: Area) =>
-    plan
-      ? plan.area(sheet, area)
-      : act.do === 'deleteSheet' && sheet === act.sheet
-        ? undefined
-        : { ...area, sheet: renamed(sheet) };
+  const [place = () => undefined] = placesOf(act);
   const find = new Map(
     after.sheets.map((sheet) => [
       sheet.name,

@@ -53,6 +53,7 @@ export function copySheet(parts: EditableParts, original: string, name: string):
   checkSheetName(sheets, name);
   const part = copyPart(parts, source);
   freshen(parts, part);
+  freshenThreads(parts, part);
   const renamed = renameTables(parts, part);
   const book = workbookPart(parts);
   listCopy(parts, book, part, at, name);
@@ -104,6 +105,45 @@ function freshen(parts: EditableParts, part: string): void {
     ...descendants(root, 'sheetView').map((one) => ({ one, changes: { tabSelected: undefined } })),
   ].map(({ one, changes }): Edit => ({ start: one.start, end: one.end, text: withAttributes(one, changes) }));
   writeText(parts, part, applyEdits(xml, edits));
+}
+
+const GUID = /\{([\da-f]{8}-[\da-f]{4}-[\da-f]{4}-[\da-f]{4}-)([\da-f]{12})\}/gi;
+
+/** Threaded comments are known by numbers of their own, which the notes that stand for them name; people stay who they are. */
+function freshenThreads(parts: EditableParts, part: string): void {
+  const related = relationshipsOf(parts, part).filter(({ external }) => !external);
+  const threads = related.filter(({ kind }) => kind === 'threadedComment').map(({ target }) => target);
+  const own = new Set(
+    threads.flatMap((thread) =>
+      descendants(parseXml(readText(parts, thread) ?? '', thread), 'threadedComment').map(
+        ({ attributes }) => attributes['id'] ?? '',
+      ),
+    ),
+  );
+  if (own.size === 0) return;
+  const all = [...parts.keys()].filter((one) => one.includes('threadedComments/'));
+  const taken = all.map((one) => readText(parts, one) ?? '').join('');
+  const fresh = new Map(
+    [...own].map((id) => {
+      let next = id;
+      while (taken.includes(next) && next.match(GUID))
+        next = next.replace(
+          GUID,
+          (_, head: string, tail: string) =>
+            `{${head}${((parseInt(tail, 16) + own.size) % 16 ** 12).toString(16).toUpperCase().padStart(12, '0')}}`,
+        );
+      return [id, next] as const;
+    }),
+  );
+  const notes = related.filter(({ kind }) => kind === 'comments').map(({ target }) => target);
+  for (const one of [...threads, ...notes]) {
+    const xml = readText(parts, one) ?? '';
+    writeText(
+      parts,
+      one,
+      xml.replace(GUID, (id) => fresh.get(id) ?? id),
+    );
+  }
 }
 
 /** No two tables of a workbook share a name or a number. Gives old names in lower case with the new ones. */

@@ -20,8 +20,8 @@ export interface Rewriting {
   span?(first: string, last: string): readonly [string, string] | undefined;
   /** Another name for a table or a defined name. */
   word?(text: string): string;
-  /** Whether a table's columns that a bracket names are still there. */
-  columns?(table: string, bracket: string): boolean;
+  /** What becomes of a bracket that names columns of a table; undefined where they are gone. */
+  columns?(table: string, bracket: string): string | undefined;
 }
 
 const GONE = '#REF!';
@@ -197,15 +197,12 @@ export function rewriteFormula(text: string, how: Rewriting): string {
         at = prefix.next + 1;
       }
     } else if (token?.kind === 'name' && !isCall(tokens, at)) {
-      const bracket = tokens[at + 1];
-      if (bracket?.kind === 'bracket' && how.columns?.(token.text, bracket.text) === false) {
-        out += GONE;
-        at += 2;
-      } else {
-        out += how.word?.(token.text) ?? token.text;
-        at += 1;
-        if (bracket?.kind === 'bracket') copy(at + 1);
-      }
+      const next = tokens[at + 1];
+      const bracket = next?.kind === 'bracket' ? next.text : undefined;
+      const columns = bracket === undefined || !how.columns ? bracket : how.columns(token.text, bracket);
+      if (bracket !== undefined && columns === undefined) out += GONE;
+      else out += (how.word?.(token.text) ?? token.text) + (columns ?? '');
+      at += bracket === undefined ? 1 : 2;
     } else copy(at + 1);
   }
   return out;

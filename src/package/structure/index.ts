@@ -26,9 +26,10 @@ import { planOf, type Plan } from './plan';
 import { moveCells, pushedOff, type MovedCell } from './sheetData';
 import { readSheetXml } from './sheetCells';
 import { boundToSheet, rewriteFormulasOfSheet, rewriteSheet } from './sheetPart';
+import { checkSlicers } from './slicers';
 import { deleteSheet, hideSheet, moveSheet, renameSheet } from './sheets';
 import {
-  columnsNamed,
+  bracketAfter,
   planTable,
   rewriteTableFormulas,
   tablesOf,
@@ -102,11 +103,15 @@ class CellMover {
         `${lost} on "${plan.sheet}" would be pushed off the sheet; clear what stands at its edge first.`,
       );
     const tables = this.tables();
+    checkSlicers(parts, this.book, tables);
     const how = (from: string, to = from): Rewriting => ({
       from,
       to,
       area: (sheet, area) => plan.area(sheet, area),
-      columns: (table, bracket) => keepsColumns(tables, table, bracket),
+      columns: (table, bracket) => {
+        const after = tables.find((one) => same(one.table.name, table));
+        return after ? bracketAfter(after, bracket) : bracket;
+      },
       word: (text) => (tables.some(({ table, area }) => !area && same(table.name, text)) ? '#REF!' : text),
     });
     let arriving: readonly MovedCell[] = [];
@@ -209,12 +214,6 @@ class CellMover {
 }
 
 const same = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();
-
-function keepsColumns(tables: readonly TableAfter[], name: string, bracket: string): boolean {
-  const after = tables.find(({ table }) => same(table.name, name));
-  if (!after) return true;
-  return after.area !== undefined && !columnsNamed(bracket).some((column) => after.lost.has(column));
-}
 
 /** New columns of a table need a heading in the sheet as well, or the file is taken for broken. */
 function withHeaders(cells: readonly MovedCell[], headers: TableAfter['headers']): readonly MovedCell[] {

@@ -1,4 +1,4 @@
-/** Notes and threaded comments, and the boxes that notes are shown in. */
+/** Notes and threaded comments, the boxes that notes are shown in, and single cells bound to a document. */
 import { areaContains, cellAddress, parseCell, type Area } from '../../cells/address';
 import { relationshipsOf, readText, writeText, type EditableParts } from '../relationships';
 import { applyEdits, descendants, parseXml, withAttributes, type Edit, type XmlElement } from '../xml';
@@ -9,21 +9,29 @@ import type { Plan } from './plan';
 export function moveNotes(parts: EditableParts, sheetPart: string, plan: Plan, how: Rewriting): void {
   for (const { kind, target, external } of relationshipsOf(parts, sheetPart)) {
     if (external) continue;
-    if (kind === 'comments') moveEntries(parts, target, 'comment', plan, how);
-    else if (kind === 'threadedComment') moveEntries(parts, target, 'threadedComment', plan, how);
+    if (kind === 'comments') moveEntries(parts, target, 'comment', 'ref', plan, how);
+    else if (kind === 'threadedComment') moveEntries(parts, target, 'threadedComment', 'ref', plan, how);
+    else if (kind === 'tableSingleCells') moveEntries(parts, target, 'singleXmlCell', 'r', plan, how);
     else if (kind === 'vmlDrawing') moveBoxes(parts, target, plan, how);
   }
 }
 
-function moveEntries(parts: EditableParts, part: string, name: string, plan: Plan, how: Rewriting): void {
+function moveEntries(
+  parts: EditableParts,
+  part: string,
+  name: string,
+  attribute: string,
+  plan: Plan,
+  how: Rewriting,
+): void {
   const xml = readText(parts, part);
   if (xml === undefined) return;
   const edits = descendants(parseXml(xml, part), name).flatMap((entry): Edit[] => {
-    const cell = parseCell(entry.attributes['ref'] ?? '');
+    const cell = parseCell(entry.attributes[attribute] ?? '');
     if (!cell) return [];
     const placed = place(plan, how, cell.row, cell.column);
     return placed
-      ? [{ start: entry.start, end: entry.end, text: withAttributes(entry, { ref: placed }) }]
+      ? [{ start: entry.start, end: entry.end, text: withAttributes(entry, { [attribute]: placed }) }]
       : [gone(entry)];
   });
   writeText(parts, part, applyEdits(xml, edits));

@@ -39,6 +39,8 @@ export interface FormulaAfter {
   readonly text: string;
   readonly at: Place;
   readonly ref?: string;
+  /** The cells that a data table puts its values into: the `r1` and `r2` of its element. */
+  readonly inputs?: Attributes;
 }
 
 /**
@@ -70,8 +72,11 @@ export function formulaElements(
     const ref = area ?? one.ref ?? attributes['ref'];
     if (area === undefined && group !== undefined) {
       elements.set(cell, element(formula, without(attributes, ['t', 'si', 'ref']), one.text));
-    } else if (one.text !== formula.text || ref !== attributes['ref'])
-      elements.set(cell, element(formula, { ...attributes, ...(ref !== undefined && { ref }) }, one.text));
+    } else if (one.text !== formula.text || ref !== attributes['ref'] || one.inputs)
+      elements.set(
+        cell,
+        element(formula, { ...attributes, ...(ref !== undefined && { ref }), ...one.inputs }, one.text),
+      );
   }
   return elements;
 }

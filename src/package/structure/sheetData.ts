@@ -5,6 +5,7 @@ import {
   cellAddress,
   MAX_COLUMNS,
   MAX_ROWS,
+  parseArea,
   type Area,
 } from '../../cells/address';
 import { withAttributes } from '../xml';
@@ -58,7 +59,12 @@ export function moveCells(
     if (!at) continue;
     const ref = arrays.find((one) => one.cell === cell)?.after;
     const context = at.sheet === how.to ? how : away;
-    after.set(cell, { text: rewriteFormula(text, context), at, ...(ref && { ref: areaAddress(ref) }) });
+    after.set(cell, {
+      text: rewriteFormula(text, context),
+      at,
+      ...(ref && { ref: areaAddress(ref) }),
+      ...dataTableInputs(cell, context),
+    });
   }
   const elements = formulaElements(texts, after);
   const here: MovedCell[] = [];
@@ -73,6 +79,28 @@ export function moveCells(
     (at.sheet === how.to ? here : gone).push(one);
   }
   return { here, away: gone };
+}
+
+/** Where the input cells of a data table lie now; one that is gone is told by a mark of its own. */
+function dataTableInputs({ formula }: CellXml, how: Rewriting): Pick<FormulaAfter, 'inputs'> {
+  const attributes = formula?.tag.attributes;
+  if (attributes?.['t'] !== 'dataTable') return {};
+  const inputs: Record<string, string> = {};
+  for (const [key, mark] of [
+    ['r1', 'del1'],
+    ['r2', 'del2'],
+  ] as const) {
+    const text = attributes[key];
+    if (text === undefined || parseArea(text) === undefined) continue;
+    const moved = rewriteFormula(text, how);
+    if (moved.includes('#REF!')) inputs[mark] = '1';
+    else if (moved.includes('!'))
+      throw new CannotChange(
+        `A data table puts values into ${text}, which cannot go to another sheet; delete the data table first.`,
+      );
+    else if (moved !== text) inputs[key] = moved;
+  }
+  return Object.keys(inputs).length === 0 ? {} : { inputs };
 }
 
 /** A sheet whose cells stay where they are: the `<f>` elements that read otherwise, as edits of its text. */

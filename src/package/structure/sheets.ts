@@ -11,6 +11,7 @@ import type { Rewriting } from './formula';
 import { rewriteNames } from './names';
 import { readSheetXml } from './sheetCells';
 import { rewriteFormulasOfSheet } from './sheetPart';
+import { checkSlicers } from './slicers';
 import { rewriteTableFormulas, tablesOf } from './tableParts';
 
 export function sheetsOf(parts: EditableParts): SheetPart[] {
@@ -102,6 +103,13 @@ export function deleteSheet(parts: EditableParts, name: string): void {
     },
   });
   const book = workbookPart(parts);
+  const own = sheets.find((one) => one.name === name)?.part;
+  const tables = own === undefined ? [] : tablesOf(parts, own);
+  checkSlicers(
+    parts,
+    book,
+    tables.map((table) => ({ table, area: undefined, lost: new Set(), headers: [] })),
+  );
   rewritePivotSources(parts, book, how(name));
   const held = reachable(parts);
   const others = sheets.filter((one) => one.name !== name);

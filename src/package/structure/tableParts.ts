@@ -178,13 +178,35 @@ export function rewriteTableFormulas(parts: EditableParts, part: string, how: Re
   if (edits.length > 0) writeText(parts, part, applyEdits(xml, edits));
 }
 
-/** Columns that the brackets of a table reference name, in lower case. */
-export function columnsNamed(bracket: string): string[] {
+const COLUMN = String.raw`\[((?:'.|[^\][])*)\]`;
+const SPAN = new RegExp(`${COLUMN}:${COLUMN}`, 'g');
+const SINGLE = new RegExp(COLUMN, 'g');
+
+const unmarked = (name: string): string => name.trim().replace(/^@/, '').replace(/'(.)/g, '$1').toLowerCase();
+const marked = (name: string): string => name.replace(/[[\]#']/g, "'$&");
+
+/** What the bracket of a table reference says after an act; a span shrinks to the columns that are left of it. */
+export function bracketAfter({ table, area, lost }: TableAfter, bracket: string): string | undefined {
+  if (!area) return undefined;
+  if (lost.size === 0) return bracket;
   const inner = bracket.slice(1, -1);
-  const names = inner.includes('[')
-    ? [...inner.matchAll(/\[((?:'.|[^\][])*)\]/g)].map((found) => found[1] ?? '')
-    : [inner];
-  return names
-    .map((name) => name.trim().replace(/^@/, '').replace(/'(.)/g, '$1').toLowerCase())
-    .filter((name) => name !== '' && !name.startsWith('#'));
+  if (!inner.includes('[')) return lost.has(unmarked(inner)) ? undefined : bracket;
+  const at = (name: string): number =>
+    table.columns.findIndex((column) => column.toLowerCase() === unmarked(name));
+  let isGone = false;
+  const shrunk = inner.replace(SPAN, (span, first: string, last: string) => {
+    const ends = [at(first), at(last)];
+    const left = table.columns
+      .slice(Math.min(...ends), Math.max(...ends) + 1)
+      .filter((column) => !lost.has(column.toLowerCase()));
+    const [from, to = from] = [left[0], left.at(-1)];
+    if (ends.includes(-1)) return span;
+    if (from === undefined || to === undefined) {
+      isGone = true;
+      return span;
+    }
+    return `[${marked(from)}]:[${marked(to)}]`;
+  });
+  for (const [, name = ''] of shrunk.matchAll(SINGLE)) isGone ||= lost.has(unmarked(name));
+  return isGone ? undefined : `[${shrunk}]`;
 }
