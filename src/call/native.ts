@@ -9,7 +9,7 @@ import { defaultValue, PassedError, readerOf, readUnits } from './readArgument';
 export interface CallArgument {
   readonly text: string;
   readonly cells: readonly CellValue[];
-  /** The text of each cell of a range in one line. */
+  /** The text of each cell of a range, row by row. */
   readonly texts?: readonly string[];
   /** Anything but a constant. */
   readonly varies: boolean;
@@ -60,8 +60,8 @@ export function nativeArguments(
             input.reading.as === 'list' ? contents.map((cell) => read(cell, system)) : read(first, system),
           );
           const content = input.reading.as === 'list' ? contents : first;
-          const { text, varies, texts } = arg;
-          return { text, varies, content, value, ...(texts && { texts }) };
+          const { text, varies, texts, rows = 1 } = arg;
+          return { text, varies, content, value, rows, ...(texts && { texts }) };
         }
         if (input.reading.as === 'set') {
           const entries = contents.filter((cell) => cell !== null && cell !== '');

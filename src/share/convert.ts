@@ -464,9 +464,8 @@ const headOf = ({ sheet, row, column }: Place, text: string): Omit<WorkingHead, 
 
 /** A range that is read whole. */
 function listArgument({ text, varies, cells }: Reference): CallArgument {
-  const inLine = cells.length === 1 || cells.every((line) => line.length === 1);
   const texts = cells.flat().map((cell) => cell.text);
-  const each = inLine && varies && new Set(texts).size === texts.length;
+  const each = varies && new Set(texts).size === texts.length;
   return {
     ...(each && { texts }),
     text,

@@ -1,20 +1,25 @@
 import { CellError, type CellValue } from '../cells/value';
-import type { Area } from '../cells/address';
-import { cellAddress, quotedSheet } from '../cells/address';
+import { areaAddress, cellAddress, quotedSheet, type Area } from '../cells/address';
+import { isCall, tokenize } from '../cells/formulaTokens';
 import { nativeNumber } from '../core/expr/native';
-import type { Sheet, Workbook } from '../package/model';
+import type { Sheet } from '../package/model';
 import type { CellChange } from '../package/changes';
-import { constantText, placeKey, type Place, type References, type Values } from '../workbook/references';
+import type { CalculatedWorkbook, SheetRange } from '../workbook/calculated';
+import { constantText, placeKey, type Place } from '../workbook/references';
 import type { HelperSheets } from './helperSheets';
-import { readsOf, type Reads } from './reads';
 
 /** Nothing that a person fills in looks like it. */
 export const FROZEN_FILL = '#DDD9E6';
 
 export const OTHER_INPUTS = 'made for other inputs: ask for a new copy';
 
-/** Cells that a frozen formula may read one by one; of a larger range nobody could follow the questions. */
-const MOST_WATCHED = 2000;
+/** A range of so many cells is watched cell by cell, blank or not; of a larger one those that hold something. */
+const MOST_BLANK = 2000;
+/** More cells than that make a sheet of questions that is larger than the workbook. */
+const MOST_WATCHED = 20_000;
+/** So many cells have a question of their own; of more, this many share one. */
+const MOST_QUESTIONS = 400;
+const SHARED = 20;
 /** Every program takes so many arguments. */
 const MOST_ARGUMENTS = 30;
 
@@ -35,9 +40,7 @@ export class FrozenWatch {
   readonly unwatched: string[] = [];
 
   constructor(
-    private readonly workbook: Workbook,
-    private readonly values: Values,
-    private readonly references: References,
+    private readonly calculated: CalculatedWorkbook,
     frozen: readonly FrozenFormula[],
     private readonly helpers: HelperSheets,
   ) {
@@ -68,18 +71,12 @@ export class FrozenWatch {
   }
 
   private watch({ sheet, row, column, formula }: FrozenFormula): string | undefined {
-    const { areas, opaque } = this.reads(formula, { sheet, row, column });
-    const cells = new Map(
-      areas.flatMap(({ sheet: other, area }) => {
-        const size = (area.bottom - area.top + 1) * (area.right - area.left + 1);
-        return size > MOST_WATCHED ? [] : placesIn(other, area).map((place) => [place.text, place] as const);
-      }),
-    );
-    if (opaque || (cells.size === 0 && areas.length > 0)) {
+    const questions = this.questions(sheet, row, column, formula);
+    if (questions === undefined) {
       this.unwatched.push(`${sheet.name}!${cellAddress(row, column)}`);
       return undefined;
     }
-    if (cells.size === 0) return undefined;
+    if (questions.length === 0) return undefined;
     return this.helpers.placeQuestions(
       {
         sheet: sheet.name,
@@ -87,24 +84,68 @@ export class FrozenWatch {
         what: `=${formula}`,
         says: 'A value that no worksheet formula gives: it holds while what it was made from is as it was.',
       },
-      [...cells.values()].map(({ text, sheet: other, row: r, column: c }) => ({
-        symbol: text,
-        text: stillIs(text, this.values.at(other, r, c)),
-      })),
+      questions,
     );
+  }
+
+  /** Whether all is as it was; undefined where that would be too much to ask. */
+  private questions(sheet: Sheet, row: number, column: number, formula: string): Question[] | undefined {
+    const { areas, isVolatile } = this.calculated.reads(sheet, row, column);
+    const clock = /\b(?:TODAY|NOW)\s*\(/i.test(formula);
+    const isOpaque = isVolatile && !isClockAlone(formula);
+    // What a text does not name may be anything that somebody typed.
+    const all = [...areas, ...(isOpaque ? this.calculated.workbook.sheets.map(everything) : [])];
+    const cells = new Map<string, WatchedCell>();
+    const counts: Question[] = [];
+    for (const [at, { sheet: other, area }] of all.entries()) {
+      const isNamed = at < areas.length;
+      const isSmall = sizeOf(area) <= MOST_BLANK;
+      const found = isSmall ? cellsIn(other, area) : this.usedIn(other, area);
+      for (const one of found)
+        if (isNamed || !this.calculated.isFormula(other, one.row, one.column)) cells.set(one.text, one);
+      if (cells.size > MOST_WATCHED) return undefined;
+      if (isNamed && !isSmall) counts.push(this.countOf(other, area, found));
+    }
+    const asked = [...cells.values()].map(({ text, sheet: other, row: r, column: c }): Question => ({
+      symbol: text,
+      text: stillIs(text, this.calculated.at(other, r, c)),
+    }));
+    const day = this.calculated.evaluate('TODAY()')[0]?.[0];
+    const today = { symbol: 'the day', text: `TODAY()=${String(day)}` };
+    return [...inGroups(asked), ...counts, ...(clock ? [today] : [])];
+  }
+
+  /** The cells of an area that hold something. */
+  private usedIn(sheet: Sheet, area: Area): WatchedCell[] {
+    return sheet.cells.flatMap(({ row, column }) => {
+      const own = this.calculated.spill(sheet, row, column) ?? oneCell(row, column);
+      const [top, bottom] = [Math.max(own.top, area.top), Math.min(own.bottom, area.bottom)];
+      const [left, right] = [Math.max(own.left, area.left), Math.min(own.right, area.right)];
+      return top > bottom || left > right ? [] : cellsIn(sheet, { top, left, bottom, right });
+    });
+  }
+
+  /** Whether nothing came into the blank cells of a large area. */
+  private countOf(sheet: Sheet, area: Area, used: readonly WatchedCell[]): Question {
+    const range = `${quotedSheet(sheet.name)}!${areaAddress(area)}`;
+    const count = used.filter(({ row, column }) => {
+      const value = this.calculated.at(sheet, row, column);
+      return (value !== null && value !== '') || this.calculated.isFormula(sheet, row, column);
+    }).length;
+    return { symbol: range, text: `COUNTA(${range})=${count}` };
   }
 
   private follow(
     sources: readonly { sheet: Sheet; area: Area; holds: string }[],
     own: ReadonlySet<string>,
   ): void {
-    const formulas = this.workbook.sheets.flatMap((sheet) =>
+    const formulas = this.calculated.workbook.sheets.flatMap((sheet) =>
       sheet.cells.flatMap(({ row, column, formula }) => {
         if (formula === undefined || own.has(placeKey(sheet.name, row, column))) return [];
-        const spill = this.values.spill(sheet, row, column);
-        const area = spill ?? { top: row, left: column, bottom: row, right: column };
-        const reads = this.reads(formula, { sheet, row, column });
-        return [{ sheet, area, reads, holds: new Set<string>() }];
+        const area = this.calculated.spill(sheet, row, column) ?? oneCell(row, column);
+        const { areas, isVolatile } = this.calculated.reads(sheet, row, column);
+        const isOpaque = isVolatile && !isClockAlone(formula);
+        return [{ sheet, area, areas, isOpaque, holds: new Set<string>() }];
       }),
     );
     let open = sources.map(({ sheet, area, holds }) => ({
@@ -117,8 +158,8 @@ export class FrozenWatch {
       for (const formula of formulas) {
         const before = formula.holds.size;
         for (const { sheet, area, holds } of open) {
-          const meets = formula.reads.areas.some((read) => read.sheet === sheet && overlap(read.area, area));
-          if (meets || formula.reads.opaque) for (const one of holds) formula.holds.add(one);
+          const meets = formula.areas.some((read) => read.sheet === sheet && overlap(read.area, area));
+          if (meets || formula.isOpaque) for (const one of holds) formula.holds.add(one);
         }
         if (formula.holds.size > before) next.push({ ...formula, holds: [...formula.holds] });
       }
@@ -129,19 +170,59 @@ export class FrozenWatch {
       for (const place of placesOf(sheet, area)) this.asked.set(place, [...holds]);
     }
   }
+}
 
-  private reads(formula: string, place: Place): Reads {
-    return readsOf(formula, place, this.references);
-  }
+interface Question {
+  readonly symbol: string;
+  readonly text: string;
+}
+
+interface WatchedCell extends Place {
+  /** With the name of its sheet. */
+  readonly text: string;
+}
+
+/** Only the time makes it differ from one calculation to the next, not cells that its text does not name. */
+const isClockAlone = (formula: string): boolean => {
+  const tokens = tokenize(formula);
+  return !tokens.some(
+    ({ text }, i) =>
+      (isCall(tokens, i) && /^(?:INDIRECT|OFFSET|CELL|INFO|INDEX)$/i.test(text)) || text === ':',
+  );
+};
+
+function inGroups(questions: readonly Question[]): readonly Question[] {
+  if (questions.length <= MOST_QUESTIONS) return questions;
+  return Array.from({ length: Math.ceil(questions.length / SHARED) }, (_, i): Question => {
+    const own = questions.slice(i * SHARED, (i + 1) * SHARED);
+    const symbol = `${own[0]?.symbol ?? ''} and ${own.length - 1} more`;
+    return { symbol, text: allOf(own.map(({ text }) => text)) };
+  });
 }
 
 const overlap = (a: Area, b: Area): boolean =>
   a.top <= b.bottom && b.top <= a.bottom && a.left <= b.right && b.left <= a.right;
 
-function placesIn(
-  sheet: Sheet,
-  { top, left, bottom, right }: Area,
-): { sheet: Sheet; row: number; column: number; text: string }[] {
+const sizeOf = ({ top, left, bottom, right }: Area): number => (bottom - top + 1) * (right - left + 1);
+
+const oneCell = (row: number, column: number): Area => ({
+  top: row,
+  left: column,
+  bottom: row,
+  right: column,
+});
+
+/** All of a sheet that anything stands in. */
+function everything(sheet: Sheet): SheetRange {
+  const area = { top: 0, left: 0, bottom: 0, right: 0 };
+  for (const { row, column } of sheet.cells) {
+    area.bottom = Math.max(area.bottom, row);
+    area.right = Math.max(area.right, column);
+  }
+  return { sheet, area };
+}
+
+function cellsIn(sheet: Sheet, { top, left, bottom, right }: Area): WatchedCell[] {
   return Array.from({ length: bottom - top + 1 }, (_, down) =>
     Array.from({ length: right - left + 1 }, (__, across) => {
       const [row, column] = [top + down, left + across];
@@ -151,7 +232,7 @@ function placesIn(
 }
 
 const placesOf = (sheet: Sheet, area: Area): string[] =>
-  placesIn(sheet, area).map(({ row, column }) => placeKey(sheet.name, row, column));
+  cellsIn(sheet, area).map(({ row, column }) => placeKey(sheet.name, row, column));
 
 /** Longer texts are compared by their beginning. */
 const COMPARED = 200;

@@ -139,9 +139,7 @@ class Sharing {
     const rewritten: Rewritten[] = [];
     for (const at of formulas) rewritten.push(this.rewrite(at, converter, outside));
     const watch = new FrozenWatch(
-      this.workbook,
       this.calculated,
-      this.references,
       rewritten.flatMap(({ at, report }) =>
         isValue(report) ? [{ ...at, area: this.areaOf(at.sheet, at.row, at.column) }] : [],
       ),

@@ -92,7 +92,7 @@ function opensReader(tokens: readonly Token[], open: number): boolean {
 }
 
 /** Where a reference that begins at a token ends; the token's own place where none begins. */
-export function referenceEnd(tokens: readonly Token[], at: number): number {
+function referenceEnd(tokens: readonly Token[], at: number): number {
   const text = (i: number): string => tokens[i]?.text ?? '';
   const isAnchor = text(at).toUpperCase() === 'ANCHORARRAY' && text(at + 1) === '(';
   if (isAnchor) {

@@ -20,6 +20,18 @@ export interface CellCall {
   readonly argTexts: readonly string[];
 }
 
+/** Cells of one sheet. */
+export interface SheetRange {
+  readonly sheet: Sheet;
+  readonly area: Area;
+}
+
+export interface Reads {
+  readonly areas: readonly SheetRange[];
+  /** It may read what its text does not name, as INDIRECT does, or the time. */
+  readonly isVolatile: boolean;
+}
+
 /** A formula with our functions, and where it stands. */
 export interface OurFormula extends Place {
   readonly cell: Cell;
@@ -63,6 +75,24 @@ export class CalculatedWorkbook implements Values {
 
   isRead(place: CellPlace): boolean {
     return this.book.readers(place).length > 0;
+  }
+
+  /** What the formula of a cell reads, with all that a spill fills whose first cell it names. */
+  reads(sheet: Sheet, row: number, column: number): Reads {
+    const place = { sheet: this.workbook.sheets.indexOf(sheet), row, column };
+    const areas = this.book.reads(place).flatMap(({ sheet: index, ...area }): SheetRange[] => {
+      const other = this.workbook.sheets[index];
+      if (!other) return [];
+      const isCell = area.top === area.bottom && area.left === area.right;
+      const spill = isCell ? this.book.spill(index, area.top, area.left) : undefined;
+      return [{ sheet: other, area: spill ?? area }];
+    });
+    return { areas, isVolatile: this.book.isVolatile(place) };
+  }
+
+  /** Whether a formula fills the cell. */
+  isFormula(sheet: Sheet, row: number, column: number): boolean {
+    return this.book.formulaAt({ sheet: this.workbook.sheets.indexOf(sheet), row, column }) !== undefined;
   }
 
   kept(): readonly KeptCell[] {

@@ -252,6 +252,47 @@ describe.each(SHAPES)('a native copy %s', (_shape, shape) => {
     });
   });
 
+  it('holds frozen values by all that they read, be it named by a text or by a whole column', async () => {
+    const workbook = await made(
+      {
+        A1: 0.01,
+        A2: 0.02,
+        B1: { formula: 'MOLD.STACK.TRIALS(A:A)', fills: 'B1:F1' },
+        B2: { formula: 'MOLD.STACK.TRIALS(INDIRECT("A1:A2"))', fills: 'B2:F2' },
+        B4: { formula: 'MOLD.SEAT.FORCE(100,10,mu)' },
+      },
+      { mu: '0.15' },
+    );
+    const { copy, cells } = await copied(workbook);
+    expect(cells.filter(({ why }) => why.includes('cannot be watched'))).toEqual([]);
+    const says = 'made for other inputs: ask for a new copy';
+    for (const cell of ['B1', 'B2']) {
+      expect(await after(copy, { A2: 0.02 }, cell)).toBe(at(workbook, cell)?.value);
+      expect(await after(copy, { A2: 0.03 }, cell)).toBe(says);
+    }
+    expect(await after(copy, { A9: 0.02 }, 'B1')).toBe(says);
+    // A name for a number reads no cell, so it rests on none.
+    expect(await after(copy, { A2: 0.03 }, 'B4')).toBeCloseTo(Number(at(workbook, 'B4')?.value), 9);
+  });
+
+  it('refuses a blank amid a list of rows and columns, and a constant beyond its limits', async () => {
+    const workbook = await made({
+      A1: 1,
+      B1: 2,
+      A2: 3,
+      B2: 4,
+      C1: { formula: 'MOLD.STACK.WORST(A1:B2)' },
+      C2: { formula: 'MOLD.SEAT.FORCE(100,0,0.15)' },
+    });
+    const { copy, cells } = await copied(workbook);
+    expect(cells.map(({ how }) => how)).toEqual(['native', 'native']);
+    const changed = { sheet: 'Sheet', row: 0, column: 1, value: null };
+    const found = await recalculate(readWorkbook(saveWorkbook(copy, [changed]), ids), [], { anew: true });
+    const value = (cell: string) =>
+      found.find((one) => one.sheet === 'Sheet' && cellAddress(one.row, one.column) === cell)?.value;
+    for (const cell of ['C1', 'C2']) expect(value(cell)).toMatchObject({ code: '#VALUE!' });
+  });
+
   it('says what stays ours: a function that there is not', async () => {
     const { cells } = await copied(await made({ A1: { formula: 'MOLD.NO.SUCH(1)' } }));
     expect(cells[0]).toMatchObject({

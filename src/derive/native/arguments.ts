@@ -1,7 +1,7 @@
 import { amountSI, boundsOf } from '../../core/amount';
 import type { AnyInput, Binding, NamedColumn, NativeInput, Reading } from '../../core/define';
 import { nativeNumber } from '../../core/expr/native';
-import { KINDS, systemUnit, toSI, type Kind, type System } from '../../core/quantity';
+import { KINDS, SYSTEMS, systemUnit, toSI, type Kind, type System } from '../../core/quantity';
 import { percentFrom, readQuantity } from '../../core/readQuantity';
 import { Refusal } from '../../core/refusal';
 import type { Unit } from '../../core/units';
@@ -25,7 +25,7 @@ export interface NativeArgument {
   readonly value: unknown;
   /** Rows of a set, whose cells stand in `content` row by row. */
   readonly rows?: number;
-  /** Of a list, the text of each cell, where they stand in one line. */
+  /** Of a list in cells of its own, the text of each, row by row. */
   readonly texts?: readonly string[];
   /** Names are told apart by their capitals. */
   readonly exact?: boolean;
@@ -61,7 +61,7 @@ export const constantText = (value: Content): string => {
 export const isCell = (text: string): boolean => !text.startsWith('(') && !isPart(text);
 
 /** Cells of a list that are asked one by one. */
-const MOST_ASKED = 20;
+const MOST_ASKED = 100;
 
 /** Spreadsheets take no longer text inside a formula. */
 const LONGEST_TEXT = 255;
@@ -301,7 +301,11 @@ export class ArgumentTexts implements NativeInput {
     const { argument, input } = this;
     if (!argument) throw new CannotBeNative(`${input.name} is missing`);
     const { text, varies, content } = argument;
-    if (!varies) return this.own(symbol, this.constant(content as Content, kind), kind);
+    if (!varies) {
+      const own = this.own(symbol, this.constant(content as Content, kind), kind);
+      this.constantGuards(own, content as Content, limits, kind);
+      return own;
+    }
     const isText = typeof content === 'string';
     const live = kind === 'percent' ? this.percent(text) : this.units.toSI(text, kind);
     const leftOut = this.whenBlank(kind);
@@ -393,6 +397,22 @@ export class ArgumentTexts implements NativeInput {
     return reading?.ok && !reading.unit ? reading.plain : undefined;
   }
 
+  /** A constant is asked for its limits only where it is, or in the other units would be, beyond them. */
+  private constantGuards(si: string, content: Content, limits: object, kind: Kind): void {
+    const { low, lowIncluded, high, highIncluded } = boundsOf(limits, kind);
+    const plain = this.plainNumber(content, kind);
+    const values = (this.units.decide(kind) ? SYSTEMS : [this.units.system]).map((system) =>
+      plain === undefined || kind === 'percent'
+        ? this.constantSI(content, kind)
+        : toSI(plain, systemUnit(kind, system)),
+    );
+    const holds = (value: number): boolean =>
+      (lowIncluded ? value >= low : value > low) &&
+      (highIncluded ? value <= high : value < high) &&
+      (kind !== 'count' || Number.isInteger(value));
+    if (!values.every(holds)) this.limitGuards(si, undefined, limits, kind);
+  }
+
   private limitGuards(si: string, raw: string | undefined, limits: object, kind: Kind): void {
     const { low, lowIncluded, high, highIncluded } = boundsOf(limits, kind);
     const guard = (bound: number, sign: string): void => {
@@ -440,8 +460,12 @@ export class ArgumentTexts implements NativeInput {
     const cellTexts = argument.texts ?? [];
     for (const cell of cellTexts.slice(0, MOST_ASKED))
       this.guards.push({ when: `ISLOGICAL(${cell})`, code: '#VALUE!', says });
+    const { rows = 1 } = argument;
     const [first, second] = cellTexts;
-    if (first !== undefined && second !== undefined) {
+    // In a block, of rows and columns, a blank anywhere would shift what follows it.
+    if (rows > 1 && rows < cells.length)
+      this.guards.push({ when: `COUNT(${text})<>${cells.length}`, code: '#VALUE!', says });
+    else if (first !== undefined && second !== undefined) {
       // A blank before an entry would shift it beside another list.
       const upTo = (from: string, to: string | undefined): string =>
         `${from}:${to?.replace(/^.*!/, '') ?? ''}`;
