@@ -1,6 +1,10 @@
 import { WORK_MATERIALS } from '../src/tables/cutting';
 import { entry, even, given, result, typed, type Design } from './description';
 import { FAILS, HOLDS } from '../src/forms/scale';
+import { rowsOf } from './rowsOf';
+import { cutters as section } from '../src/forms/sections/cutters';
+
+const cuttersRows = rowsOf(section);
 
 export const cutters: Design = {
   file: 'cutters',
@@ -20,7 +24,7 @@ export const cutters: Design = {
       title: '1  The job',
       decide: 'what all the cutters have in common. Type it once.',
       rows: [
-        entry('limit', 'Fastest spindle speed', 12000, 'rpm', 'Of your machine: no result asks for more.', {
+        cuttersRows.entry('spindleLimit', 12000, 'rpm', 'Of your machine: no result asks for more.', {
           format: '#,##0',
         }),
         entry(
@@ -42,7 +46,7 @@ export const cutters: Design = {
           format: '0.0000',
         }),
         entry('depth', 'Depth of the cavity', 0.75, 'in', 'From the parting line to the floor.'),
-        entry('metal', 'Metal that is cut', '6061-T6', '', 'A name from the table of metals for cutting.', {
+        cuttersRows.entry('workMetal', '6061-T6', '', 'A name from the table of metals for cutting.', {
           choices: WORK_MATERIALS.map(({ name }) => name),
         }),
         entry(
@@ -187,23 +191,23 @@ export const cutters: Design = {
             { choices: ['carbide', 'HSS'] },
           ),
           given(
-            'speed',
+            'cutSpeed',
             'Speed',
-            'MOLD.CUT.SPEED(metal, tool, "mill", units)',
+            cuttersRows.formula('cutSpeed', { tool: 'tool' }),
             'A starting value: the low end of the range in the table.',
             { kind: 'cuttingSpeed' },
           ),
           given(
             'rpm',
             'Spindle',
-            'MOLD.CUT.RPM(speed, dia, limit, units)',
+            cuttersRows.column('Speed', ['dia']),
             'Never above the fastest of your machine.',
             { kind: 'rotation' },
           ),
           given(
             'feed',
             'Feed',
-            'MOLD.CUT.FEED(rpm, flutes, chip, units)',
+            cuttersRows.column('Feed', ['', 'flutes', 'rpm']),
             'Spindle speed times teeth times feed a tooth.',
             { kind: 'feedRate' },
           ),
@@ -238,7 +242,7 @@ export const cutters: Design = {
           given(
             'force',
             'Side force',
-            'MOLD.CUT.FORCE(real, axial*dia, metal, units)',
+            'MOLD.CUT.FORCE(real, axial*dia, workMetal, units)',
             'Of one tooth, from the real chip and the axial depth.',
             { kind: 'force', format: '0.0' },
           ),

@@ -1,5 +1,9 @@
 import { metals, resins } from './choices';
 import { entry, holds, result, spare, type Design } from './description';
+import { rowsOf } from './rowsOf';
+import { eject } from '../src/forms/sections/eject';
+
+const ejectRows = rowsOf(eject);
 
 export const ejectorPins: Design = {
   file: 'ejector-pins',
@@ -14,70 +18,46 @@ export const ejectorPins: Design = {
       title: '1  Force to strip the part',
       decide: 'how hard the cooled part holds its core, and what the ejector plate must push.',
       rows: [
-        entry(
-          'ejectModulus',
-          'Modulus of the resin when pushed',
+        ejectRows.entry(
+          'partModulus',
           1500,
           'MPa',
           'At the temperature of the part then: about two thirds of the book value for ABS (from memory).',
         ),
-        entry(
-          'expansion',
-          'Expansion of the resin',
-          90e-6,
-          '1/°C',
-          'ABS about 90 millionths per °C (published table).',
-          { format: '0.0000000' },
-        ),
-        entry(
-          'freeze',
-          'Temperature at which it set',
+        ejectRows.entry('expansion', 90e-6, '1/°C', 'ABS about 90 millionths per °C (published table).', {
+          format: '0.0000000',
+        }),
+        ejectRows.entry(
+          'solidifyTemp',
           112,
           '°C',
           'No-flow temperature: from there on it shrinks onto the core.',
         ),
-        entry('eject', 'Temperature when pushed', 85, '°C', 'Mean through the wall. Colder grips harder.'),
-        entry('wall', 'Wall of the part', 0.08, 'in', 'Around the core.'),
-        entry('coreRadius', 'Radius of the core', 0.6, 'in', 'Mean, where the part grips.'),
+        ejectRows.entry('ejectTemp', 85, '°C', 'Mean through the wall. Colder grips harder.'),
+        ejectRows.entry('wall', 0.08, 'in', 'Around the core.'),
+        ejectRows.entry('coreRadius', 0.6, 'in', 'Mean, where the part grips.'),
         entry('coreLength', 'Length of the core', 1, 'in', 'What the part covers.'),
-        entry('draft', 'Draft of the core per side', 1, 'deg', 'Half a degree takes noticeably more push.'),
-        entry(
-          'friction',
-          'Friction of part on core',
+        ejectRows.entry('coreDraft', 1, 'deg', 'Half a degree takes noticeably more push.'),
+        ejectRows.entry(
+          'ejectFriction',
           0.4,
           '',
           'ABS on a polished core 0.3 to 0.5 (from memory of handbook ranges).',
           { format: '0.00' },
         ),
-        entry('margin', 'Margin', 1.5, '', '1.5 to 2 (common practice).', { format: '0.0' }),
-        result(
-          'strain',
-          'Strain of the part on the core',
-          'MOLD.EJECT.STRAIN(expansion, freeze, eject, , units)',
-          'How much it would shrink if the core were not there.',
-          { format: '0.00%' },
-        ),
-        result(
-          'grip',
-          'Grip of the part',
-          'MOLD.EJECT.GRIP(ejectModulus, strain, wall, coreRadius, 0, units)',
-          'Pressure of the shrunk part on the core.',
-        ),
-        result(
-          'strip',
-          'Force that strips the part',
-          'MOLD.EJECT.FORCE(grip, 2*PI()*coreRadius*coreLength, draft, friction, units)',
-          'Of the part alone.',
-        ),
-        result(
-          'vacuum',
-          'Suction under a closed core',
-          'MOLD.EJECT.VACUUM(PI()*coreRadius^2, , units)',
-          'Full vacuum: a vent or a poppet in the core saves it.',
-        ),
-        result('total', 'Force to plan for', 'margin*(strip + vacuum)', 'Both together with the margin.', {
-          kind: 'force',
+        ejectRows.entry('ejectMargin', 1.5, '', '1.5 to 2 (common practice).', {
+          label: 'Margin',
+          format: '0.0',
         }),
+        ejectRows.result('shrinkStrain', { format: '0.00%' }),
+        ejectRows.result('grip', { with: { poisson: '0' } }),
+        ejectRows.result('stripForce', { with: { contactArea: '2*PI()*coreRadius*coreLength' } }),
+        ejectRows.result('vacuumForce', {
+          label: 'Suction under a closed core',
+          note: 'Full vacuum: a vent or a poppet in the core saves it.',
+          with: { coreArea: 'PI()*coreRadius^2' },
+        }),
+        ejectRows.result('ejectForce'),
         entry(
           'handPush',
           'Push you have',
@@ -87,7 +67,7 @@ export const ejectorPins: Design = {
         ),
         spare(
           'Ejector plate',
-          'handPush/total',
+          'handPush/ejectForce',
           'If it does not hold: more draft, a polished core drawn in the direction of push, a vent, or an earlier push.',
         ),
       ],
@@ -96,44 +76,37 @@ export const ejectorPins: Design = {
       title: '2  Number of pins',
       decide: 'how many pins, so that none marks or pierces the part.',
       rows: [
-        entry('pinDia', 'Pin diameter', 0.125, 'in', 'Of the straight shank.'),
-        entry(
+        ejectRows.entry('pinDia', 0.125, 'in', 'Of the straight shank.'),
+        ejectRows.entry(
           'allowPressure',
-          'Pressure the warm part bears',
           3000,
           'psi',
           'Under the pin face; roughly half the yield stress at that temperature (common practice).',
         ),
-        entry(
+        ejectRows.entry(
           'allowShear',
-          'Shear the warm wall bears',
           1500,
           'psi',
           'Around the rim of a pin; roughly a quarter of the yield stress (common practice).',
         ),
-        entry('pins', 'Pins fitted', 6, '', 'Even around the part, near ribs and corners.', { format: '0' }),
-        result(
-          'pinsNeeded',
-          'Pins needed',
-          'MOLD.EJECT.PINCOUNT(total, pinDia, wall, allowPressure, allowShear, units)',
-          'The next whole number for both limits.',
-          { kind: 'count' },
-        ),
-        spare(
-          'Pins',
-          'pins/pinsNeeded',
-          'If it does not hold: white marks or pins through the wall. More or larger pins, or a stripper ring.',
-        ),
+        ejectRows.entry('pins', 6, '', 'Even around the part, near ribs and corners.', {
+          label: 'Pins fitted',
+          format: '0',
+        }),
+        ejectRows.result('pinCount', { note: 'The next whole number for both limits.' }),
+        ejectRows.verdict('Pins', {
+          note: 'If it does not hold: white marks or pins through the wall. More or larger pins, or a stripper ring.',
+        }),
         result(
           'pressure',
           'Pressure under the pins',
-          'MOLD.EJECT.PINPRESSURE(total, pins, pinDia, units)',
+          'MOLD.EJECT.PINPRESSURE(ejectForce, pins, pinDia, units)',
           'All pins sharing evenly.',
         ),
         result(
           'shear',
           'Shear at the pin rims',
-          'MOLD.EJECT.PINSHEAR(total, pins, pinDia, wall, units)',
+          'MOLD.EJECT.PINSHEAR(ejectForce, pins, pinDia, wall, units)',
           'Through the whole wall.',
         ),
       ],
@@ -142,9 +115,8 @@ export const ejectorPins: Design = {
       title: '3  Buckling',
       decide: 'whether a pin stays straight over the length that nothing guides.',
       rows: [
-        entry(
-          'unguided',
-          'Unguided length',
+        ejectRows.entry(
+          'unguidedLength',
           2.25,
           'in',
           'From the ejector plate to the first guiding hole, plate back.',
@@ -157,21 +129,16 @@ export const ejectorPins: Design = {
           'One end held in its head, the other in a close hole: 1.2 (common practice).',
           { format: '0.0' },
         ),
-        entry('reserve', 'Margin against buckling', 3, '', 'Pins are never evenly loaded.', {
-          format: '0.0',
+        ejectRows.entry('bucklingReserve', 3, '', 'Pins are never evenly loaded.', { format: '0.0' }),
+        ejectRows.result('pinLoad', {
+          note: 'Hardened steel, the lower of Euler and Johnson.',
+          with: { fixity: 'fixity' },
         }),
-        result(
-          'buckle',
-          'Load at which a pin buckles',
-          'MOLD.PIN.BUCKLE(pinDia, unguided, fixity, , , units)',
-          'Hardened steel, the lower of Euler and Johnson.',
-        ),
-        result('perPin', 'Load on a pin', 'total/pins', 'The force to plan for, shared.', { kind: 'force' }),
-        spare(
-          'Pin, straight',
-          'buckle/(reserve*perPin)',
-          'If it does not hold: a stepped pin, a guide bush, or more pins.',
-        ),
+        ejectRows.result('perPin'),
+        ejectRows.verdict('Pins in buckling', {
+          label: 'Pin, straight',
+          note: 'If it does not hold: a stepped pin, a guide bush, or more pins.',
+        }),
       ],
     },
     {
@@ -240,27 +207,30 @@ export const ejectorPins: Design = {
       title: '5  Flash around the pins',
       decide: 'whether the melt enters the gap around a pin.',
       rows: [
-        entry('resin', 'Resin', 'ABS', '', 'A name from the resin table.', { choices: resins }),
+        ejectRows.entry('resin', 'ABS', '', 'A name from the resin table.', { choices: resins }),
         entry('hole', 'Hole as reamed', 0.1262, 'in', 'Measured with a gauge pin, warm if you can.', {
           format: '0.0000',
         }),
         entry('pinActual', 'Pin as measured', 0.1248, 'in', 'With a micrometer.', { format: '0.0000' }),
-        result('gap', 'Gap per side', '(hole - pinActual)/2', 'Half the clearance, pin in the middle.', {
-          kind: 'length',
+        result(
+          'radialGap',
+          'Gap per side',
+          '(hole - pinActual)/2',
+          'Half the clearance, pin in the middle.',
+          {
+            kind: 'length',
+            format: '0.0000',
+          },
+        ),
+        ejectRows.result('pinFlash', {
+          label: 'Gap left before it flashes',
+          note: 'Vent depth of the resin less the gap.',
           format: '0.0000',
         }),
-        result(
-          'spare',
-          'Gap left before it flashes',
-          'MOLD.PIN.FLASH(gap, resin, units)',
-          'Vent depth of the resin less the gap.',
-          { format: '0.0000' },
-        ),
-        holds(
-          'Gap',
-          'spare >= 0',
-          'If it does not hold: a larger pin, or a new bush. A pin pushed to one side doubles its gap.',
-        ),
+        ejectRows.verdict('Pins without flash', {
+          label: 'Gap',
+          note: 'If it does not hold: a larger pin, or a new bush. A pin pushed to one side doubles its gap.',
+        }),
       ],
     },
   ],
@@ -276,18 +246,25 @@ export const ejectorPins: Design = {
         values: ['0.5*pinDia', '0.75*pinDia', 'pinDia', '1.25*pinDia', '1.5*pinDia', '2*pinDia'],
         format: '0.000',
       },
-      formula: 'MOLD.EJECT.PINPRESSURE(total, down, across, units)',
+      formula: 'MOLD.EJECT.PINPRESSURE(ejectForce, down, across, units)',
       format: '[>=1000]#,##0;[>=50]0;0.00',
       mark: { when: 'answer > allowPressure', says: 'Shaded: more than the warm part bears.' },
     },
     {
       title: 'Load at which a pin buckles',
-      unitOf: 'buckle',
+      unitOf: 'pinLoad',
       says: 'Thin pins lose their strength with the square of the unguided length.',
       down: {
         label: 'Unguided length',
-        unitOf: 'unguided',
-        values: ['0.5*unguided', '0.75*unguided', 'unguided', '1.25*unguided', '1.5*unguided', '2*unguided'],
+        unitOf: 'unguidedLength',
+        values: [
+          '0.5*unguidedLength',
+          '0.75*unguidedLength',
+          'unguidedLength',
+          '1.25*unguidedLength',
+          '1.5*unguidedLength',
+          '2*unguidedLength',
+        ],
         format: '0.00',
       },
       across: {
@@ -299,7 +276,7 @@ export const ejectorPins: Design = {
       formula: 'MOLD.PIN.BUCKLE(across, down, fixity, , , units)',
       format: '#,##0',
       mark: {
-        when: 'answer < reserve*perPin',
+        when: 'answer < bucklingReserve*perPin',
         says: 'Shaded: less than the load on a pin times the margin.',
       },
     },

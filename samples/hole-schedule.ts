@@ -1,6 +1,10 @@
 import { DRILL_CHOICES } from '../src/tables/drills';
 import { entry, even, given, typed, type Design } from './description';
 import { FAILS, HOLDS } from '../src/forms/scale';
+import { rowsOf } from './rowsOf';
+import { holes } from '../src/forms/sections/holes';
+
+const holesRows = rowsOf(holes);
 
 /** The thread of a row, or where it has none a thread whose answer is not shown. */
 const THREAD = 'IF(kind="dowel", "M6", size)';
@@ -40,14 +44,9 @@ export const holeSchedule: Design = {
         ),
         entry('pointAngle', 'Point angle of the drills', 118, 'deg', '118 or 135.', { format: '0' }),
         entry('tapSpeed', 'Spindle speed to tap', 250, 'rpm', 'Low enough to stop in time.', { format: '0' }),
-        entry(
-          'percent',
-          'Percent of thread',
-          70,
-          '',
-          '65 to 75 in aluminum, 60 to 75 in steel (common practice).',
-          { format: '0' },
-        ),
+        holesRows.entry('percent', 70, '', '65 to 75 in aluminum, 60 to 75 in steel (common practice).', {
+          format: '0',
+        }),
         entry(
           'chamfer',
           'Chamfer of the tap, pitches',
@@ -56,9 +55,8 @@ export const holeSchedule: Design = {
           'Plug 3 to 5, bottoming 1 to 2 (common practice).',
           { format: '0.0' },
         ),
-        entry(
+        holesRows.entry(
           'series',
-          'Drills to choose from',
           'all',
           '',
           'all: the nearest of number, letter, fraction and metric drills.',
@@ -237,7 +235,7 @@ export const holeSchedule: Design = {
           given(
             'drill',
             'Drill',
-            `IF(${TAPPED}, MOLD.TAP.DRILLNAME(${THREAD}, percent, "cut", series, units), MOLD.DRILL.NEAREST(IF(kind="dowel", dowel*(1 - reamStock), IF(kind="clearance", clear, 0.25)), series, IF(kind="dowel", "down", "up"), units))`,
+            `IF(${TAPPED}, ${holesRows.column('Its name', [THREAD])}, MOLD.DRILL.NEAREST(IF(kind="dowel", dowel*(1 - reamStock), IF(kind="clearance", clear, 0.25)), series, IF(kind="dowel", "down", "up"), units))`,
             'Tap drill, next drill above a clearance hole, next below a reamed one.',
             { kind: 'text' },
           ),

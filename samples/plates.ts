@@ -1,5 +1,9 @@
 import { metals, resins } from './choices';
 import { check, entry, result, results, spare, strength, type Design } from './description';
+import { rowsOf } from './rowsOf';
+import { plate } from '../src/forms/sections/plate';
+
+const plateRows = rowsOf(plate);
 
 const YIELD =
   'At 20 °C by typical yield; 1 yields. Divide by what your shop asks for: 1.5 to 2 on a static load (common practice).';
@@ -18,27 +22,24 @@ export const plates: Design = {
       decide: 'what presses on the plates, and how far they may give way before they flash.',
       rows: [
         entry('resin', 'Resin', 'PP', '', 'A name from the resin table.', { choices: resins }),
-        entry('metal', 'Metal of the plates', '6061-T6', '', 'A name from the metal table.', {
-          choices: metals,
-        }),
-        entry(
-          'pressure',
-          'Cavity pressure',
+        plateRows.entry('plateMetal', '6061-T6', '', 'A name from the metal table.', { choices: metals }),
+        plateRows.entry(
+          'cavityPressure',
           1800,
           'psi',
           'What the press can really make in the cavity: see the press sheet.',
         ),
-        entry('loadLength', 'Loaded length along the span', 1.6, 'in', 'Part and runner, between the rails.'),
-        entry('loadWidth', 'Loaded width', 1.2, 'in', 'Across the span.'),
+        plateRows.entry('loadLength', 1.6, 'in', 'Part and runner, between the rails.'),
+        plateRows.entry('loadWidth', 1.2, 'in', 'Across the span.'),
         result(
-          'load',
+          'plateForce',
           'Opening force',
-          'pressure*loadLength*loadWidth',
+          'cavityPressure*loadLength*loadWidth',
           'Pressure on the loaded rectangle.',
           { kind: 'force' },
         ),
         result(
-          'allow',
+          'allowSag',
           'Gap that does not flash yet',
           'MOLD.FILL.VENT(resin, units)',
           'The vent depth of the resin: more than this at the parting line and it flashes.',
@@ -50,48 +51,38 @@ export const plates: Design = {
       title: '2  Plate on two rails',
       decide: 'the thickness, with nothing but the rails under the plate.',
       rows: [
-        entry('span', 'Span between the rails', 3.5, 'in', 'Clear distance.'),
-        entry('width', 'Width of the plate', 4.5, 'in', 'Along the rails.'),
-        entry('thickness', 'Thickness under the cavity', 0.875, 'in', 'What is left below the pocket.'),
-        result(
-          'sag',
-          'Sag in the middle',
-          'MOLD.PLATE.SAG(span, width, thickness, pressure, loadLength, loadWidth, metal, units)',
-          'Bending and shear: on a short thick plate shear is a good quarter of it.',
-          { format: '0.0000' },
-        ),
-        result(
-          'needed',
-          'Thickness that does not flash',
-          'MOLD.PLATE.THICKNESS(span, width, allow, pressure, loadLength, loadWidth, metal, units)',
-          'Without pillars.',
-        ),
+        plateRows.entry('span', 3.5, 'in', 'Clear distance.'),
+        plateRows.entry('plateWidth', 4.5, 'in', 'Along the rails.'),
+        plateRows.entry('thickness', 0.875, 'in', 'What is left below the pocket.'),
+        plateRows.result('plateSag', {
+          label: 'Sag in the middle',
+          note: 'Bending and shear: on a short thick plate shear is a good quarter of it.',
+          format: '0.0000',
+        }),
+        plateRows.result('thicknessNeeded', { label: 'Thickness that does not flash' }),
         spare(
           'Weak point to learn from: plate without pillars',
-          'allow/sag',
+          'allowSag/plateSag',
           'The one weak point, left in on purpose. If it does not hold: pillars as below, a thicker plate, or rails closer together.',
         ),
         ...strength(
           'sagMargin',
           'Plate without pillars',
-          'MOLD.SHOW.MARGIN("PLATE.SAG", span, width, thickness, pressure, loadLength, loadWidth, metal, units)',
+          plateRows.asked('SHOW.MARGIN', 'plateSag'),
           YIELD,
           'If it does not hold: the plate stays bent. Thicker, or rails closer together.',
         ),
-        check(
-          'Range of that equation',
-          'MOLD.SHOW.CHECK("PLATE.SAG", span, width, thickness, pressure, loadLength, loadWidth, metal, units)',
-        ),
+        check('Range of that equation', plateRows.asked('SHOW.CHECK', 'plateSag')),
       ],
     },
     {
       title: '3  Support pillars',
       decide: 'how many pillars, and how much they shorten.',
       rows: [
-        entry('pillarMetal', 'Metal of the pillars', 'P20 prehard', '', 'A name from the metal table.', {
+        plateRows.entry('pillarMetal', 'P20 prehard', '', 'A name from the metal table.', {
           choices: metals,
         }),
-        entry('pillars', 'Number of pillars', 2, '', 'Under the loaded area.', { format: '0' }),
+        plateRows.entry('pillars', 2, '', 'Under the loaded area.', { format: '0' }),
         entry(
           'share',
           'Share of the load they take',
@@ -100,26 +91,22 @@ export const plates: Design = {
           'The rails take the rest; all of it is the safe guess.',
           { format: '0.00' },
         ),
-        entry('pillarDia', 'Pillar diameter', 0.75, 'in', 'All alike, faced in one setting.'),
-        entry(
-          'pillarLength',
-          'Pillar length',
-          1.5,
-          'in',
-          'Equal to the rails, or longer by half the shortening.',
-        ),
-        result(
-          'short',
-          'Shortening under load',
-          'MOLD.PLATE.PILLAR(share*load, pillars, pillarDia, pillarLength, pillarMetal, units)',
-          'Elastic.',
-          { format: '0.00000' },
-        ),
-        spare('Pillars: stiffness', 'allow/short', 'If it does not hold: thicker or more pillars.'),
+        plateRows.entry('pillarDia', 0.75, 'in', 'All alike, faced in one setting.'),
+        plateRows.entry('pillarLength', 1.5, 'in', 'Equal to the rails, or longer by half the shortening.'),
+        plateRows.result('pillarGive', {
+          label: 'Shortening under load',
+          note: 'Elastic.',
+          with: { force: 'share*plateForce' },
+          format: '0.00000',
+        }),
+        plateRows.verdict('Pillars', {
+          label: 'Pillars: stiffness',
+          note: 'If it does not hold: thicker or more pillars.',
+        }),
         ...strength(
           'pillarMargin',
           'Pillars',
-          'MOLD.SHOW.MARGIN("PLATE.PILLAR", load, pillars, pillarDia, pillarLength, pillarMetal, units)',
+          plateRows.asked('SHOW.MARGIN', 'pillarGive'),
           YIELD,
           'Under all of the load. If it does not hold: the pillars stay short.',
         ),
@@ -147,21 +134,21 @@ export const plates: Design = {
         result(
           'bulge',
           'Bulge of the straight wall',
-          'MOLD.PLATE.WALL(wallLength, wallDepth, wallThickness, pressure, metal, , units)',
+          'MOLD.PLATE.WALL(wallLength, wallDepth, wallThickness, cavityPressure, plateMetal, , units)',
           'The smaller of a cantilever and a wall held at both ends.',
           { format: '0.00000' },
         ),
         result(
           'floor',
           'Sag of the round floor',
-          'MOLD.PLATE.ROUND(floorRadius, floorThickness, pressure, metal, "supported", units)',
+          'MOLD.PLATE.ROUND(floorRadius, floorThickness, cavityPressure, plateMetal, "supported", units)',
           'Simply supported: a clamped rim sags about a quarter of it.',
           { format: '0.00000' },
         ),
         result(
           'ring',
           'Growth of the round cavity',
-          'MOLD.PLATE.RING(ringInner, ringOuter, pressure, metal, units)',
+          'MOLD.PLATE.RING(ringInner, ringOuter, cavityPressure, plateMetal, units)',
           'On the radius.',
           { format: '0.00000' },
         ),
@@ -173,21 +160,21 @@ export const plates: Design = {
         ...strength(
           'wallMargin',
           'Straight wall',
-          'MOLD.SHOW.MARGIN("PLATE.WALL", wallLength, wallDepth, wallThickness, pressure, metal, , units)',
+          'MOLD.SHOW.MARGIN("PLATE.WALL", wallLength, wallDepth, wallThickness, cavityPressure, plateMetal, , units)',
           YIELD,
           'If it does not hold: a thicker wall. A sharp corner takes more away.',
         ),
         ...strength(
           'floorMargin',
           'Round floor',
-          'MOLD.SHOW.MARGIN("PLATE.ROUND", floorRadius, floorThickness, pressure, metal, "supported", units)',
+          'MOLD.SHOW.MARGIN("PLATE.ROUND", floorRadius, floorThickness, cavityPressure, plateMetal, "supported", units)',
           YIELD,
           'If it does not hold: a thicker floor.',
         ),
         ...strength(
           'ringMargin',
           'Ring',
-          'MOLD.SHOW.MARGIN("PLATE.RING", ringInner, ringOuter, pressure, metal, units)',
+          'MOLD.SHOW.MARGIN("PLATE.RING", ringInner, ringOuter, cavityPressure, plateMetal, units)',
           YIELD,
           'If it does not hold: it splits or stays wide. A larger ring, or a block around it.',
         ),
@@ -208,14 +195,14 @@ export const plates: Design = {
         result(
           'growth',
           'Growth of the plate',
-          'MOLD.HEAT.GROWTH(plateLength, metal, plateTemp - room, units)',
+          'MOLD.HEAT.GROWTH(plateLength, plateMetal, plateTemp - room, units)',
           'Over the whole length.',
           { format: '0.0000' },
         ),
         result(
           'mismatch',
           'Insert outgrows its pocket by',
-          'MOLD.HEAT.MISMATCH(insertWidth, insertMetal, insertTemp - room, metal, plateTemp - room, units)',
+          'MOLD.HEAT.MISMATCH(insertWidth, insertMetal, insertTemp - room, plateMetal, plateTemp - room, units)',
           'Negative: the pocket grows away and the insert is looser warm than cold.',
           { format: '0.0000' },
         ),
@@ -301,7 +288,7 @@ export const plates: Design = {
   whatIf: [
     {
       title: 'Sag of the plate on two rails',
-      unitOf: 'sag',
+      unitOf: 'plateSag',
       says: 'Thickness counts to the third power, until shear takes over.',
       down: {
         label: 'Thickness',
@@ -318,13 +305,20 @@ export const plates: Design = {
       },
       across: {
         label: 'Cavity pressure',
-        unitOf: 'pressure',
-        values: ['0.5*pressure', '0.75*pressure', 'pressure', '1.5*pressure', '2*pressure', '3*pressure'],
+        unitOf: 'cavityPressure',
+        values: [
+          '0.5*cavityPressure',
+          '0.75*cavityPressure',
+          'cavityPressure',
+          '1.5*cavityPressure',
+          '2*cavityPressure',
+          '3*cavityPressure',
+        ],
         format: '[>=1000]#,##0;[>=50]0;0.00',
       },
-      formula: 'MOLD.PLATE.SAG(span, width, down, across, loadLength, loadWidth, metal, units)',
+      formula: 'MOLD.PLATE.SAG(span, plateWidth, down, across, loadLength, loadWidth, plateMetal, units)',
       format: '0.0000',
-      mark: { when: 'answer > allow', says: 'Shaded: more than the resin bridges; it flashes.' },
+      mark: { when: 'answer > allowSag', says: 'Shaded: more than the resin bridges; it flashes.' },
     },
     {
       title: 'Bulge of the straight wall',
@@ -356,7 +350,7 @@ export const plates: Design = {
         ],
         format: '0.000',
       },
-      formula: 'MOLD.PLATE.WALL(wallLength, across, down, pressure, metal, , units)',
+      formula: 'MOLD.PLATE.WALL(wallLength, across, down, cavityPressure, plateMetal, , units)',
       format: '0.00000',
       mark: { when: 'answer > bulgeAllowed', says: 'Shaded: more than the bulge allowed.' },
     },

@@ -1,6 +1,14 @@
 import { resins } from './choices';
-import { either, entry, holds, result, says, spare, type Design } from './description';
+import { either, entry, result, says, spare, type Design } from './description';
 import { verdictFormula } from '../src/forms/scale';
+import { rowsOf } from './rowsOf';
+import { press } from '../src/forms/sections/press';
+import { runner } from '../src/forms/sections/runner';
+import { cost } from '../src/forms/sections/cost';
+
+const pressRows = rowsOf(press);
+const runnerRows = rowsOf(runner);
+const costRows = rowsOf(cost);
 
 export const pressFitUp: Design = {
   file: 'press-fit-up',
@@ -17,13 +25,13 @@ export const pressFitUp: Design = {
       rows: [
         says(
           'This part on this press',
-          'IF(AND(least >= 1, daylight >= 0), "It fills, packs, stays shut and comes out; the scarcest of them has "&TEXT(least, "0.00")&" times what it needs.", "It asks too much of: "&TEXTJOIN(", ", TRUE, IF(shot < melt, "shot size", ""), IF(available < usual, "packing pressure (it gets "&TEXT(available/usual, "0%")&" of the usual)", ""), IF(reachAll < flow, "flow length", ""), IF(spareClamp < 1, "clamp force", ""), IF(daylight < 0, "daylight", ""))&".")',
+          'IF(AND(least >= 1, daylight >= 0), "It fills, packs, stays shut and comes out; the scarcest of them has "&TEXT(least, "0.00")&" times what it needs.", "It asks too much of: "&TEXTJOIN(", ", TRUE, IF(shotVolume < meltVolume, "shot size", ""), IF(meltPressure < usual, "packing pressure (it gets "&TEXT(meltPressure/usual, "0%")&" of the usual)", ""), IF(reachAll < flow, "flow length", ""), IF(clampSpare < 1, "clamp force", ""), IF(daylight < 0, "daylight", ""))&".")',
           verdictFormula({ margin: 'IF(daylight >= 0, least, 0)' }),
         ),
         result(
           'least',
           'Least of what it has over what it needs',
-          'MIN(shot/melt, available/usual, reachAll/flow, spareClamp)',
+          'MIN(shotVolume/meltVolume, meltPressure/usual, reachAll/flow, clampSpare)',
           'Of shot, packing, flow and clamp. Little to spare below 1.2.',
           { kind: 'ratio' },
         ),
@@ -33,27 +41,23 @@ export const pressFitUp: Design = {
       title: '1  Part',
       decide: 'what is to be filled.',
       rows: [
-        entry('resin', 'Resin', 'PP', '', 'A name from the resin table.', { choices: resins }),
-        entry('cavities', 'Cavities', 1, '', 'Parts in a shot.', { format: '0' }),
+        pressRows.entry('resin', 'PP', '', 'A name from the resin table.', { choices: resins }),
+        costRows.entry('cavities', 1, '', 'Parts in a shot.', { format: '0' }),
         entry(
-          'volume',
+          'partVolume',
           'Volume of the part',
           0.25,
           'in³',
           'Solid, from the model or by weighing a like one.',
         ),
         entry('runner', 'Volume of sprue and runner', 0.05, 'in³', 'Solid.'),
-        entry(
-          'area',
-          'Projected area, all cavities and runner',
-          1.1,
-          'in²',
-          'Seen along the opening direction.',
-        ),
-        entry('wall', 'Wall', 0.08, 'in', 'The thinnest that melt has to pass.'),
+        pressRows.entry('projectedArea', 1.1, 'in²', 'Seen along the opening direction.', {
+          label: 'Projected area, all cavities and runner',
+        }),
+        runnerRows.entry('wall', 0.08, 'in', 'The thinnest that melt has to pass.', { label: 'Wall' }),
         entry('thickest', 'Thickest wall', 0.1, 'in', 'It cools last.'),
         entry('flow', 'Flow length', 2.5, 'in', 'From the gate to the farthest corner.'),
-        entry('depth', 'Depth of the part', 0.75, 'in', 'In the opening direction.'),
+        pressRows.entry('partDepth', 0.75, 'in', 'In the opening direction.'),
         result(
           'density',
           'Density of the resin',
@@ -62,16 +66,16 @@ export const pressFitUp: Design = {
           { kind: 'density', format: '0.000' },
         ),
         result(
-          'solid',
+          'solidVolume',
           'Solid volume of a shot',
-          'cavities*volume + runner',
+          'cavities*partVolume + runner',
           'All cavities and the runner.',
           { kind: 'volume', format: '0.000' },
         ),
         result(
-          'mass',
+          'shotMass',
           'Mass of a shot',
-          'solid*density*IF(units="mm", 1, 16.387064/28.349523125)',
+          'solidVolume*density*IF(units="mm", 1, 16.387064/28.349523125)',
           'Volume times density.',
           { kind: 'mass' },
         ),
@@ -81,8 +85,8 @@ export const pressFitUp: Design = {
       title: '2  Shot',
       decide: 'whether the plunger holds enough melt.',
       rows: [
-        entry('plunger', 'Plunger diameter', 0.5, 'in', 'The part that pushes the melt.'),
-        entry('stroke', 'Plunger stroke', 3, 'in', 'Full stroke.'),
+        pressRows.entry('plungerDia', 0.5, 'in', 'The part that pushes the melt.'),
+        pressRows.entry('stroke', 3, 'in', 'Full stroke.'),
         entry(
           'usable',
           'Usable share of the stroke',
@@ -91,44 +95,36 @@ export const pressFitUp: Design = {
           'Pellets pack loosely and a cushion must stay.',
           { format: '0.00' },
         ),
-        result(
-          'shot',
-          'Shot the press can make',
-          'MOLD.PRESS.SHOT(plunger, stroke, usable, units)',
-          'Volume of melt.',
-          { format: '0.000' },
-        ),
-        result(
-          'melt',
-          'Melt that the shot takes',
-          'MOLD.PRESS.MELTVOLUME(solid, resin, units)',
-          'Melt is less dense than the solid.',
-          { format: '0.000' },
-        ),
+        pressRows.result('shotVolume', {
+          label: 'Shot the press can make',
+          note: 'Volume of melt.',
+          with: { usable: 'usable' },
+          format: '0.000',
+        }),
+        pressRows.result('meltVolume', {
+          label: 'Melt that the shot takes',
+          note: 'Melt is less dense than the solid.',
+          format: '0.000',
+        }),
         result(
           'strokeNeeded',
           'Plunger stroke for it',
-          'MOLD.PRESS.STROKE(melt, plunger, 0, units)',
+          'MOLD.PRESS.STROKE(meltVolume, plungerDia, 0, units)',
           'Without a cushion.',
         ),
-        spare('Shot', 'shot/melt', 'If it does not hold: the part stays short however hard you push.'),
+        pressRows.verdict('Shot', {
+          note: 'If it does not hold: the part stays short however hard you push.',
+        }),
       ],
     },
     {
       title: '3  Pressure',
       decide: 'what cavity pressure to design for.',
       rows: [
-        entry('air', 'Air pressure at the press', 90, 'psi', 'At the cylinder while it moves.'),
-        entry('bore', 'Air cylinder bore', 4, 'in', 'Bore of the injection cylinder.'),
-        entry('efficiency', 'Efficiency of the press', 0.85, '', 'Seal and plunger drag take the rest.', {
-          format: '0.00',
-        }),
-        result(
-          'available',
-          'Melt pressure the press can make',
-          'MOLD.PRESS.INJECTION(air, bore, plunger, efficiency, units)',
-          'At the plunger; the nozzle takes some of it.',
-        ),
+        pressRows.entry('airPressure', 90, 'psi', 'At the cylinder while it moves.'),
+        pressRows.entry('airBore', 4, 'in', 'Bore of the injection cylinder.'),
+        pressRows.entry('efficiency', 0.85, '', 'Seal and plunger drag take the rest.', { format: '0.00' }),
+        pressRows.result('meltPressure', { note: 'At the plunger; the nozzle takes some of it.' }),
         result(
           'usual',
           'Usual cavity pressure of the resin',
@@ -136,21 +132,16 @@ export const pressFitUp: Design = {
           'Middle of the range for machines with a screw (from memory).',
           { kind: 'pressure' },
         ),
-        result(
-          'cavity',
-          'Cavity pressure to design for',
-          'MOLD.CLAMP.PRESSURE(resin, available, units)',
-          'The lower of the two.',
-        ),
+        pressRows.result('cavityPressure', { note: 'The lower of the two.' }),
         result(
           'boreNeeded',
           'Air bore for the usual pressure',
-          'MOLD.PRESS.AIRBORE(usual, air, plunger, efficiency, units)',
+          'MOLD.PRESS.AIRBORE(usual, airPressure, plungerDia, efficiency, units)',
           'Compare with the bore above.',
         ),
         spare(
           'Packing: what the press can make over the usual',
-          'available/usual',
+          'meltPressure/usual',
           'Little to spare is common on such presses: thick walls, short flow, large gates, a hot mold. If it does not hold: it fills at best, packs poorly and shrinks most.',
         ),
       ],
@@ -166,18 +157,17 @@ export const pressFitUp: Design = {
           'in/s',
           'Flow length over the time to fill that you see.',
         ),
-        entry(
+        runnerRows.entry(
           'consistency',
-          'Consistency of the melt',
           6000,
           'Pa·s^n',
           'Power law, at melt temperature: PP 4000 to 10000 (from memory).',
           { format: '#,##0' },
         ),
-        entry('meltTemp', 'Melt temperature', 430, '°F', 'Of the melt, not of the heater.'),
-        entry('moldTemp', 'Mold temperature', 120, '°F', 'At the cavity, before the shot.'),
+        costRows.entry('meltTemp', 430, '°F', 'Of the melt, not of the heater.'),
+        costRows.entry('moldTemp', 120, '°F', 'At the cavity, before the shot.'),
         entry('noFlow', 'No-flow temperature', 290, '°F', 'PP about 290 °F (from memory).'),
-        entry('index', 'Power index', 0.35, '', '1 is a Newtonian liquid; PP 0.3 to 0.4 (from memory).', {
+        runnerRows.entry('powerIndex', 0.35, '', '1 is a Newtonian liquid; PP 0.3 to 0.4 (from memory).', {
           format: '0.00',
         }),
         entry(
@@ -191,18 +181,18 @@ export const pressFitUp: Design = {
         result(
           'reach',
           'Reach by pressure',
-          'MOLD.FILL.REACH(available, wall, speed, consistency, index, units)',
+          'MOLD.FILL.REACH(meltPressure, wall, speed, consistency, powerIndex, units)',
           'Where the pressure of the press is used up, walls still open.',
           { format: '0.0' },
         ),
-        result('fillTime', 'Time to the farthest corner', 'flow/speed', 'At that speed.', {
+        result('timeToCorner', 'Time to the farthest corner', 'flow/speed', 'At that speed.', {
           kind: 'time',
           format: '0.00',
         }),
         result(
           'frozen',
           'Frozen layer per side by then',
-          'MOLD.FILL.FROZEN(resin, meltTemp, moldTemp, noFlow, fillTime, units)',
+          'MOLD.FILL.FROZEN(resin, meltTemp, moldTemp, noFlow, timeToCorner, units)',
           'At the gate, where it has had longest.',
           { format: '0.0000' },
         ),
@@ -252,7 +242,7 @@ export const pressFitUp: Design = {
         ),
         entry('screws', 'Clamp screws', 2, '', 'Evenly tightened.', { format: '0' }),
         result(
-          'clamp',
+          'clampForce',
           'Clamp force',
           'screws*MOLD.PRESS.SCREWCLAMP(torque, lead, screwDia, screwFriction, 14.5, collarFriction, collarDia, units)',
           'All screws together. Friction scatters by a third either way, and the force with it: measure it once.',
@@ -268,47 +258,39 @@ export const pressFitUp: Design = {
         result(
           'clampNeeded',
           'Clamp force needed',
-          'MOLD.CLAMP.FORCE(area, cavity, 1.2, units)',
+          'MOLD.CLAMP.FORCE(projectedArea, cavityPressure, 1.2, units)',
           'Cavity pressure on the projected area, margin 1.2.',
         ),
-        result(
-          'spareClamp',
-          'Clamp over opening force',
-          'MOLD.CLAMP.SPARE(clamp, area, cavity, units)',
-          'Below 1 the mold opens.',
-        ),
+        pressRows.result('clampSpare', {
+          label: 'Clamp over opening force',
+          note: 'Below 1 the mold opens.',
+        }),
         result(
           'maxArea',
           'Largest area it holds',
-          'MOLD.CLAMP.MAXAREA(clamp, cavity, 1.2, units)',
+          'MOLD.CLAMP.MAXAREA(clampForce, cavityPressure, 1.2, units)',
           'With the margin.',
         ),
-        spare(
-          'Clamp',
-          'spareClamp',
-          'If it does not hold: flash, and melt that sprays from the parting line.',
-        ),
+        pressRows.verdict('Clamp', {
+          note: 'If it does not hold: flash, and melt that sprays from the parting line.',
+        }),
       ],
     },
     {
       title: '6  Daylight',
       decide: 'whether the part comes out between the open halves.',
       rows: [
-        entry('opening', 'Largest opening of the press', 6, 'in', 'Platen to platen.'),
-        entry('stack', 'Height of the closed mold', 3.5, 'in', 'All plates.'),
-        entry('lift', 'Lift off the core', 0.75, 'in', 'What pins or insert push.'),
-        entry('hand', 'Room for hand or tool', 0.75, 'in', 'To take the part; tongs need less.'),
-        result(
-          'daylight',
-          'Room left',
-          'MOLD.PRESS.DAYLIGHT(opening, stack, depth, lift, hand, units)',
-          'Negative: by so much it does not come out.',
-        ),
-        holds(
-          'Daylight',
-          'daylight >= 0',
-          'If it does not hold: no room. A thinner stack, a mold that leaves the press to be opened, or a larger press.',
-        ),
+        pressRows.entry('opening', 6, 'in', 'Platen to platen.'),
+        pressRows.entry('stackHeight', 3.5, 'in', 'All plates.'),
+        pressRows.entry('lift', 0.75, 'in', 'What pins or insert push.', { label: 'Lift off the core' }),
+        pressRows.entry('hand', 0.75, 'in', 'To take the part; tongs need less.'),
+        pressRows.result('daylight', {
+          label: 'Room left',
+          note: 'Negative: by so much it does not come out.',
+        }),
+        pressRows.verdict('Daylight', {
+          note: 'If it does not hold: no room. A thinner stack, a mold that leaves the press to be opened, or a larger press.',
+        }),
       ],
     },
     {
@@ -316,7 +298,7 @@ export const pressFitUp: Design = {
       decide:
         'how long a cycle takes: the wall must set, and an uncooled mold must lose the heat of every shot.',
       rows: [
-        entry('ejectTemp', 'Temperature when pushed', 185, '°F', 'In the middle of the thickest wall.'),
+        costRows.entry('ejectTemp', 185, '°F', 'In the middle of the thickest wall.'),
         entry('airTemp', 'Air around the mold', 70, '°F', 'In the shop.'),
         entry(
           'heat',
@@ -339,52 +321,49 @@ export const pressFitUp: Design = {
         entry('specificHeat', 'Specific heat of the mold', 0.896, 'J/(g·K)', 'Aluminum 0.896, steel 0.46.', {
           format: '0.000',
         }),
-        entry('fill', 'Fill', 1.5, 's', 'As timed.'),
-        entry('hold', 'Hold', 4, 's', 'Until the gate freezes.'),
-        entry('handling', 'Open, take out, close, load', 45, 's', 'By hand: time it.'),
-        result(
-          'cool',
-          'Time until the wall has set',
-          'MOLD.COOL.TIME(thickest, resin, meltTemp, moldTemp, ejectTemp, "centre", units)',
-          'Full series, to the middle of the wall.',
-        ),
+        runnerRows.entry('fillTime', 1.5, 's', 'As timed.', { label: 'Fill' }),
+        costRows.entry('hold', 4, 's', 'Until the gate freezes.', { label: 'Hold' }),
+        costRows.entry('handling', 45, 's', 'By hand: time it.', { label: 'Open, take out, close, load' }),
+        costRows.result('coolTime', {
+          label: 'Time until the wall has set',
+          note: 'Full series, to the middle of the wall.',
+          with: { wall: 'thickest', resin: 'resin', at: '"centre"' },
+        }),
         result(
           'coolCycle',
           'Cycle that keeps the mold as warm',
-          'MOLD.COOL.CYCLE(mass, heat, moldTemp, surface, film, airTemp, units)',
+          'MOLD.COOL.CYCLE(shotMass, heat, moldTemp, surface, film, airTemp, units)',
           'Shorter, and the mold gets hotter than planned.',
           { format: '0' },
         ),
         result(
           'wait',
           'Wait for the mold',
-          'MAX(0, coolCycle - fill - hold - handling)',
+          'MAX(0, coolCycle - fillTime - hold - handling)',
           'What is left of it when all else is done.',
           { kind: 'time', format: '0' },
         ),
-        result(
-          'cycle',
-          'Cycle',
-          'MOLD.COST.CYCLE(fill, hold, cool, handling, wait, units)',
-          'Fill, hold, handling and the longer of wall and wait.',
-          { format: '0' },
-        ),
+        costRows.result('cycle', {
+          note: 'Fill, hold, handling and the longer of wall and wait.',
+          with: { moldWait: 'wait' },
+          format: '0',
+        }),
         result(
           'rise',
           'Mold warmer after a shot by',
-          'MOLD.COOL.RISE(mass, heat, moldMass, specificHeat, units)',
+          'MOLD.COOL.RISE(shotMass, heat, moldMass, specificHeat, units)',
           'Before it loses it again.',
           { format: '0.0' },
         ),
         result(
           'settles',
           'Mold settles at',
-          'MOLD.COOL.MOLDTEMP(mass, heat, cycle, surface, film, airTemp, units)',
+          'MOLD.COOL.MOLDTEMP(shotMass, heat, cycle, surface, film, airTemp, units)',
           'At that cycle, after many shots.',
         ),
         either(
           'What rules the cycle',
-          'wait > cool',
+          'wait > coolTime',
           'heat of the mold',
           'wall of the part',
           'Heat of the mold: a fan, a heavier mold or a pause. Wall: a thinner one.',
@@ -395,10 +374,10 @@ export const pressFitUp: Design = {
       title: '8  Cost',
       decide: 'whether it pays, and from which quantity a dearer mold does.',
       rows: [
-        entry('rate', 'Rate for press and person', 55, '/h', 'In your money.', { format: '0.00' }),
-        entry('price', 'Price of the resin', 1.6, '/lb', 'In your money.', { format: '0.00' }),
-        entry('moldCost', 'Cost of this mold', 900, '', 'Metal and hours.', { format: '#,##0' }),
-        entry('quantity', 'Parts wanted', 500, '', 'Good ones.', { format: '#,##0' }),
+        costRows.entry('hourRate', 55, '/h', 'In your money.', { format: '0.00' }),
+        costRows.entry('priceByMass', 1.6, '/lb', 'In your money.', { format: '0.00' }),
+        costRows.entry('moldCost', 900, '', 'Metal and hours.', { format: '#,##0' }),
+        costRows.entry('quantity', 500, '', 'Good ones.', { format: '#,##0' }),
         entry('scrap', 'Scrap', 0.08, '', 'Share of shots thrown away.', { format: '0%' }),
         entry('otherMold', 'Cost of another mold', 2600, '', 'Say two cavities with cooling.', {
           format: '#,##0',
@@ -406,16 +385,15 @@ export const pressFitUp: Design = {
         entry('otherPart', 'Cost of a part from it, without mold', 0.55, '', 'By the same sheet.', {
           format: '0.00',
         }),
-        result(
-          'part',
-          'Cost of a good part',
-          'MOLD.COST.PART(moldCost, quantity, cycle, rate, cavities, mass, price, scrap, units)',
-          'With its share of the mold.',
-        ),
+        costRows.result('partCost', {
+          label: 'Cost of a good part',
+          note: 'With its share of the mold.',
+          with: { scrap: 'scrap' },
+        }),
         result(
           'running',
           'Of that without the mold',
-          'part - moldCost/quantity',
+          'partCost - moldCost/quantity',
           'Press, person and resin.',
           { kind: 'money' },
         ),
@@ -446,7 +424,7 @@ export const pressFitUp: Design = {
         values: ['0.25*speed', '0.5*speed', 'speed', '1.5*speed', '2*speed', '4*speed'],
         format: '0.0',
       },
-      formula: 'MOLD.FILL.REACH(available, down, across, consistency, index, units)',
+      formula: 'MOLD.FILL.REACH(meltPressure, down, across, consistency, powerIndex, units)',
       format: '0.0',
       mark: { when: 'answer < flow', says: 'Shaded: less than the flow length.' },
     },
@@ -479,7 +457,8 @@ export const pressFitUp: Design = {
         values: ['0.5*cycle', '0.75*cycle', 'cycle', '1.25*cycle', '1.5*cycle', '2*cycle'],
         format: '0',
       },
-      formula: 'MOLD.COST.PART(moldCost, down, across, rate, cavities, mass, price, scrap, units)',
+      formula:
+        'MOLD.COST.PART(moldCost, down, across, hourRate, cavities, shotMass, priceByMass, scrap, units)',
       format: '0.00',
     },
   ],

@@ -1,12 +1,22 @@
 import { DRILL_CHOICES } from '../src/tables/drills';
 import { metals, resins } from './choices';
 import { check, either, entry, holds, result, results, spare, strength, type Design } from './description';
+import { rowsOf } from './rowsOf';
+import { press } from '../src/forms/sections/press';
+import { seat } from '../src/forms/sections/seat';
+import { spring } from '../src/forms/sections/spring';
+import { eject } from '../src/forms/sections/eject';
+import { screw } from '../src/forms/sections/screw';
+
+const pressRows = rowsOf(press);
+const seatRows = rowsOf(seat);
+const springRows = rowsOf(spring);
+const ejectRows = rowsOf(eject);
+const screwRows = rowsOf(screw);
 
 /** Nobody measures the friction of a seat that has been pressed home: it follows from what broke it loose. */
 const MATCH =
   'MOLD.TRY.MATCH("SEAT.RELEASE", CHOOSE({1,2}, {"seatFriction";"draft"}, friction:draft), "releaseFriction", "push", trial1:trial3, loose1:loose3, 0.12, 0.6, units)';
-
-const SEAT = 'draft, friction, seatRadius, seatLength, blockRadius, insertMetal, blockMetal';
 
 export const pushOutInsert: Design = {
   file: 'push-out-insert',
@@ -21,34 +31,17 @@ export const pushOutInsert: Design = {
       title: '1  Press and clamp',
       decide: 'how hard the melt pushes on the insert, and whether the clamp holds the mold shut.',
       rows: [
-        entry('resin', 'Resin', 'PP', '', 'A name from the resin table.', { choices: resins }),
-        entry('efficiency', 'Efficiency of the press', 0.85, '', 'Seal and plunger drag take the rest.', {
-          format: '0.00',
+        pressRows.entry('resin', 'PP', '', 'A name from the resin table.', { choices: resins }),
+        pressRows.entry('efficiency', 0.85, '', 'Seal and plunger drag take the rest.', { format: '0.00' }),
+        pressRows.entry('airPressure', 110, 'psi', 'At the cylinder while it moves, not at the compressor.'),
+        pressRows.entry('airBore', 4, 'in', 'Bore of the injection cylinder.'),
+        pressRows.entry('plungerDia', 0.5, 'in', 'The part that pushes the melt.'),
+        pressRows.entry('clampForce', 3.25, 'tonf', 'From the builder, or measured with a load cell.'),
+        pressRows.entry('projectedArea', 0.95, 'in²', 'Seen along the opening direction.', {
+          label: 'Projected area, part and runner',
         }),
-        entry(
-          'air',
-          'Air pressure at the press',
-          110,
-          'psi',
-          'At the cylinder while it moves, not at the compressor.',
-        ),
-        entry('bore', 'Air cylinder bore', 4, 'in', 'Bore of the injection cylinder.'),
-        entry('plunger', 'Plunger diameter', 0.5, 'in', 'The part that pushes the melt.'),
-        entry(
-          'clamp',
-          'Clamp force of the press',
-          3.25,
-          'tonf',
-          'From the builder, or measured with a load cell.',
-        ),
-        entry('area', 'Projected area, part and runner', 0.95, 'in²', 'Seen along the opening direction.'),
         entry('face', 'Face diameter of the insert', 0.75, 'in', 'Where the melt presses on it.'),
-        result(
-          'available',
-          'Melt pressure the press can make',
-          'MOLD.PRESS.INJECTION(air, bore, plunger, efficiency, units)',
-          'Air pressure times the ratio of the areas, less drag.',
-        ),
+        pressRows.result('meltPressure'),
         result(
           'usual',
           'Usual cavity pressure of the resin',
@@ -56,32 +49,29 @@ export const pushOutInsert: Design = {
           'Middle of the range for machines with a screw (from memory).',
           { kind: 'pressure' },
         ),
-        result(
-          'cavity',
-          'Cavity pressure to design for',
-          'MOLD.CLAMP.PRESSURE(resin, available, units)',
-          'The lower of what the resin usually gets and what the press can make.',
-        ),
+        pressRows.result('cavityPressure', {
+          note: 'The lower of what the resin usually gets and what the press can make.',
+        }),
         spare(
           'Packing: what the press can make over the usual',
-          'available/usual',
+          'meltPressure/usual',
           'If it does not hold: the cavity never sees the usual pressure. Keep walls thick and flow short, and see the press sheet for how far it fills.',
         ),
         result(
           'clampNeeded',
           'Clamp force needed',
-          'MOLD.CLAMP.FORCE(area, cavity, 1.2, units)',
+          'MOLD.CLAMP.FORCE(projectedArea, cavityPressure, 1.2, units)',
           'With a margin of 1.2 on the opening force.',
         ),
         spare(
           'Clamp',
-          'clamp/(cavity*area)',
+          'clampForce/(cavityPressure*projectedArea)',
           'Clamp force over opening force; below 1.2 there is too little for scatter. If it does not hold: flash, and a mold that opens under pressure.',
         ),
         result(
-          'injection',
+          'seatPush',
           'Push of the melt on the insert',
-          'cavity*PI()/4*face^2',
+          'cavityPressure*PI()/4*face^2',
           'Pressure on the face area. Everything below rests on it.',
           { kind: 'force' },
         ),
@@ -92,58 +82,40 @@ export const pushOutInsert: Design = {
       decide:
         'the draft: a steep one holds its height, sinks less and lets go better; a shallow one centers harder and locks.',
       rows: [
-        entry('insertMetal', 'Metal of the insert', 'P20 prehard', '', 'A name from the metal table.', {
-          choices: metals,
-        }),
-        entry('blockMetal', 'Metal of the block', '7075-T6', '', 'The block around the seat.', {
-          choices: metals,
-        }),
-        entry(
+        seatRows.entry('insertMetal', 'P20 prehard', '', 'A name from the metal table.', { choices: metals }),
+        seatRows.entry('blockMetal', '7075-T6', '', 'The block around the seat.', { choices: metals }),
+        seatRows.entry(
           'friction',
-          'Friction going in',
           0.15,
           '',
           'Oiled steel on steel 0.10 to 0.16, dry steel on aluminum 0.3 and more (common practice).',
           { format: '0.00' },
         ),
-        entry(
-          'draft',
-          'Draft per side',
-          5,
-          'deg',
-          'From the direction of push. Try others in the what-if tables.',
-        ),
-        entry('seatRadius', 'Mean radius of the seat', 0.4, 'in', 'Half way up the contact.'),
-        entry(
+        seatRows.entry('draft', 5, 'deg', 'From the direction of push. Try others in the what-if tables.'),
+        seatRows.entry('seatRadius', 0.4, 'in', 'Half way up the contact.'),
+        seatRows.entry(
           'seatLength',
-          'Length of contact',
           0.5,
           'in',
           'Along the axis, as blued: a cone a little off touches on less.',
         ),
-        entry(
+        seatRows.entry(
           'blockRadius',
-          'Radius of the block',
           1.25,
           'in',
           'To its nearest outside: half the width of a square block.',
         ),
-        result(
-          'seatForce',
-          'Force on the seat',
-          'MOLD.SEAT.FORCE(injection, draft, friction, units)',
-          'All around, square to the flank.',
-        ),
+        seatRows.result('seatForce'),
         result(
           'spread',
           'Force that spreads the block',
-          'MOLD.SEAT.SPREAD(injection, draft, friction, units)',
+          'MOLD.SEAT.SPREAD(seatPush, draft, friction, units)',
           'Summed radial force: what the wall of the block must bear.',
         ),
         result(
           'seatPressure',
           'Pressure on the flank',
-          'MOLD.SEAT.PRESSURE(injection, draft, friction, 2*PI()*seatRadius*seatLength/COS(RADIANS(draft)), units)',
+          'MOLD.SEAT.PRESSURE(seatPush, draft, friction, 2*PI()*seatRadius*seatLength/COS(RADIANS(draft)), units)',
           'Mean, over the whole contact.',
         ),
         ...[1, 2, 3].flatMap((n) => [
@@ -178,37 +150,24 @@ export const pushOutInsert: Design = {
           'Measured less predicted: more than a tenth of the push means that the seat does not behave evenly.',
           { kind: 'force' },
         ),
-        result(
-          'freeDraft',
-          'Draft that lets go by itself',
-          'MOLD.SEAT.FREEDRAFT(releaseFriction, units)',
-          'Any smaller draft locks at this friction.',
-        ),
-        result(
-          'release',
-          'Push that breaks it loose',
-          'MOLD.SEAT.RELEASE(injection, draft, friction, releaseFriction, units)',
-          'With the melt pressure gone and the seat still tight.',
-        ),
+        seatRows.result('freeDraft'),
+        seatRows.result('seatRelease', { note: 'With the melt pressure gone and the seat still tight.' }),
         either(
           'After the shot the insert',
-          'release = 0',
+          'seatRelease = 0',
           'lets go by itself',
           'must be pushed out',
           'A locked seat keeps the insert down for milling; a free one needs its spring to stay home.',
         ),
-        result(
-          'sink',
-          'Sink under injection',
-          'MOLD.SEAT.SINK(injection, draft, friction, seatRadius, seatLength, blockRadius, insertMetal, blockMetal, , , units)',
-          'Elastic. Expect this within 40 % on a well blued seat.',
-          { format: '0.0000' },
-        ),
-        check('Range of that equation', `MOLD.SHOW.CHECK("SEAT.SINK", injection, ${SEAT}, , , units)`),
+        seatRows.result('seatSink', {
+          note: 'Elastic. Expect this within 40 % on a well blued seat.',
+          format: '0.0000',
+        }),
+        check('Range of that equation', seatRows.asked('SHOW.CHECK', 'seatSink')),
         ...strength(
           'seatMargin',
           'Seat under injection',
-          `MOLD.SHOW.MARGIN("SEAT.SINK", injection, ${SEAT}, , , units)`,
+          seatRows.asked('SHOW.MARGIN', 'seatSink'),
           'The least of block at the bore and insert, at 20 °C by typical yield. 1 yields.',
           'If it does not hold: a longer or steeper seat, a thicker block, a stronger metal. Little to spare: below 1.2.',
         ),
@@ -233,16 +192,16 @@ export const pushOutInsert: Design = {
           'lbf/in',
           'Area times modulus over length of what carries it; less with every joint.',
         ),
-        result(
-          'stoppedSink',
-          'Sink with the stop',
-          'MOLD.SEAT.SINK(injection, draft, friction, seatRadius, seatLength, blockRadius, insertMetal, blockMetal, gap, stopStiffness, units)',
-          'Seat alone up to the gap, then seat and stop together.',
-          { format: '0.0000' },
-        ),
+        seatRows.result('seatSink', {
+          key: 'stoppedSink',
+          label: 'Sink with the stop',
+          note: 'Seat alone up to the gap, then seat and stop together.',
+          with: { stopGap: 'gap', stopStiffness: 'stopStiffness' },
+          format: '0.0000',
+        }),
         either(
           'Stop',
-          'sink > gap',
+          'seatSink > gap',
           'takes load',
           'is not reached',
           'Not reached: the taper alone decides the height, and the stop only catches a push beyond all plans.',
@@ -254,51 +213,43 @@ export const pushOutInsert: Design = {
       decide:
         'the preload of the holding screw while the face is milled flush, so that injection leaves no step.',
       rows: [
-        entry('millPush', 'Preload planned while milling', 500, 'lbf', 'What the holding screw pulls with.'),
+        seatRows.entry('millingPush', 500, 'lbf', 'What the holding screw pulls with.', {
+          label: 'Preload planned while milling',
+        }),
         entry('stepAllowed', 'Witness step allowed', 0.0004, 'in', 'What the part may show as a line.', {
           format: '0.0000',
         }),
-        entry(
-          'thread',
-          'Thread of the holding screw',
-          '1/4-28',
-          '',
-          'As people write it: 10-32, 1/4-20, M5, M6x0.75.',
-        ),
-        entry(
-          'k',
-          'Torque factor of the screw',
-          0.2,
-          '',
-          'About 0.2 plain, 0.15 oiled; the preload scatters by 30 %.',
-          { format: '0.00' },
-        ),
+        screwRows.entry('thread', '1/4-28', '', 'As people write it: 10-32, 1/4-20, M5, M6x0.75.', {
+          label: 'Thread of the holding screw',
+        }),
+        screwRows.entry('k', 0.2, '', 'About 0.2 plain, 0.15 oiled; the preload scatters by 30 %.', {
+          format: '0.00',
+        }),
         result(
-          'step',
+          'witness',
           'Witness step in injection',
-          'MOLD.SEAT.STEP(injection, millPush, draft, friction, seatRadius, seatLength, blockRadius, insertMetal, blockMetal, units)',
+          'MOLD.SEAT.STEP(seatPush, millingPush, draft, friction, seatRadius, seatLength, blockRadius, insertMetal, blockMetal, units)',
           'Sink in injection less sink while milling. Positive: the insert ends below the face and the part shows a boss.',
           { format: '0.0000' },
         ),
         holds(
           'Weak point to learn from: step without seating push',
-          'ABS(step) <= stepAllowed',
+          'ABS(witness) <= stepAllowed',
           'The one weak point of this design, left in on purpose: milled under the screw alone, the insert is not as far down as the melt will push it. The seating push below mends it.',
         ),
         result(
-          'seating',
+          'seatingPush',
           'Seating push before milling',
-          'injection',
+          'seatPush',
           'Drive the insert home once with the push of injection: this seat locks, so it stays as far down as the melt will press it, and the last cut meets it there.',
           { kind: 'force' },
         ),
-        result(
-          'seatedStep',
-          'Witness step after it',
-          `MOLD.SEAT.STEP(injection, millPush, ${SEAT}, seating, units)`,
-          'Holds as long as the seat is not pushed out and seated with less before it is milled.',
-          { format: '0.0000' },
-        ),
+        seatRows.result('witness', {
+          key: 'seatedStep',
+          label: 'Witness step after it',
+          note: 'Holds as long as the seat is not pushed out and seated with less before it is milled.',
+          format: '0.0000',
+        }),
         holds(
           'Witness step with seating push',
           'ABS(seatedStep) <= stepAllowed',
@@ -307,29 +258,28 @@ export const pushOutInsert: Design = {
         ...strength(
           'seatingMargin',
           'Seat under the seating push',
-          `MOLD.SHOW.MARGIN("SEAT.STEP", injection, millPush, ${SEAT}, seating, units)`,
+          seatRows.asked('SHOW.MARGIN', 'witness'),
           'Under the largest of injection, milling and seating push.',
           'If it does not hold: seat with less, or the block splits or yields at the bore.',
         ),
         result(
           'stoppedStep',
           'Step without seating push, with the stop',
-          'MOLD.SEAT.SINK(injection, draft, friction, seatRadius, seatLength, blockRadius, insertMetal, blockMetal, gap, stopStiffness, units) - MOLD.SEAT.SINK(millPush, draft, friction, seatRadius, seatLength, blockRadius, insertMetal, blockMetal, gap, stopStiffness, units)',
+          'MOLD.SEAT.SINK(seatPush, draft, friction, seatRadius, seatLength, blockRadius, insertMetal, blockMetal, gap, stopStiffness, units) - MOLD.SEAT.SINK(millingPush, draft, friction, seatRadius, seatLength, blockRadius, insertMetal, blockMetal, gap, stopStiffness, units)',
           'Both sinks with the stop of section 3. Equal to the step without seating push where neither reaches it.',
           { kind: 'length', format: '0.0000' },
         ),
         result(
           'flushPush',
           'Milling push that leaves no step',
-          'MOLD.SEAT.MILLPUSH(injection, 0, draft, friction, seatRadius, seatLength, blockRadius, insertMetal, blockMetal, units)',
+          'MOLD.SEAT.MILLPUSH(seatPush, 0, draft, friction, seatRadius, seatLength, blockRadius, insertMetal, blockMetal, units)',
           'Without a stop it is the push of the melt itself.',
         ),
-        result(
-          'torque',
-          'Torque of the holding screw for it',
-          'MOLD.SCREW.TORQUE(thread, flushPush, k, units)',
-          'Compare with what its thread bears, in section 9.',
-        ),
+        screwRows.result('screwTorque', {
+          label: 'Torque of the holding screw for it',
+          note: 'Compare with what its thread bears, in section 9.',
+          with: { preload: 'flushPush' },
+        }),
       ],
     },
     {
@@ -367,30 +317,15 @@ export const pushOutInsert: Design = {
       title: '6  Stock for milling flush',
       decide: 'how much to leave proud so that the last cut cleans up and still cuts.',
       rows: [
-        entry(
-          'widthTol',
-          'Tolerance of the seat width, ±',
-          0.0004,
-          'in',
-          'Insert and pocket together, on the diameter.',
-          { format: '0.0000' },
-        ),
-        entry(
-          'cutoffTol',
-          'Tolerance of the length cut off, ±',
-          0.002,
-          'in',
-          'From the seat to the sawn or turned face.',
-          { format: '0.0000' },
-        ),
-        entry(
-          'touchTol',
-          'Tolerance of touching off, ±',
-          0.0005,
-          'in',
-          'Cutter length and face of the block.',
-          { format: '0.0000' },
-        ),
+        seatRows.entry('seatWidthTol', 0.0004, 'in', 'Insert and pocket together, on the diameter.', {
+          format: '0.0000',
+        }),
+        seatRows.entry('cutoffTol', 0.002, 'in', 'From the seat to the sawn or turned face.', {
+          format: '0.0000',
+        }),
+        seatRows.entry('touchTol', 0.0005, 'in', 'Cutter length and face of the block.', {
+          format: '0.0000',
+        }),
         entry(
           'bedding',
           'Bedding in of a new seat',
@@ -421,21 +356,21 @@ export const pushOutInsert: Design = {
         result(
           'height',
           'Height error from the width',
-          'MOLD.SEAT.HEIGHT(widthTol, draft, units)',
+          'MOLD.SEAT.HEIGHT(seatWidthTol, draft, units)',
           'The width error times 1/(2 tan draft).',
           { format: '0.0000' },
         ),
         result(
-          'stock',
+          'flushStock',
           'Stock to leave',
-          'MOLD.FLUSH.STOCK(widthTol, draft, cutoffTol, touchTol, bedding, minimumCut, "worst", units)',
+          'MOLD.FLUSH.STOCK(seatWidthTol, draft, cutoffTol, touchTol, bedding, minimumCut, "worst", units)',
           'All errors at once the wrong way, and the least cut on top.',
           { format: '0.0000' },
         ),
         result(
           'passes',
           'Passes to mill it',
-          'MOLD.FLUSH.PASSES(stock, roughDepth, finishDepth, units)',
+          'MOLD.FLUSH.PASSES(flushStock, roughDepth, finishDepth, units)',
           'One finish pass, the rest roughing.',
           { kind: 'count' },
         ),
@@ -446,63 +381,47 @@ export const pushOutInsert: Design = {
       decide:
         'the shim under the spring: preload enough to keep the insert home, travel enough for the stroke.',
       rows: [
-        entry('mass', 'Mass that moves', 4, 'oz', 'Insert, screw and half the spring.'),
-        entry('drag', 'Drag of seals and guides', 3, 'lbf', 'Measured with a spring scale.'),
-        entry('rate', 'Rate of the spring', 24, 'lbf/in', 'From its data sheet or from SPRING.RATE.'),
-        entry('freeLength', 'Free length', 1.5, 'in', 'As measured, not as ordered.'),
-        entry(
-          'pocket',
-          'Pocket length, mold closed',
-          1.33,
-          'in',
-          'From the screw head to the bottom of the pocket.',
-        ),
-        entry('wire', 'Wire diameter', 0.072, 'in', 'For the solid length.', { format: '0.0000' }),
-        entry('shim', 'Shim fitted', 0.035, 'in', 'Whole shims from the drawer, near the one below.'),
-        entry('stroke', 'Stroke to free the part', 0.4, 'in', 'How far the insert is pushed out.'),
-        entry('coils', 'Total coils', 8, '', 'With the dead ends, closed and ground.', { format: '0.0' }),
-        result(
-          'hold',
-          'Preload wanted',
-          'MOLD.SPRING.HOLD(mass, drag, 1, 1.5, units)',
-          'Weight and drag, with a margin of 1.5.',
-          { format: '0.00' },
-        ),
-        result(
-          'shimWanted',
-          'Shim that gives it',
-          'MOLD.SPRING.SHIM(rate, freeLength, pocket, hold, units)',
-          'Negative: no shim, and the pocket may be deeper by that much.',
-        ),
-        result(
-          'preload',
-          'Preload with the shim fitted',
-          'MOLD.SPRING.PRELOAD(rate, freeLength, pocket, shim, units)',
-          'In the closed mold.',
-          { format: '0.00' },
-        ),
+        springRows.entry('movingMass', 4, 'oz', 'Insert, screw and half the spring.'),
+        springRows.entry('drag', 3, 'lbf', 'Measured with a spring scale.'),
+        entry('springRate', 'Rate of the spring', 24, 'lbf/in', 'From its data sheet or from SPRING.RATE.'),
+        springRows.entry('freeLength', 1.5, 'in', 'As measured, not as ordered.'),
+        springRows.entry('pocketLength', 1.33, 'in', 'From the screw head to the bottom of the pocket.'),
+        springRows.entry('wire', 0.072, 'in', 'For the solid length.', { format: '0.0000' }),
+        springRows.entry('shim', 0.035, 'in', 'Whole shims from the drawer, near the one below.'),
+        springRows.entry('lift', 0.4, 'in', 'How far the insert is pushed out.', {
+          label: 'Stroke to free the part',
+        }),
+        springRows.entry('totalCoils', 8, '', 'With the dead ends, closed and ground.', { format: '0.0' }),
+        springRows.result('springHold', {
+          label: 'Preload wanted',
+          note: 'Weight and drag, with a margin of 1.5.',
+          with: { gLoad: '1', margin: '1.5' },
+          format: '0.00',
+        }),
+        springRows.result('shimNeeded', {
+          label: 'Shim that gives it',
+          note: 'Negative: no shim, and the pocket may be deeper by that much.',
+        }),
+        springRows.result('springPreload', {
+          label: 'Preload with the shim fitted',
+          note: 'In the closed mold.',
+          format: '0.00',
+        }),
         spare(
           'Spring at home',
-          '1.5*preload/hold',
+          '1.5*springPreload/springHold',
           'Preload over weight and drag. If it does not hold: the insert may stand open when resin comes. Fit a thicker shim.',
         ),
-        result(
-          'solid',
-          'Solid length',
-          'MOLD.SPRING.SOLID(wire, coils, "closed ground", units)',
-          'Coil on coil.',
-        ),
-        result(
-          'travel',
-          'Stroke left before solid',
-          'MOLD.SPRING.TRAVEL(pocket - shim, solid, 0.1, units)',
-          'Keeping 10 % in reserve.',
-        ),
-        spare(
-          'Stroke of the spring',
-          'travel/stroke',
-          'If it does not hold: it goes solid, and the push then bends the screw instead of the spring.',
-        ),
+        springRows.result('solidLength', { with: { ends: '"closed ground"' } }),
+        springRows.result('springTravel', {
+          label: 'Stroke left before solid',
+          note: 'Keeping 10 % in reserve.',
+          with: { pocketLength: 'pocketLength - shim', reserve: '0.1' },
+        }),
+        springRows.verdict('Lift', {
+          label: 'Stroke of the spring',
+          note: 'If it does not hold: it goes solid, and the push then bends the screw instead of the spring.',
+        }),
       ],
     },
     {
@@ -510,67 +429,37 @@ export const pushOutInsert: Design = {
       decide:
         'whether the hand lever or jack screw moves the insert: at the first push and at the end of the stroke.',
       rows: [
-        entry(
-          'ejectModulus',
-          'Modulus of the resin when pushed',
+        ejectRows.entry(
+          'partModulus',
           75,
           'ksi',
           'At the temperature of the part then, far below the book value at room temperature.',
         ),
-        entry('freeze', 'Temperature at which it set', 285, '°F', 'From there on it shrinks onto the core.'),
-        entry('eject', 'Temperature when pushed', 180, '°F', 'Mean through the wall.'),
-        entry('wall', 'Wall of the part', 0.06, 'in', 'Around the core.'),
-        entry('coreRadius', 'Radius of the core', 0.3, 'in', 'Mean, where the part grips.'),
+        ejectRows.entry('solidifyTemp', 285, '°F', 'From there on it shrinks onto the core.'),
+        ejectRows.entry('ejectTemp', 180, '°F', 'Mean through the wall.'),
+        ejectRows.entry('wall', 0.06, 'in', 'Around the core.'),
+        ejectRows.entry('coreRadius', 0.3, 'in', 'Mean, where the part grips.'),
         entry('coreLength', 'Length of the core', 0.6, 'in', 'The length that the part covers.'),
-        entry(
-          'coreDraft',
-          'Draft of the core per side',
-          1,
-          'deg',
-          'Of the core under the part, not of the seat.',
-        ),
-        entry(
-          'expansion',
-          'Expansion of the resin',
-          0.00005,
-          '1/°F',
-          'PP about 50 millionths per °F (published table).',
-          { format: '0.0000000' },
-        ),
+        ejectRows.entry('coreDraft', 1, 'deg', 'Of the core under the part, not of the seat.'),
+        ejectRows.entry('expansion', 0.00005, '1/°F', 'PP about 50 millionths per °F (published table).', {
+          format: '0.0000000',
+        }),
         entry('handPush', 'Push you have', 2000, 'lbf', 'Of the jack screw or lever, measured.'),
-        entry(
-          'partFriction',
-          'Friction of part on core',
+        ejectRows.entry(
+          'ejectFriction',
           0.35,
           '',
           'PP on a polished core 0.2 to 0.5 (from memory of handbook ranges).',
           { format: '0.00' },
         ),
-        result(
-          'strain',
-          'Strain of the part on the core',
-          'MOLD.EJECT.STRAIN(expansion, freeze, eject, , units)',
-          'How much it would shrink if the core were not there.',
-          { format: '0.00%' },
-        ),
-        result(
-          'grip',
-          'Grip of the part',
-          'MOLD.EJECT.GRIP(ejectModulus, strain, wall, coreRadius, 0, units)',
-          'Pressure of the shrunk part on the core.',
-        ),
-        result(
-          'strip',
-          'Force that strips the part',
-          'MOLD.EJECT.FORCE(grip, 2*PI()*coreRadius*coreLength, coreDraft, partFriction, units)',
-          'Of the part alone.',
-        ),
-        result(
-          'vacuum',
-          'Suction under a closed cap',
-          'MOLD.EJECT.VACUUM(PI()*coreRadius^2, , units)',
-          'Full vacuum until air gets in: a vented core saves it.',
-        ),
+        ejectRows.result('shrinkStrain', { format: '0.00%' }),
+        ejectRows.result('grip', { with: { poisson: '0' } }),
+        ejectRows.result('stripForce', { with: { contactArea: '2*PI()*coreRadius*coreLength' } }),
+        ejectRows.result('vacuumForce', {
+          label: 'Suction under a closed cap',
+          note: 'Full vacuum until air gets in: a vented core saves it.',
+          with: { coreArea: 'PI()*coreRadius^2' },
+        }),
         results(
           [
             {
@@ -585,7 +474,7 @@ export const pushOutInsert: Design = {
             },
             { key: 'lastPush', label: 'Push at full stroke', note: 'The part is loose: the spring alone.' },
           ],
-          'MOLD.SEAT.PUSHOUT({0;0.05;1}*stroke, release, rate, preload, {1;1;0}*strip, {1;1;0}*vacuum, 1.5, units)',
+          'MOLD.SEAT.PUSHOUT({0;0.05;1}*lift, seatRelease, springRate, springPreload, {1;1;0}*stripForce, {1;1;0}*vacuumForce, 1.5, units)',
         ),
         holds(
           'Push',
@@ -595,7 +484,7 @@ export const pushOutInsert: Design = {
         result(
           'clear',
           'Gap per side at full stroke',
-          'MOLD.SEAT.CLEAR(stroke, draft, units)',
+          'MOLD.SEAT.CLEAR(lift, draft, units)',
           'Room that the seat has opened: blow it clean before it goes home.',
         ),
       ],
@@ -604,17 +493,12 @@ export const pushOutInsert: Design = {
       title: '9  Holding screw and its hole',
       decide: 'which drill the holding screw gets, and whether its thread bears the milling push.',
       rows: [
-        entry('engagement', 'Full thread in the block', 0.4, 'in', 'Without chamfer and last turn.'),
-        entry(
-          'screwStrength',
-          'Tensile strength of the screw',
-          180,
-          'ksi',
-          'Socket head cap screw of alloy steel: 170 to 180 ksi.',
-        ),
-        entry(
-          'blockStrength',
-          'Tensile strength of the tapped metal',
+        screwRows.entry('engagement', 0.4, 'in', 'Without chamfer and last turn.', {
+          label: 'Full thread in the block',
+        }),
+        screwRows.entry('screwStrength', 180, 'ksi', 'Socket head cap screw of alloy steel: 170 to 180 ksi.'),
+        screwRows.entry(
+          'nutStrength',
           83,
           'ksi',
           '7075-T6 about 83 ksi, 6061-T6 about 45 ksi (from memory).',
@@ -635,13 +519,11 @@ export const pushOutInsert: Design = {
           '',
           '65 to 75 in aluminum, 60 to 75 in steel (common practice).',
         ),
-        result(
-          'drill',
-          'Tap drill diameter',
-          'MOLD.TAP.DRILL(thread, percent, "cut", series, units)',
-          'The nearest of them.',
-          { format: '0.0000' },
-        ),
+        screwRows.result('tapDrill', {
+          note: 'The nearest of them.',
+          with: { percent: 'percent', kind: '"cut"', series: 'series' },
+          format: '0.0000',
+        }),
         result(
           'drillName',
           'Its name',
@@ -655,12 +537,7 @@ export const pushOutInsert: Design = {
           'MOLD.TAP.DEPTH(engagement, thread, 4, 118, , units)',
           'To the tip of the point, for a plug tap.',
         ),
-        result(
-          'clearance',
-          'Clearance hole in the land',
-          'MOLD.SCREW.CLEARANCE(thread, "normal", units)',
-          'Normal fit.',
-        ),
+        screwRows.result('clearanceHole', { label: 'Clearance hole in the land', with: { fit: '"normal"' } }),
         result(
           'screwLength',
           'Length of screw under the head',
@@ -668,37 +545,28 @@ export const pushOutInsert: Design = {
           'The next stock length; not so long that it bottoms.',
           { kind: 'length' },
         ),
-        result(
-          'maxTorque',
-          'Largest torque',
-          'MOLD.SCREW.MAXTORQUE(thread, engagement, screwStrength, blockStrength, k, 1.5, units)',
-          'Neither overloads the screw nor strips the block.',
-        ),
-        spare(
-          'Holding screw',
-          'maxTorque/torque',
-          'Largest torque over the one for the milling push. If it does not hold: a larger screw, two of them, or more engagement.',
-        ),
+        screwRows.result('maxTorque', {
+          label: 'Largest torque',
+          note: 'Neither overloads the screw nor strips the block.',
+          with: { margin: '1.5' },
+        }),
+        screwRows.verdict('Torque', {
+          label: 'Holding screw',
+          note: 'Largest torque over the one for the milling push. If it does not hold: a larger screw, two of them, or more engagement.',
+        }),
       ],
     },
   ],
   whatIf: [
     {
       title: 'Sink under the push',
-      unitOf: 'sink',
+      unitOf: 'seatSink',
       says: 'Sink of the taper without a stop. It is the witness step of an insert that was milled without preload.',
       down: { label: 'Draft per side, deg', values: [2, 3, 5, 8, 10, 12, 15], format: '0.0' },
       across: {
         label: 'Push',
-        unitOf: 'injection',
-        values: [
-          '0.5*injection',
-          '0.75*injection',
-          'injection',
-          '1.25*injection',
-          '1.5*injection',
-          '2*injection',
-        ],
+        unitOf: 'seatPush',
+        values: ['0.5*seatPush', '0.75*seatPush', 'seatPush', '1.25*seatPush', '1.5*seatPush', '2*seatPush'],
         format: '#,##0',
       },
       formula:
@@ -711,20 +579,13 @@ export const pushOutInsert: Design = {
     },
     {
       title: 'Push that breaks the seat loose',
-      unitOf: 'release',
+      unitOf: 'seatRelease',
       says: 'After the push above it is gone. Zero: it lets go by itself.',
       down: { label: 'Draft per side, deg', values: [2, 3, 5, 8, 10, 12, 15], format: '0.0' },
       across: {
         label: 'Push',
-        unitOf: 'injection',
-        values: [
-          '0.5*injection',
-          '0.75*injection',
-          'injection',
-          '1.25*injection',
-          '1.5*injection',
-          '2*injection',
-        ],
+        unitOf: 'seatPush',
+        values: ['0.5*seatPush', '0.75*seatPush', 'seatPush', '1.25*seatPush', '1.5*seatPush', '2*seatPush'],
         format: '#,##0',
       },
       formula: 'MOLD.SEAT.RELEASE(across, down, friction, releaseFriction, units)',
@@ -741,8 +602,15 @@ export const pushOutInsert: Design = {
       down: { label: 'Draft per side, deg', values: [2, 3, 5, 8, 10, 12, 15], format: '0.0' },
       across: {
         label: 'Error in width',
-        unitOf: 'widthTol',
-        values: ['0.25*widthTol', '0.5*widthTol', 'widthTol', '1.5*widthTol', '2*widthTol', '3*widthTol'],
+        unitOf: 'seatWidthTol',
+        values: [
+          '0.25*seatWidthTol',
+          '0.5*seatWidthTol',
+          'seatWidthTol',
+          '1.5*seatWidthTol',
+          '2*seatWidthTol',
+          '3*seatWidthTol',
+        ],
         format: '0.0000',
       },
       formula: 'MOLD.SEAT.HEIGHT(across, down, units)',

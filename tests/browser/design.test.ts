@@ -65,7 +65,7 @@ it(
     for (const [label, value] of [
       ['Draft per side', '5.5'],
       ['Length of contact', '14'],
-      ['Lift of the insert', '4.5'],
+      ['Lift of pins or insert', '4.5'],
     ] as const) {
       const address = cell(made, label, 'B');
       await act(tab.select(address));

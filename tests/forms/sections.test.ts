@@ -8,7 +8,8 @@ import { newDesign } from '../../src/forms/newDesign';
 import { HOLDS, SCALE } from '../../src/forms/scale';
 import { sections } from '../../src/forms/sections';
 import { heldIn } from '../../src/forms/shotLog';
-import type { Workbook } from '../../src/package/model';
+import { readReference } from '../../src/cells/reference';
+import { cellFinder, type Workbook } from '../../src/package/model';
 
 const faultsIn = (workbook: Workbook): string[] =>
   workbook.sheets.flatMap(({ name, cells }) =>
@@ -24,7 +25,30 @@ const faultsIn = (workbook: Workbook): string[] =>
     }),
   );
 
+/** What the cell of a name holds. */
+function named(workbook: Workbook, wanted: string): number {
+  const place = readReference(workbook.names.find(({ name }) => name === wanted)?.formula ?? '');
+  const sheet = workbook.sheets.find(({ name }) => name === place?.sheet);
+  return Number(sheet && place && cellFinder(sheet)(place.area.top, place.area.left)?.value);
+}
+
 describe('the sections', () => {
+  it('take the shim off the pocket and count lift and margin where they count', async () => {
+    const made = await newDesign({ sections, system: 'mm' }, worksheetFunctions);
+    const value = (name: string): number => named(made, name);
+    expect(value('shim')).toBeGreaterThan(0);
+    expect(value('spring_travel')).toBeCloseTo(
+      0.9 * (value('pocket_length') - value('shim') - value('solid_length')),
+      9,
+    );
+    expect(value('daylight')).toBeCloseTo(
+      value('opening') - value('stack_height') - value('part_depth') - value('lift') - value('hand'),
+      9,
+    );
+    expect(value('pin_load')).toBeGreaterThan(3 * value('per_pin'));
+    expect(value('per_pin') * value('pins')).toBeCloseTo(value('eject_force'), 9);
+  });
+
   it('bind every argument of their functions to a key that there is, or leave an optional one out', () => {
     for (const { id, inputs, parts } of sections) {
       const keys = new Set(Object.keys(inputs));

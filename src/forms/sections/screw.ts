@@ -7,13 +7,13 @@ export const screw: Section = {
   danger:
     'A screw that breaks or strips under load lets go at once: pull it tight with a torque wrench, never by feel.',
   inputs: {
-    thread: { first: 'M6' },
+    thread: { first: 'M6', label: 'Thread of the screw' },
     strengthClass: { first: '12.9' },
     preloadFraction: { first: 0.6, label: 'Part of the proof load' },
-    k: { first: 0.2, label: 'Nut factor' },
+    k: { first: 0.2, label: 'Torque factor of the screw' },
     engagement: { first: '10 mm', label: 'Thread engaged' },
-    screwStrength: { first: '1220 MPa' },
-    nutStrength: { first: '1000 MPa', label: 'Strength of the tapped part' },
+    screwStrength: { first: '1220 MPa', label: 'Tensile strength of the screw' },
+    nutStrength: { first: '1000 MPa', label: 'Tensile strength of the tapped metal' },
   },
   parts: [
     calls('SCREW.CLASSLOAD', 'screwPreload', 'Preload', 'What one screw clamps with.', {
@@ -48,7 +48,7 @@ export const screw: Section = {
       'engagement/engage_needed',
       'If it does not hold: a longer screw, or a wire thread insert.',
     ),
-    calls('TAP.DRILL', 'tapDrill', 'Tap drill', 'For a cut thread.'),
+    calls('TAP.DRILL', 'tapDrill', 'Tap drill diameter', 'For a cut thread.'),
     calls('SCREW.CLEARANCE', 'clearanceHole', 'Clearance hole', 'Normal fit.'),
     calls('SCREW.BORE', 'boreDia', 'Counterbore, diameter', 'For a socket head.', { what: '"dia"' }),
     calls('SCREW.BORE', 'boreDepth', 'Counterbore, depth', 'The head ends below the face.', {

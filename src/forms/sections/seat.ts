@@ -12,16 +12,16 @@ export const seat: Section = {
     draft: { first: '5 deg', label: 'Draft per side' },
     friction: { first: 0.15, label: 'Friction going in' },
     releaseFriction: { first: 0.2, label: 'Friction coming out' },
-    seatRadius: { first: '10 mm' },
+    seatRadius: { first: '10 mm', label: 'Mean radius of the seat' },
     seatLength: { first: '12 mm', label: 'Length of contact' },
-    blockRadius: { first: '32 mm' },
-    insertMetal: { first: 'P20' },
-    blockMetal: { first: '7075-T6' },
+    blockRadius: { first: '32 mm', label: 'Radius of the block' },
+    insertMetal: { first: 'P20', label: 'Metal of the insert' },
+    blockMetal: { first: '7075-T6', label: 'Metal of the block' },
     seatingPush: { first: '5.5 kN', label: 'Push that drove it home before' },
     millingPush: { first: '1 kN', label: 'Push while the face is milled' },
-    seatWidthTol: { first: '0.005 mm', label: 'Tolerance of the seat’s width' },
-    cutoffTol: { first: '0.01 mm', label: 'Tolerance of the cut-off' },
-    touchTol: { first: '0.01 mm', label: 'Tolerance of touching off' },
+    seatWidthTol: { first: '0.005 mm', label: 'Tolerance of the seat width, ±' },
+    cutoffTol: { first: '0.01 mm', label: 'Tolerance of the length cut off, ±' },
+    touchTol: { first: '0.01 mm', label: 'Tolerance of touching off, ±' },
   },
   parts: [
     calls('SEAT.PUSH', 'seatPush', 'Push of the melt on the insert', 'Everything below rests on it.', {
@@ -30,9 +30,15 @@ export const seat: Section = {
     calls('SEAT.FORCE', 'seatForce', 'Force on the seat', 'All around, square to the flank.', {
       push: 'seatPush',
     }),
-    calls('SEAT.FREEDRAFT', 'freeDraft', 'Draft that lets go by itself', 'Any smaller draft locks.', {
-      friction: 'releaseFriction',
-    }),
+    calls(
+      'SEAT.FREEDRAFT',
+      'freeDraft',
+      'Draft that lets go by itself',
+      'Any smaller draft locks at this friction.',
+      {
+        friction: 'releaseFriction',
+      },
+    ),
     calls(
       'SEAT.RELEASE',
       'seatRelease',
@@ -65,7 +71,7 @@ export const seat: Section = {
     ),
     holds(
       'Witness within 0.05 mm',
-      'ABS(witness)<MOLD.UNIT.CONVERT(0.05,"mm",units)',
+      'ABS(witness) < MOLD.UNIT.CONVERT(0.05,"mm",units)',
       'If it does not hold: mill with more push, or drive the insert home harder before.',
     ),
     calls(

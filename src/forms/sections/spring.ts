@@ -7,17 +7,21 @@ export const spring: Section = {
   danger:
     'A compressed spring stores energy: relieve it under control, wear eye protection, and never look along its axis.',
   inputs: {
-    movingMass: { first: '120 g' },
-    drag: { first: '5 N', note: 'What holds the insert back on its way home.' },
+    movingMass: { first: '120 g', label: 'Mass that moves' },
+    drag: {
+      first: '5 N',
+      label: 'Drag of seals and guides',
+      note: 'What holds the insert back on its way home.',
+    },
     springMaterial: { first: 'music wire', label: 'Wire' },
     wire: { first: '1.4 mm', label: 'Wire diameter' },
     meanDia: { first: '10 mm', label: 'Mean diameter of the coils' },
     activeCoils: { first: 6 },
-    totalCoils: { first: 8 },
+    totalCoils: { first: 8, label: 'Total coils' },
     freeLength: { first: '29 mm' },
-    pocketLength: { first: '26 mm' },
-    shim: { first: '0.5 mm' },
-    lift: { first: '5 mm', label: 'Lift of the insert', like: ['SEAT.CLEAR', 'lift'] },
+    pocketLength: { first: '26 mm', label: 'Pocket length, mold closed' },
+    shim: { first: '0.5 mm', label: 'Shim fitted' },
+    lift: { first: '5 mm', label: 'Lift of pins or insert', like: ['SEAT.CLEAR', 'lift'] },
   },
   parts: [
     calls('SPRING.RATE', 'springRate', 'Rate', 'Of the wire and the coils that work.', {
@@ -49,12 +53,13 @@ export const spring: Section = {
       },
     ),
     worked(
-      'liftedLength',
-      'Length at full lift',
-      'Pocket less shim and lift.',
-      'pocket_length-shim-lift',
+      'seatedLength',
+      'Length with the insert home',
+      'Pocket less shim.',
+      'pocket_length - shim',
       'length',
     ),
+    worked('liftedLength', 'Length at full lift', 'Less by the lift.', 'seated_length - lift', 'length'),
     calls('SPRING.FORCE', 'liftedForce', 'Force at full lift', 'The ejection works against it.', {
       rate: 'springRate',
       length: 'liftedLength',
@@ -64,7 +69,8 @@ export const spring: Section = {
       'SPRING.TRAVEL',
       'springTravel',
       'Lift that it allows',
-      'Before it is solid, a tenth kept in reserve.',
+      'Over the shim and before it is solid, a tenth kept in reserve.',
+      { pocketLength: 'seatedLength' },
     ),
     spare(
       'Lift',
