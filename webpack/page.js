@@ -6,6 +6,7 @@ const MinimizerPlugin = require('minimizer-webpack-plugin');
 const { root, dist, resolve, typescript, styles, samples, help } = require('./shared');
 const offline = require('./plugins/offline');
 const onePage = require('./plugins/onePage');
+const preload = require('./plugins/preload');
 
 /** The workbook page: static files that any server can hand out. */
 module.exports = (_env, argv = {}) => ({
@@ -13,7 +14,7 @@ module.exports = (_env, argv = {}) => ({
   mode: argv.mode ?? 'production',
   // Kept in a file of its own: the page's content-security policy allows no eval.
   devtool: argv.mode === 'development' ? 'source-map' : false,
-  entry: { page: path.join(root, 'src/page/index.tsx') },
+  entry: { start: path.join(root, 'src/page/index.ts') },
   output: {
     path: path.join(dist, 'page'),
     filename: '[name].[contenthash:8].js',
@@ -40,13 +41,31 @@ module.exports = (_env, argv = {}) => ({
     ],
   },
   // The default minimizer took nine tenths of the page's build.
-  optimization: { minimizer: [new MinimizerPlugin({ minify: MinimizerPlugin.esbuildMinify })] },
+  optimization: {
+    minimizer: [new MinimizerPlugin({ minify: MinimizerPlugin.esbuildMinify })],
+    // The grid and the controls are large and change seldom: fetched and compiled beside the rest, and kept over versions.
+    splitChunks: {
+      cacheGroups: Object.fromEntries(
+        [
+          [
+            'controls',
+            /[\\/]node_modules[\\/](@fluentui|@griffel|@floating-ui|react|react-dom|scheduler|tabster|keyborg)[\\/]/,
+          ],
+          ['grid', /[\\/]node_modules[\\/]/],
+        ].map(([name, test], at) => [
+          name,
+          { name, test, chunks: (chunk) => chunk.name === 'page', enforce: true, priority: 20 - at },
+        ]),
+      ),
+    },
+  },
   plugins: [
     new HtmlPlugin({ template: path.join(root, 'src/page/index.html') }),
     new CssPlugin({ filename: '[name].[contenthash:8].css' }),
     new CopyPlugin({
       patterns: ['icon.svg', 'moldsheet.webmanifest'].map((file) => path.join(root, 'src/page', file)),
     }),
+    preload,
     samples,
     help,
     onePage,

@@ -60,8 +60,12 @@ const SHIPPED = [
   'excel/functions.js',
   'excel/whole.js',
   'excel/taskpane.js',
+  'page/start.js',
   'page/page.js',
+  'page/grid.js',
+  'page/controls.js',
   'page/page.css',
+  'page/grid.css',
 ];
 
 /** Sizes of what is loaded at once; what the page loads when it needs it is one line. */

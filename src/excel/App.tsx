@@ -7,9 +7,10 @@ import {
   MessageBarBody,
   tokens,
 } from '@fluentui/react-components';
-import { lazy, useEffect, useSyncExternalStore } from 'react';
+import { useEffect, useSyncExternalStore } from 'react';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import type { Host } from '../panel/host';
+import { later } from '../panel/later';
 import { Panel } from '../panel/Panel';
 import { ShareTab } from '../panel/share/ShareTab';
 import { darkTheme, lightTheme } from '../panel/theme';
@@ -22,7 +23,7 @@ import { FIRST_STEPS, readPanelState, setPanelState, subscribe, type Notice } fr
 import { rememberSeen } from './remember';
 import { SharedWorkbookBar, SharingWords } from './Sharing';
 
-const CheckTab = lazy(async () => ({ default: (await import('./check/CheckTab')).CheckTab }));
+const CheckTab = later(async () => (await import('./check/CheckTab')).CheckTab);
 
 const useStyles = makeStyles({
   app: {

@@ -10,7 +10,7 @@ import {
 import { useCallback, useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import type { Host } from '../panel/host';
-import { Panel } from '../panel/Panel';
+import { later } from '../panel/later';
 import { CheckBar } from '../panel/share/CheckBar';
 import { ShareTab } from '../panel/share/ShareTab';
 import { darkTheme, lightTheme } from '../panel/theme';
@@ -26,6 +26,9 @@ import { SheetTabLater } from './sheetTab/SheetTabLater';
 import { onDarkChange, prefersDark } from './theme';
 import { useFileDrop } from './useFileDrop';
 import { useKeys } from './useKeys';
+
+/** Behind the sheet, which is what a person came for. */
+const Panel = later(async () => (await import('../panel/Panel')).Panel);
 
 const useStyles = makeStyles({
   app: { display: 'flex', flexDirection: 'column', height: '100%' },
@@ -88,6 +91,8 @@ function Desk({ session, host, sheetDesk, functions, samples, gridElement, newer
   const state = useSyncExternalStore(session.subscribe, () => session.state);
   const [panelOpen, setPanelOpen] = useState(!useNarrow());
   const [page, setPage] = useState('functions');
+  const [stands, setStands] = useState(false);
+  if (!stands && !state.busy) setStands(true);
   // One function for good: another one each time would put the grid in anew, and an entry would lose its keys.
   const place = useCallback((element: HTMLElement | null) => element?.append(gridElement), [gridElement]);
   const dropping = useFileDrop((file) => void session.openFile(file));
@@ -121,7 +126,7 @@ function Desk({ session, host, sheetDesk, functions, samples, gridElement, newer
       },
     };
   }, [session, sheetDesk, show]);
-  useKeys(keys);
+  useKeys(keys, stands);
   useEffect(
     () =>
       sheetDesk.onFilterAsked(() => {
@@ -172,20 +177,22 @@ function Desk({ session, host, sheetDesk, functions, samples, gridElement, newer
         <main className={styles.grid} aria-label="Workbook" ref={place} />
         {panelOpen && (
           <aside className={styles.panel} aria-label="Functions">
-            <Panel
-              host={host}
-              functions={functions}
-              page={page}
-              onPage={setPage}
-              more={[
-                {
-                  id: 'sheet',
-                  title: 'Sheet',
-                  body: <SheetTabLater desk={sheetDesk} open={part} asked={asked} onOpen={setPart} />,
-                },
-                { id: 'share', title: 'Share', body: <ShareTab files={session.files} /> },
-              ]}
-            />
+            {stands && (
+              <Panel
+                host={host}
+                functions={functions}
+                page={page}
+                onPage={setPage}
+                more={[
+                  {
+                    id: 'sheet',
+                    title: 'Sheet',
+                    body: <SheetTabLater desk={sheetDesk} open={part} asked={asked} onOpen={setPart} />,
+                  },
+                  { id: 'share', title: 'Share', body: <ShareTab files={session.files} /> },
+                ]}
+              />
+            )}
           </aside>
         )}
       </div>

@@ -70,6 +70,7 @@ import { fontMenu } from './fonts';
 import { takePastes } from './largePastes';
 import { pastedCell, type PastedCell } from './pasteTable';
 import { nameControls } from './nameControls';
+import { painted } from './painted';
 import { markNotes } from './noteMarks';
 import { gridTheme } from './theme';
 import { TroubleMarks } from './troubleMarks';
@@ -99,6 +100,8 @@ export interface GridOptions {
   readonly onRefusal: (cell: SheetPlace, typed: string, refusal: Refusal) => Promise<boolean>;
   /** Cells that were filled otherwise (pasted, dragged) and do not fit their rules. */
   readonly onOutside: (cells: readonly SheetPlace[]) => void;
+  /** What draws charts and pictures has not come. */
+  readonly onMissing: (error: unknown) => void;
   /** Why something was not pasted. */
   readonly onRefusedPaste: (why: string) => void;
 }
@@ -351,8 +354,11 @@ export class Grid {
     };
   }
 
-  /** Replaces the workbook on show, and waits until it is calculated. */
-  async show(workbook: Workbook): Promise<void> {
+  /**
+   * Replaces the workbook on show, and waits until it is calculated. `onShown` is called before that, when the values
+   * that came with the workbook are on the screen.
+   */
+  async show(workbook: Workbook, onShown: () => void): Promise<void> {
     const before = this.count > 0 ? this.unitId : undefined;
     this.count += 1;
     this.opened = workbook;
@@ -369,8 +375,11 @@ export class Grid {
     this.univer.createUnit<unknown, GridWorkbook>(UniverInstanceType.UNIVER_SHEET, this.dataOf(workbook));
     if (before === undefined) this.setUp();
     else this.api.disposeUnit(before);
+    await painted();
+    if (this.opened !== workbook) return;
+    onShown();
     await this.calculation.load(contentOf(workbook));
-    await this.drawings.load(workbook, this.unitId);
+    await this.drawings.load(workbook, this.unitId).catch(this.options.onMissing);
   }
 
   /** Waits until no calculation is under way. */

@@ -7,6 +7,9 @@
 const FIELDS =
   'input, textarea, select, [contenteditable="true"], [role="listbox"], [role="menu"], [role="dialog"], [role="alertdialog"]';
 
+/** Longest pause between two keys of one run. */
+const RUN_MS = 1000;
+
 const LEFT = '[role="menu"], [role="dialog"], [role="alertdialog"]';
 
 /** In the grid: the box with the address, and what its menus ask for. */
@@ -25,6 +28,9 @@ export class GridFocus {
   private holds = 0;
   private readonly kept: KeyboardEvent[] = [];
   private isReplaying = false;
+  /** When the sheet first stood: what was pressed before was for no cell that a person saw. */
+  private stands = Infinity;
+  private dropped = -Infinity;
 
   constructor(
     private readonly grid: HTMLElement,
@@ -35,6 +41,11 @@ export class GridFocus {
     window.addEventListener('keydown', this.heard, true);
     window.addEventListener('click', this.clicked);
     window.addEventListener('focusin', this.focused);
+  }
+
+  /** The sheet is on the screen. */
+  stand(): void {
+    this.stands = Math.min(this.stands, performance.now());
   }
 
   /** Keeps keys meant for the sheet until what is given is called; then they go into the grid. */
@@ -77,6 +88,11 @@ export class GridFocus {
       this.byMouse = false;
       return;
     }
+    if (this.isTooEarly(event)) {
+      event.preventDefault();
+      event.stopImmediatePropagation();
+      return;
+    }
     if (!waits && inGrid) return;
     if (waits) this.kept.push(event);
     else {
@@ -88,6 +104,13 @@ export class GridFocus {
     event.preventDefault();
     event.stopImmediatePropagation();
   };
+
+  /** Also of a run of keys that was begun before: the rest of a word is no entry. */
+  private isTooEarly({ timeStamp }: KeyboardEvent): boolean {
+    if (timeStamp >= this.stands && timeStamp - this.dropped > RUN_MS) return false;
+    this.dropped = timeStamp;
+    return true;
+  }
 
   private readonly clicked = ({ detail, target }: MouseEvent): void => {
     // By keys a click has no count.

@@ -85,6 +85,10 @@ export class Session extends Store<SessionState> {
   private readonly ids: readonly string[];
   /** What is kept in the browser is behind what the grid shows. */
   private stale = false;
+  /** The grid does not show the workbook yet that it is asked to show. */
+  private isOpening = true;
+  /** Goes on where a tab was, before anything else is opened. */
+  private starting: Promise<void> = Promise.resolve();
   private readonly history = new History();
   /** Of the files that the workbook was opened from and saved to. */
   private marks: readonly string[] = [];
@@ -114,7 +118,7 @@ export class Session extends Store<SessionState> {
     });
     this.ids = functions.map(({ id }) => id);
     grid.refuses = (command) => {
-      if (this.state.readOnly && !this.state.busy && !onlyLooks(command)) {
+      if (this.state.readOnly && !this.isOpening && !onlyLooks(command)) {
         this.notify('warning', READ_ONLY);
         return true;
       }
@@ -131,25 +135,30 @@ export class Session extends Store<SessionState> {
     };
     onStep(grid.injector, (to) => void this.step(to));
     grid.onEdit(() => {
-      if (this.state.busy) return;
+      if (this.isOpening) return;
       this.stale = true;
       if (!this.state.unsaved || this.state.inBrowser) this.set({ unsaved: true, inBrowser: false });
       clearTimeout(this.timer);
       this.timer = setTimeout(() => void this.keep(), QUIET_MS);
     });
     grid.heardTyping = (cells) => {
-      if (!this.state.busy && !this.drafts.typed(cells)) void this.keep();
+      if (!this.isOpening && !this.drafts.typed(cells)) void this.keep();
     };
     document.addEventListener('visibilitychange', () => {
       if (document.visibilityState === 'hidden') void this.keep();
     });
   }
 
-  /** Goes on where this tab or a closed one was, else with a sample, else with an empty workbook. */
-  async start(sample: string | undefined): Promise<void> {
+  start(sample: string | undefined): Promise<void> {
+    this.starting = this.goOn(sample);
+    return this.starting;
+  }
+
+  /** Where this tab or a closed one was, else with a sample, else with an empty workbook. */
+  private async goOn(sample: string | undefined): Promise<void> {
     const draft = await this.drafts.resume().catch(() => undefined);
-    if (draft && (await this.showDraft(draft))) {
-      if (draft.isHeldElsewhere) this.onlyRead(draft.id);
+    if (draft && (await this.showDraft(draft, draft.isHeldElsewhere))) {
+      if (draft.isHeldElsewhere) this.waitForOther(draft.id);
       return;
     }
     if (sample === undefined) await this.openNew();
@@ -158,6 +167,7 @@ export class Session extends Store<SessionState> {
   }
 
   async openFile(file: File): Promise<void> {
+    await this.starting;
     let mark: string | undefined;
     const isOpened = await this.open(file.name, async () => {
       const bytes = new Uint8Array(await file.arrayBuffer());
@@ -167,8 +177,8 @@ export class Session extends Store<SessionState> {
     if (!isOpened || mark === undefined) return;
     const elsewhere = await this.drafts.heldElsewhere(mark).catch(() => undefined);
     // Changed in two tabs, a file would be saved without what the other one did.
-    if (elsewhere && (await this.showDraft(elsewhere))) {
-      this.onlyRead(elsewhere.id);
+    if (elsewhere && (await this.showDraft(elsewhere, true))) {
+      this.waitForOther(elsewhere.id);
       return;
     }
     this.marks = [mark];
@@ -329,9 +339,8 @@ export class Session extends Store<SessionState> {
     await this.keep();
   }
 
-  /** Shows what another tab has open, until that tab is closed. */
-  private onlyRead(id: string): void {
-    this.set({ readOnly: true, notice: null });
+  /** What another tab has open is only read, until that tab is closed. */
+  private waitForOther(id: string): void {
     this.waiting = new AbortController();
     void this.drafts.takeOver(id, this.waiting.signal).then(async (draft) => {
       if (!draft || !(await this.showDraft(draft))) return;
@@ -408,32 +417,45 @@ export class Session extends Store<SessionState> {
 
   /** Opens a workbook, or says why it cannot be opened and leaves the present one alone. */
   private async open(fileName: string, fetched: () => Promise<Uint8Array>): Promise<boolean> {
+    let bytes: Uint8Array;
     let workbook: Workbook;
     try {
-      workbook = readWorkbook(await fetched(), this.ids);
+      bytes = await fetched();
+      workbook = readWorkbook(bytes, this.ids);
     } catch (error) {
       const why = error instanceof UnreadableWorkbook ? error.message : 'The file cannot be reached.';
       this.notify('error', `${fileName} was not opened. ${why}`);
       return false;
     }
-    await this.replace(workbook, fileName);
+    await this.replace(workbook, fileName, bytes);
     return true;
   }
 
   /** Puts another workbook on the desk; unsaved work of the present one stays in the browser. */
-  private async replace(workbook: Workbook, fileName: string): Promise<void> {
+  private async replace(workbook: Workbook, fileName: string, bytes?: Uint8Array): Promise<void> {
     const { readOnly, unsaved, fileName: present } = this.state;
     const left = unsaved && !readOnly ? present : undefined;
     await this.keep();
     await this.drafts.start();
-    await this.show(workbook, fileName, false);
+    // As it came: it need not be written, and what is typed while it is calculated comes on top.
+    const kept =
+      bytes &&
+      this.drafts.keep({ fileName, unsaved: false, bytes }).then(
+        () => true,
+        () => false,
+      );
     this.marks = [];
-    this.stale = true;
-    await this.keep();
+    await this.show(workbook, fileName, { unsaved: false, readOnly: false });
+    if (await kept) this.set({ inBrowser: !this.stale });
+    else {
+      this.stale = true;
+      await this.keep();
+    }
     if (left !== undefined) this.notify('info', `The unsaved changes of ${left} are kept: see Unsaved work.`);
   }
 
-  private async showDraft({ bytes, fileName, unsaved, typed, marks = [] }: Draft): Promise<boolean> {
+  private async showDraft(draft: Draft, readOnly = false): Promise<boolean> {
+    const { bytes, fileName, unsaved, typed, marks = [] } = draft;
     let workbook: Workbook;
     try {
       workbook = readWorkbook(bytes, this.ids);
@@ -443,28 +465,39 @@ export class Session extends Store<SessionState> {
     } catch {
       return false;
     }
-    await this.show(workbook, fileName, unsaved);
     this.marks = marks;
-    if (unsaved)
+    await this.show(workbook, fileName, { unsaved, readOnly });
+    if (unsaved && !readOnly)
       this.notify('info', `${fileName} is as you left it. Its changes are not saved to a file yet.`);
     return true;
   }
 
-  private async show(workbook: Workbook, fileName: string, unsaved: boolean): Promise<void> {
+  private async show(
+    workbook: Workbook,
+    fileName: string,
+    { unsaved, readOnly }: Pick<SessionState, 'unsaved' | 'readOnly'>,
+  ): Promise<void> {
     this.history.clear();
     this.waiting?.abort();
+    this.set({ notice: null, fileName, unsaved, inBrowser: false, readOnly });
+    const others = this.drafts.leftBehind().catch(() => []);
     await this.put(workbook);
-    const leftBehind = await this.drafts.leftBehind().catch(() => []);
-    this.set({ notice: null, busy: false, fileName, unsaved, inBrowser: false, leftBehind, readOnly: false });
+    this.set({ busy: false, leftBehind: await others });
+    await this.keep();
     void checkDeskOf(this.files).look(workbook);
   }
 
   private async put(workbook: Workbook): Promise<void> {
     clearTimeout(this.timer);
     this.stale = false;
+    this.isOpening = true;
     this.set({ busy: true });
-    await this.grid.show(workbook);
     this.opened = workbook;
+    await this.grid.show(workbook, () => {
+      this.isOpening = false;
+      this.focus.stand();
+      performance.mark('moldsheet shown');
+    });
   }
 
   private async keep(): Promise<void> {

@@ -1,7 +1,10 @@
 import { useEffect } from 'react';
 
-/** Keys with Ctrl (or the command key) that the page answers itself, wherever the focus is; the letter decides. */
-export function useKeys(keys: Readonly<Record<string, () => void>>): void {
+/**
+ * Keys with Ctrl (or the command key) that the page answers itself, wherever the focus is; the letter decides. Before the
+ * workbook stands they do nothing, and the browser does not answer them in its own way.
+ */
+export function useKeys(keys: Readonly<Record<string, () => void>>, stands: boolean): void {
   useEffect(() => {
     const heard = (event: KeyboardEvent) => {
       if (!(event.ctrlKey || event.metaKey) || event.shiftKey || event.altKey) return;
@@ -11,11 +14,11 @@ export function useKeys(keys: Readonly<Record<string, () => void>>): void {
       if (!act || (isTyping && /^(home|end)$/i.test(event.key))) return;
       event.preventDefault();
       event.stopPropagation();
-      act();
+      if (stands) act();
     };
     window.addEventListener('keydown', heard, true);
     return () => {
       window.removeEventListener('keydown', heard, true);
     };
-  }, [keys]);
+  }, [keys, stands]);
 }

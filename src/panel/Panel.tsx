@@ -1,17 +1,16 @@
 import { makeStyles, Tab, TabList, tokens } from '@fluentui/react-components';
-import { lazy, Suspense, useState, type ReactNode } from 'react';
+import { useState, type ReactNode } from 'react';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { CellCard } from './CellCard';
 import { FunctionHelp } from './FunctionHelp';
 import { FunctionList } from './FunctionList';
 import type { Host } from './host';
+import { later } from './later';
 
 // Pages that not everybody opens are loaded when they are.
-const WorkView = lazy(async () => ({ default: (await import('./work/WorkView')).WorkView }));
-const EquationEditor = lazy(async () => ({
-  default: (await import('./equation/EquationEditor')).EquationEditor,
-}));
-const WhatIf = lazy(async () => ({ default: (await import('./whatif/WhatIf')).WhatIf }));
+const WorkView = later(async () => (await import('./work/WorkView')).WorkView);
+const EquationEditor = later(async () => (await import('./equation/EquationEditor')).EquationEditor);
+const WhatIf = later(async () => (await import('./whatif/WhatIf')).WhatIf);
 
 const useStyles = makeStyles({
   panel: {
@@ -70,9 +69,7 @@ export function Panel({ host, functions, page, onPage, notice, more = [] }: Prop
         ))}
       </TabList>
       {notice}
-      <div className={styles.page}>
-        <Suspense fallback={null}>{pages.find(({ id }) => id === page)?.body}</Suspense>
-      </div>
+      <div className={styles.page}>{pages.find(({ id }) => id === page)?.body}</div>
     </div>
   );
 }

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { staticServer } from '../../src/cli/staticServer';
-import { cellOf, Desk, Tab } from './desk';
+import { cellOf, Desk, LOADING, Tab } from './desk';
 import { launch, leave } from './launch';
 
 /** Whole pages are loaded several times over, also where the machine has much else to do. */
@@ -24,6 +24,7 @@ describe('the page without a network', () => {
     await new Promise<void>((resolve) => server.listen(0, 'localhost', resolve));
     browser = await launch();
     page = await browser.newPage();
+    page.setDefaultNavigationTimeout(LOADING);
     await page.goto(`http://localhost:${(server.address() as AddressInfo).port}`);
     tab = new Tab(page);
     await tab.ready();

@@ -12,6 +12,9 @@ import { launch, leave } from './launch';
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const ids = worksheetFunctions.map(({ id }) => id);
 
+/** On a slow machine a page takes its time. */
+export const LOADING = 120_000;
+
 /** The built page, served, in a Chromium. */
 export class Desk {
   /** What went wrong in any tab: errors of scripts and on the console, requests to elsewhere. */
@@ -38,12 +41,14 @@ export class Desk {
   }
 
   /** A person who has never been here. The page's files are kept in the browser only where that is what is tried. */
-  newcomer(options: BrowserContextOptions = {}): Promise<BrowserContext> {
-    return this.browser.newContext({
+  async newcomer(options: BrowserContextOptions = {}): Promise<BrowserContext> {
+    const context = await this.browser.newContext({
       viewport: { width: 1280, height: 800 },
       serviceWorkers: 'block',
       ...options,
     });
+    context.setDefaultNavigationTimeout(LOADING);
+    return context;
   }
 
   /** A tab with the page, calculated and at rest. */
@@ -78,12 +83,12 @@ export async function slow(page: Page): Promise<void> {
 export class Tab {
   constructor(readonly page: Page) {}
 
-  /** Waits for the workbook to be there: on a slow machine the first one takes its time. */
+  /** Waits for the workbook to be there. */
   async ready(): Promise<void> {
     await this.page
       .getByRole('button', { name: 'Save' })
       .and(this.page.locator(':enabled'))
-      .waitFor({ timeout: 120_000 });
+      .waitFor({ timeout: LOADING });
   }
 
   async select(address: string): Promise<void> {

@@ -41,7 +41,7 @@ const KINDS: readonly { readonly as: ShareChoice['as']; readonly label: string }
   { as: 'page', label: 'A page for any browser, a phone too: it calculates, shows the work and prints' },
 ];
 
-export interface ShareProps {
+interface ShareProps {
   readonly files: WorkbookFiles;
   /** What is said first: how the program that the panel stands in shares workbooks. */
   readonly before?: ReactNode;

@@ -2,6 +2,7 @@ import { worksheetFunctions } from '../../call/functions';
 import type { CheckReport } from '../../workbook/check';
 import type { Workbook } from '../../package/model';
 import { cellText, readCell } from '../../whatif/plan';
+import { idle } from '../idle';
 import { Store } from '../store';
 import type { WorkbookFiles } from './files';
 import { messageOf } from '../messageOf';
@@ -36,6 +37,9 @@ export class CheckDesk extends Store<CheckState> {
   async look(stored?: Workbook): Promise<void> {
     const turn = ++this.turn;
     this.set({ ...NOTHING, busy: true, fileName: this.files.name() });
+    // A file that was just opened is looked at when it stands.
+    if (stored) await idle();
+    if (turn !== this.turn) return;
     const found = await this.report(stored);
     // Another file was opened meanwhile.
     if (turn === this.turn) this.set({ ...found, busy: false });

@@ -20,7 +20,7 @@ const HEIGHT = 190;
 const LEAST_WIDTH = 240;
 
 /** A line chart of every result that is a number. */
-export default function Charts({ outcome }: { readonly outcome: Outcome }) {
+export function Charts({ outcome }: { readonly outcome: Outcome }) {
   const styles = useStyles();
   const charts = useMemo(() => chartsOf(outcome), [outcome]);
   return charts.map((chart) => (

@@ -1,14 +1,15 @@
-import { Button, makeStyles, Spinner, tokens } from '@fluentui/react-components';
-import { lazy, Suspense, useEffect, useRef, type ReactNode } from 'react';
+import { Button, makeStyles, tokens } from '@fluentui/react-components';
+import { useEffect, useRef, type ReactNode } from 'react';
 import { CellError, type CellValue } from '../../cells/value';
 import { numberText } from '../../core/format';
 import type { Outcome } from '../../whatif/run';
 import { notesOf, plainText, tableOf } from '../../whatif/table';
+import { later } from '../later';
 import type { WhatIfDesk } from './desk';
 import { Matrices } from './Matrices';
 
 /** The library of charts is large: it comes with the first outcome. */
-const Charts = lazy(() => import('./Charts'));
+const Charts = later(async () => (await import('./Charts')).Charts);
 
 const useStyles = makeStyles({
   outcome: { display: 'flex', flexDirection: 'column', gap: '12px', marginTop: '20px' },
@@ -76,9 +77,7 @@ export function OutcomeView({ desk, outcome, messages }: Props) {
         <Button onClick={() => void desk.copy()}>Copy</Button>
       </div>
       {messages}
-      <Suspense fallback={<Spinner size="small" label="Drawing" />}>
-        <Charts outcome={outcome} />
-      </Suspense>
+      <Charts outcome={outcome} />
       <Matrices outcome={outcome} />
       <OutcomeTable outcome={outcome} />
       <div>
