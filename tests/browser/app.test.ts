@@ -87,6 +87,68 @@ describe('the page without a network', () => {
   });
 });
 
+describe('the page while it opens', () => {
+  let desk: Desk;
+
+  beforeAll(async () => {
+    desk = await Desk.open();
+  });
+  afterAll(async () => {
+    await desk.close();
+  });
+
+  it('says what it is before its scripts come, what did not come, and fetches it when asked again', async () => {
+    const context = await desk.newcomer();
+    const page = await context.newPage();
+    await page.route(/\/page\.[0-9a-f]+\.js$/, (route) => route.abort());
+    await page.goto(desk.address);
+    await page.getByText('worksheet functions for designing short-run injection molds').waitFor();
+    await page.getByText('A part of Moldsheet could not be loaded').waitFor();
+    await page.unrouteAll();
+    await page.getByRole('button', { name: 'Try again' }).click();
+    const tab = new Tab(page);
+    await tab.ready();
+
+    await page.getByRole('searchbox', { name: 'Search the functions' }).waitFor();
+    await page.route(/\.js$/, (route) => route.abort());
+    await page.getByRole('tab', { name: 'Work', exact: true }).click();
+    await page.getByText('A part of Moldsheet could not be loaded').waitFor();
+    await page.unrouteAll();
+    await page.getByRole('button', { name: 'Try again' }).click();
+    await page.getByText('could not be loaded').waitFor({ state: 'detached' });
+    await tab.type('B10', '100');
+    expect(cellOf(await tab.savedWorkbook(), 'Insert', 'B10')?.value).toBe(100);
+    await context.close();
+  });
+
+  it('lets keys that are pressed before the sheet stands go nowhere', async () => {
+    const context = await desk.newcomer();
+    const page = await context.newPage();
+    let release = (): void => undefined;
+    const held = new Promise<void>((resolve) => {
+      release = resolve;
+    });
+    await page.route(/\/samples\/push-out-insert\.xlsx$/, async (route) => {
+      await held;
+      await route.continue();
+    });
+    await page.goto(desk.address, { waitUntil: 'commit' });
+    await page.getByRole('button', { name: 'Save' }).waitFor();
+    await page.keyboard.type('lost');
+    await page.keyboard.press('Enter');
+    await page.keyboard.press('Control+s');
+    release();
+    const tab = new Tab(page);
+    await tab.ready();
+    await page.getByTitle('Kept in this browser').waitFor();
+    expect(await page.getByText('not saved to a file').count()).toBe(0);
+    const workbook = await tab.savedWorkbook();
+    const texts = workbook.sheets.flatMap(({ cells }) => cells.map(({ value }) => value));
+    expect(texts.filter((value) => typeof value === 'string' && /lost|^o?s?t$/.test(value))).toEqual([]);
+    await context.close();
+  });
+});
+
 describe('a workbook in two tabs', () => {
   let desk: Desk;
 
