@@ -11,6 +11,21 @@ import { traceOf, type Trace } from '../sheet/trace';
 /** Milliseconds that a calculation may take before the page has a moment to paint and to hear a person. */
 const SLICE = 40;
 
+/** Milliseconds after which a person wonders what is going on. */
+const LONG = 300;
+
+/** Lets the page paint and hear a person, and comes back sooner than a timer, of which browsers make 4 ms. */
+function breathe(): Promise<void> {
+  const { port1, port2 } = new MessageChannel();
+  return new Promise((resolve) => {
+    port1.onmessage = () => {
+      port1.close();
+      resolve();
+    };
+    port2.postMessage(undefined);
+  });
+}
+
 /** What a calculation changed. */
 export interface Calculated {
   readonly places: readonly CellPlace[];
@@ -117,7 +132,10 @@ export class GridCalculation {
   private async run(): Promise<void> {
     this.isStopped = false;
     let time = SLICE;
+    const began = performance.now();
+    let isTold = false;
     for (;;) {
+      const { finished } = this.book;
       const places = this.slice(time);
       if (places) {
         this.hears.calculated({ places, stopped: false });
@@ -125,16 +143,19 @@ export class GridCalculation {
         if (this.edits.length > 0) continue;
         break;
       }
-      this.hears.busy(true);
-      await new Promise((resolve) => setTimeout(resolve));
+      if (!isTold && performance.now() - began > LONG) {
+        isTold = true;
+        this.hears.busy(true);
+      }
+      await breathe();
       if (this.stopAsked()) {
         this.hears.calculated({ places: [], stopped: true });
         break;
       }
-      // One formula that takes longer than a slice would never end in slices alike.
-      time *= 2;
+      // One formula that takes longer than a slice would never end in slices alike; all others come in short ones.
+      time = this.book.finished === finished ? time * 2 : Math.max(SLICE, time / 2);
     }
-    if (time > SLICE) this.hears.busy(false);
+    if (isTold) this.hears.busy(false);
   }
 
   /** Undefined where the time did not suffice; what was calculated stands. */

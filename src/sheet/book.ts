@@ -108,6 +108,11 @@ export class Book {
     return ran;
   }
 
+  /** How many formulas have come to a result so far: more than before a stop where the calculation got on. */
+  get finished(): number {
+    return this.calculation.finished;
+  }
+
   /** Puts values and formulas into cells; `calculate` then brings what depends on them up to date. */
   set(edits: readonly Edit[]): void {
     for (const { sheet, row, column, value, formula: text } of edits) {

@@ -52,6 +52,8 @@ export class Calculation implements Reader {
   private calculation = 1;
   private moment = 0;
   private budget: Budget | undefined;
+  /** Formulas that came to a result, each as often as it did. */
+  finished = 0;
 
   constructor(
     private readonly settings: Settings,
@@ -351,6 +353,7 @@ export class Calculation implements Reader {
       value = this.kept(formula, new Keep(`It would be ${value.code} now. ${value.message}`.trim()));
     }
     formula.state = State.Clean;
+    this.finished++;
     this.spills.put(formula, value);
   }
 
