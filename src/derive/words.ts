@@ -131,7 +131,7 @@ const choicesText = ({ default: standard }: AnyInput, words: readonly string[]):
   `One of: ${words.map((word) => quoted(word) + (word === standard ? ' (default)' : '')).join(', ')}`;
 
 /** What counts where the argument is left out; empty where the list of its choices says so. */
-function leftOutText({ reading, default: standard, sameAs, whenLeftOut }: AnyInput): string {
+export function leftOutText({ reading, default: standard, sameAs, whenLeftOut }: AnyInput): string {
   if (sameAs !== undefined) return `as ${sameAs}`;
   if (whenLeftOut !== undefined) return whenLeftOut;
   if (standard === undefined || reading.as === 'choice') return '';

@@ -153,7 +153,12 @@ class DesignMaker {
     const amount = kind === undefined ? first : roundedIn(first, kind, rows.system);
     this.texts.set(
       key,
-      entryRow(rows, input, parameter, amount, { ...own, label: called, name: this.nameFor(key) }),
+      entryRow(rows, input, parameter, amount, {
+        ...own,
+        label: called,
+        name: this.nameFor(key),
+        ...(this.mayBeBlank(key) && { emptied: { follows: undefined } }),
+      }),
     );
     this.lines.push({
       section: section.title,
@@ -163,6 +168,13 @@ class DesignMaker {
       kind: kind ?? 'text',
     });
     this.taken(section, key, called);
+  }
+
+  /** Whether all that takes a key can do without it, and goes by the same value then. */
+  private mayBeBlank(key: string): boolean {
+    const takers = this.sections.flatMap((section) => takersOf(section, key));
+    const defaults = new Set(takers.map(({ input }) => input.default));
+    return takers.length > 0 && defaults.size === 1 && !defaults.has(undefined);
   }
 
   /** Of the first value under a key. */
@@ -307,16 +319,21 @@ const countOf = (section: Section): Summed[] =>
 function argumentFor(section: Section, key: string) {
   const like = section.inputs[key]?.like;
   if (like) return argumentNamed(findDefinition(like[0]), like[1]);
-  for (const part of section.parts) {
-    if (part.type !== 'use' && part.type !== 'shots') continue;
+  const [first] = takersOf(section, key);
+  if (first) return first;
+  throw new Error(`No function of the section ${section.id} takes ${key}`);
+}
+
+/** The arguments that a key is for, in the order of the section. */
+const takersOf = (section: Section, key: string) =>
+  section.parts.flatMap((part) => {
+    if (part.type !== 'use' && part.type !== 'shots') return [];
     const definition = findDefinition(part.fn);
     const taken =
       part.type === 'shots'
-        ? heldIn(part).find(([, held]) => held === key)?.[0]
-        : inputsOf(definition).find(
-            ({ name, optional }) => (part.with[name] ?? (optional ? undefined : name)) === key,
+        ? heldIn(part).flatMap(([{ name }, held]) => (held === key ? [name] : []))
+        : inputsOf(definition).flatMap(({ name, optional }) =>
+            (part.with[name] ?? (optional ? undefined : name)) === key ? [name] : [],
           );
-    if (taken) return argumentNamed(definition, taken.name);
-  }
-  throw new Error(`No function of the section ${section.id} takes ${key}`);
-}
+    return taken.map((name) => argumentNamed(definition, name));
+  });

@@ -1,6 +1,6 @@
 /** The rows of a form's inputs. */
 import type { Amount, AnyInput, Limits, Reading } from '../core/define';
-import type { ParameterWords } from '../derive/words';
+import { leftOutText, type ParameterWords } from '../derive/words';
 import type { Kind } from '../core/quantity';
 import { acceptsFormula } from './bounds';
 import type { KnownInput } from './ground';
@@ -46,7 +46,8 @@ export function entryRow(
 ): string {
   const { reading } = input;
   const title = own.label ?? label(input.name);
-  rows.words(title, own.note ?? noteOf(input, words));
+  const blank = own.emptied ? leftOutText(input) : '';
+  rows.words(title, `${own.note ?? noteOf(input, words)}${blank === '' ? '' : ` Blank: ${blank}.`}`);
   const kind = quantityOf(reading);
   const otherwise = own.emptied && (own.emptied.follows ?? defaultText(rows, input));
   if (kind !== undefined) {

@@ -127,6 +127,16 @@ function Desk({ session, host, sheetDesk, functions, samples, gridElement, newer
     };
   }, [session, sheetDesk, show]);
   useKeys(keys, stands);
+  const [formsAsked, setFormsAsked] = useState(0);
+  useEffect(
+    () =>
+      sheetDesk.onFormAsked(() => {
+        setPanelOpen(true);
+        setPage('functions');
+        setFormsAsked((times) => times + 1);
+      }),
+    [sheetDesk],
+  );
   useEffect(
     () =>
       sheetDesk.onFilterAsked(() => {
@@ -182,7 +192,11 @@ function Desk({ session, host, sheetDesk, functions, samples, gridElement, newer
                 host={host}
                 functions={functions}
                 page={page}
-                onPage={setPage}
+                onPage={(which) => {
+                  setPage(which);
+                  setFormsAsked(0);
+                }}
+                formsAsked={formsAsked}
                 more={[
                   {
                     id: 'sheet',

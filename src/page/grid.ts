@@ -46,6 +46,7 @@ import type { Workbook } from '../package/model';
 import type { CellTrace } from '../panel/host';
 import type { CellPlace, KeptCell } from '../sheet/book';
 import { contentOf } from '../workbook/content';
+import { addToCellMenu } from './cellMenu';
 import { GridCalculation, type Calculated } from './calculation';
 import { moveWhatIsCut } from './cutPaste';
 import { readOwnSign } from './decimalSign';
@@ -148,6 +149,8 @@ export class Grid {
   movesCut: ((from: { readonly sheet: string; readonly area: Area }) => void) | undefined;
   /** A person asked for what a column of a filter shows. */
   opensFilter: (() => void) | undefined;
+  /** A person asked for a form at the selected cell. */
+  asksForm: (() => void) | undefined;
   private noted: ReadonlySet<string> = new Set();
   /** Hears at once what was typed into cells. */
   heardTyping: ((cells: readonly TypedCell[]) => void) | undefined;
@@ -625,6 +628,7 @@ export class Grid {
   /** The grid's plugins start with the first workbook; before it they have nothing to listen to. */
   private setUp(): void {
     fitNumbers(this.injector);
+    addToCellMenu(this.api, () => this.asksForm?.());
     drawRuleColors(this.injector, this.colors, this.placeOf);
     this.explainErrors();
     guardEntries(this.injector, this.staysTyped);

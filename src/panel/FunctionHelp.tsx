@@ -34,12 +34,14 @@ const useStyles = makeStyles({
 interface Props {
   readonly host: Host;
   readonly fn: WorksheetFunction;
+  /** It was chosen for its form. */
+  readonly forForm: boolean;
   readonly onBack: () => void;
   readonly onInsert: (text: string) => void;
 }
 
 /** What a function means and how it is called, and a button that puts it into the selected cell. */
-export function FunctionHelp({ host, fn, onBack, onInsert }: Props) {
+export function FunctionHelp({ host, fn, forForm, onBack, onInsert }: Props) {
   const styles = useStyles();
   const separator = useSeparator(host);
   const name = `${NAMESPACE}.${fn.id}`;
@@ -70,7 +72,12 @@ export function FunctionHelp({ host, fn, onBack, onInsert }: Props) {
         Insert at the selected cell
       </Button>
       {writeForm && definitionOf(fn) && (
-        <WriteButton key={fn.id} what="form" write={(at, inputs) => writeForm(fn, at, inputs)} />
+        <WriteButton
+          key={fn.id}
+          what="form"
+          autoFocus={forForm}
+          write={(at, inputs) => writeForm(fn, at, inputs)}
+        />
       )}
       <h3 className={styles.heading}>Arguments</h3>
       <dl className={styles.arguments}>

@@ -51,10 +51,12 @@ interface Props {
   readonly search: string;
   readonly onSearch: (text: string) => void;
   readonly onChoose: (fn: WorksheetFunction) => void;
+  /** The keyboard goes to the search, and it is said what the function is chosen for. */
+  readonly forForm: boolean;
 }
 
 /** Every function by family; with a search, the ones it means, best first. */
-export function FunctionList({ functions, search, onSearch, onChoose }: Props) {
+export function FunctionList({ functions, search, onSearch, onChoose, forForm }: Props) {
   const styles = useStyles();
   const find = useMemo(() => functionSearch(functions), [functions]);
   const found = find(search);
@@ -65,7 +67,13 @@ export function FunctionList({ functions, search, onSearch, onChoose }: Props) {
       : [{ title: `${found.length} found`, question: '', members: found }];
   return (
     <>
+      {forForm && (
+        <Text className={styles.none} role="status">
+          Choose the function whose form is to stand at the selected cell.
+        </Text>
+      )}
       <SearchBox
+        autoFocus={forForm}
         className={styles.search}
         aria-label="Search the functions"
         placeholder="Search by name or words"

@@ -37,16 +37,22 @@ interface Props {
   readonly functions: readonly WorksheetFunction[];
   readonly page: string;
   readonly onPage: (page: string) => void;
+  /** How often a form was asked for at the selected cell: the functions are to choose from then. */
+  readonly formsAsked?: number;
   /** Stands between the tabs and the page. */
   readonly notice?: ReactNode;
   readonly more?: readonly MorePage[];
 }
 
 /** The side panel: the functions with their help, the work of the selected cell, and what its host adds. */
-export function Panel({ host, functions, page, onPage, notice, more = [] }: Props) {
+export function Panel({ host, functions, page, onPage, formsAsked = 0, notice, more = [] }: Props) {
   const styles = useStyles();
   const pages: readonly MorePage[] = [
-    { id: 'functions', title: 'Functions', body: <Functions host={host} functions={functions} /> },
+    {
+      id: 'functions',
+      title: 'Functions',
+      body: <Functions key={formsAsked} host={host} functions={functions} forForm={formsAsked > 0} />,
+    },
     { id: 'work', title: 'Work', body: <WorkView host={host} functions={functions} /> },
     { id: 'whatif', title: 'What if', body: <WhatIf host={host} /> },
     { id: 'equation', title: 'Equation', body: <EquationEditor host={host} functions={functions} /> },
@@ -75,7 +81,14 @@ export function Panel({ host, functions, page, onPage, notice, more = [] }: Prop
 }
 
 /** What the selected cell says, the functions, and the help of each. */
-function Functions({ host, functions }: Pick<Props, 'host' | 'functions'>) {
+function Functions({
+  host,
+  functions,
+  forForm,
+}: Pick<Props, 'host' | 'functions'> & {
+  /** A form is to be written: its function is what is looked for. */
+  readonly forForm: boolean;
+}) {
   const [chosen, choose] = useState<WorksheetFunction>();
   const [search, setSearch] = useState('');
   return (
@@ -85,13 +98,20 @@ function Functions({ host, functions }: Pick<Props, 'host' | 'functions'>) {
         <FunctionHelp
           host={host}
           fn={chosen}
+          forForm={forForm}
           onBack={() => {
             choose(undefined);
           }}
           onInsert={(text) => void host.insertFormula(text)}
         />
       ) : (
-        <FunctionList functions={functions} search={search} onSearch={setSearch} onChoose={choose} />
+        <FunctionList
+          functions={functions}
+          search={search}
+          onSearch={setSearch}
+          onChoose={choose}
+          forForm={forForm}
+        />
       )}
     </>
   );

@@ -13,10 +13,11 @@ interface Props {
   readonly what: string;
   readonly write: (at?: Place, inputs?: FormInputs) => Promise<FormOutcome>;
   readonly disabled?: boolean;
+  readonly autoFocus?: boolean;
 }
 
 /** Writes something at the selected cell; where cells are filled, asks whether another place will do, and whether to share inputs. */
-export function WriteButton({ what, write, disabled = false }: Props) {
+export function WriteButton({ what, write, disabled = false, autoFocus = false }: Props) {
   const styles = useStyles();
   const [busy, setBusy] = useState(false);
   const [outcome, setOutcome] = useState<FormOutcome>();
@@ -39,7 +40,7 @@ export function WriteButton({ what, write, disabled = false }: Props) {
       {busy ? (
         <Spinner size="small" label={`Writing the ${what}`} />
       ) : (
-        <Button disabled={disabled} onClick={() => void run()}>
+        <Button disabled={disabled} autoFocus={autoFocus} onClick={() => void run()}>
           Write a {what} at the selected cell
         </Button>
       )}

@@ -141,18 +141,25 @@ it(
 );
 
 it(
-  'a function is written into a sheet as a form, asks before filled cells, and goes with one undo',
+  'a function is written as a form from the menu of a cell, asks before filled cells, and goes with one undo',
   async () => {
     const { page } = tab;
     await page.getByRole('button', { name: 'New' }).click();
     await tab.ready();
-    await tab.type('C3', 'mine');
+    await tab.type('D9', 'mine');
     await panel().getByRole('tab', { name: 'Functions' }).click();
-    await panel().getByRole('searchbox').fill('SEAT.FORCE');
+    // In the menu of a cell some rows above and a column to the left.
+    await page.mouse.click(200, 250, { button: 'right' });
+    await page.getByText('Write a form here…').click();
+    await panel().getByText('Choose the function whose form is to stand at the selected cell.').waitFor();
+    const search = panel().getByRole('searchbox');
+    await expect
+      .poll(() => search.evaluate((one) => one === document.activeElement), { timeout: PATIENCE })
+      .toBe(true);
+    await search.fill('SEAT.FORCE');
     await panel()
       .getByRole('button', { name: /^SEAT\.FORCE/ })
       .click();
-    await tab.select('B2');
     await panel().getByRole('button', { name: 'Write a form at the selected cell' }).click();
     await panel()
       .getByRole('button', { name: /^Write it at / })
@@ -160,7 +167,7 @@ it(
     await panel().getByText('Undo takes all of it back.').waitFor();
     await page.screenshot({ path: 'reports/form.png' });
     const written = await tab.savedWorkbook();
-    expect(cellOf(written, 'Sheet1', 'C3')?.value).toBe('mine');
+    expect(cellOf(written, 'Sheet1', 'D9')?.value).toBe('mine');
     const [result] =
       written.sheets[0]?.cells.filter(({ formula }) => formula?.startsWith('MOLD.SEAT.FORCE(')) ?? [];
     expect(result?.value).toBeGreaterThan(0);

@@ -131,6 +131,27 @@ describe('a cell that somebody has emptied', () => {
     }
   }, 120_000);
 
+  it('is its default in a design sheet too, where all that takes it can do without, and the row says so', () => {
+    const design = (section: (typeof sections)[number]) =>
+      planDesign({ sections: [section], system: 'in' }, newGround('Sheet1')).plan;
+    const press = sections.find(({ id }) => id === 'press');
+    if (!press) throw new Error('no section');
+    const plan = design(press);
+    const named = (name: string) =>
+      plan.names.find((one) => one.name === name)?.area ?? { top: -1, left: -1 };
+    const [efficiency, melt] = [named('efficiency'), named('melt_pressure')];
+    const emptied = blanked([{ row: efficiency.top, column: 1 }]);
+    const at = (typed: Typed, row: number) =>
+      shown(plan, typed, asExcelCalls).find((one) => one.row === row)?.value;
+    expect(at(emptied, efficiency.top)).toBe(at(new Map(), efficiency.top));
+    expect(at(emptied, melt.top)).toBe(at(new Map(), melt.top));
+    const note = plan.cells.find(({ row, column }) => row === efficiency.top && column === 5)?.value;
+    expect(note).toMatch(/Blank: 0\.85\.$/);
+    // What a function needs stays needed.
+    const bore = named('air_bore');
+    expect(at(blanked([{ row: bore.top, column: 1 }]), melt.top)).toBe('#VALUE!');
+  });
+
   it('is the same where a form shares it', () => {
     const under = own();
     const ground = groundOf(under, 'Insert');

@@ -174,6 +174,14 @@ export class SheetDesk {
     };
   }
 
+  /** Calls back when a person asks for a form in the menu of a cell. */
+  onFormAsked(listener: () => void): () => void {
+    this.grid.asksForm = listener;
+    return () => {
+      this.grid.asksForm = undefined;
+    };
+  }
+
   /** What the cells below the heading of a column show. */
   shownIn(sheet: string, area: Area, column: number): { readonly row: number; readonly text: string }[] {
     const cells = this.grid.cells(sheet);
