@@ -63,18 +63,19 @@ module.exports = (env = {}, argv = {}) => {
     resolve,
     module: {
       rules: [
+        // Before the rules of TypeScript, and so after them at work: it reads the compiled equations too.
+        {
+          issuerLayer: NUMBERS,
+          test: /src[\\/](?:core[\\/]equations\.ts|(?:catalogue|tables|call[\\/]tools)[\\/].*\.ts)$/,
+          enforce: 'pre',
+          loader: path.join(__dirname, 'loaders/numbersAlone.js'),
+        },
         typescript,
         ...styles,
         { test: /src[\\/]excel[\\/]whole\.ts$/, layer: WHOLE },
         // What the functions note and the panel reads: one and the same in both.
         { test: /src[\\/]excel[\\/]callLog\.ts$/, layer: 'shared' },
         { issuerLayer: NUMBERS, test: /src[\\/].*\.ts$/, sideEffects: false },
-        {
-          issuerLayer: NUMBERS,
-          test: /src[\\/](?:catalogue|tables|call[\\/]tools)[\\/].*\.ts$/,
-          enforce: 'pre',
-          loader: path.join(__dirname, 'loaders/numbersAlone.js'),
-        },
       ],
     },
     optimization: {

@@ -14,8 +14,9 @@ export function equationsModule({ alsoOthers }: { readonly alsoOthers: boolean }
   return [
     "import { erf } from './erf';",
     "import { raise } from './expr/raise';",
-    "import { finite, refuseInputs } from './refuseFormula';",
+    "import { notFinite, refuseInputs } from './refuseFormula';",
     ...(alsoOthers ? ["import { interpreted } from './interpret';"] : []),
+    'const { isFinite } = Number;',
     'const made = {',
     ...formulas.map((formula) => `${JSON.stringify(formula.name)}: ${factory(formula)},`),
     '};',
@@ -91,7 +92,8 @@ function runner(formula: Formula, program: Program, picks: Map<string, string>):
       : [],
   );
   const steps = program.steps.flatMap(({ symbol, expr, written, gates }) => [
-    `const ${place(symbol)} = finite(${js(expr)}, ${JSON.stringify(`${symbol} = ${toText(written)}`)});`,
+    `const ${place(symbol)} = ${js(expr)};`,
+    `if (!isFinite(${place(symbol)})) notFinite(${JSON.stringify(`${symbol} = ${toText(written)}`)});`,
     ...askable(gates).map(gateLine),
   ]);
   const strength: Strength | undefined = formula.strength;

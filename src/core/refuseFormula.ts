@@ -23,7 +23,10 @@ export function refuseInputs(
 
 /** The value of a step; refuses where there is none. */
 export function finite(value: number, equation: string): number {
-  if (!Number.isFinite(value))
-    throw new Refusal(`The step ${equation} has no finite value with these inputs.`);
+  if (!Number.isFinite(value)) notFinite(equation);
   return value;
+}
+
+export function notFinite(equation: string): never {
+  throw new Refusal(`The step ${equation} has no finite value with these inputs.`);
 }

@@ -312,7 +312,7 @@ describe('TRY.MATCH', () => {
 });
 
 describe('TRY.SWING', () => {
-  it('ranks by the swing, with the exact local change', () => {
+  it('ranks by the swing, with the local change', () => {
     // Products change by one percent for one percent: the outside here is arithmetic.
     const table = call(
       'TRY.SWING',
@@ -328,6 +328,25 @@ describe('TRY.SWING', () => {
     expect(table.slice(1).map(([name]) => name)).toEqual(['cavityPressure', 'projectedArea', 'margin']);
     for (const row of table.slice(1)) expect(row[4]).toBeCloseTo(1, 12);
     expect(table[1]?.[3]).toBeCloseTo(10800, 8);
+  });
+
+  it('has the local change that calculus gives', () => {
+    const table = call(
+      'TRY.SWING',
+      'SEAT.FORCE',
+      [
+        ['push', 400, 350, 450],
+        ['draft', 5, 4, 6],
+        ['friction', 0.15, 0.1, 0.2],
+      ],
+      'mm',
+    );
+    const [a, mu] = [(5 * Math.PI) / 180, 0.15];
+    const [sine, cosine, below] = [Math.sin(a), Math.cos(a), Math.sin(a) + mu * Math.cos(a)];
+    const local = Object.fromEntries(table.slice(1).map(([name, , , , change]) => [String(name), change]));
+    expect(local.push).toBeCloseTo(1, 11);
+    expect(local.draft).toBeCloseTo((-a * (cosine - mu * sine)) / below, 11);
+    expect(local.friction).toBeCloseTo((-mu * cosine) / below, 11);
   });
 
   it('of a name gives the results and says that it is no number', () => {

@@ -56,12 +56,16 @@ const expected = (answer: Matrix): unknown => {
     : cells;
 };
 
+/** The functions of numbers carry no equations as texts: a step without a value is called by its symbol alone. */
+const withoutEquation = (message: string): string =>
+  message.replace(/^(The step \w+) = .* (has no finite value)/, '$1 $2');
+
 const expectedCell = (value: CellValue): unknown =>
   value instanceof CellError
     ? expect.objectContaining({
         basicType: 'Error',
         basicValue: value.code,
-        ...(value.message && { message: value.message }),
+        ...(value.message && { message: withoutEquation(value.message) }),
       })
     : value;
 

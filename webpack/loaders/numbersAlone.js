@@ -32,6 +32,9 @@ const SHAPES = [
   { of: ['gives', 'expr', 'says'], drop: ['expr', 'says', 'fitted'] },
   { of: ['gives', 'cases', 'says'], drop: ['cases', 'says', 'fitted'] },
   { of: ['gives', 'equation', 'says'], drop: ['equation', 'says'] },
+  // What a name stands for, and what copies look it up among.
+  { of: ['gives', 'says', 'from'], drop: ['says'] },
+  { of: ['read', 'names'], drop: ['names'] },
   // A condition that refuses; its sentence stays.
   { of: ['when', 'argument', 'says'], drop: ['when'] },
   { of: ['holds', 'says'], drop: ['holds', 'says'] },
@@ -56,6 +59,12 @@ module.exports = function numbersAlone(source) {
     const visit = (node) => {
       if (ts.isCallExpression(node) && ts.isIdentifier(node.expression)) {
         if (SOURCES.has(node.expression.text)) return context.factory.createNumericLiteral(0);
+        // A step without a value is called by its symbol alone.
+        if (node.expression.text === 'notFinite') {
+          const [symbol] = node.arguments[0].text.split(' = ');
+          const args = [context.factory.createStringLiteral(symbol)];
+          return context.factory.updateCallExpression(node, node.expression, node.typeArguments, args);
+        }
         // Of a tool's parameter what is said of it.
         if (node.expression.text === 'parameter' && node.arguments.length > 1) {
           const [name, , ...more] = node.arguments;

@@ -1,24 +1,19 @@
 import { naming } from '../../core/refusal';
-import { derived, type Formula } from '../../core/define';
-import { NoDerivative } from '../../core/expr/diff';
+import { derived } from '../../core/define';
 import { fromSI, systemUnit, type Kind } from '../../core/quantity';
-import { slopeBy } from '../../derive/sensitivity';
 import type { CellValue, Matrix } from '../../cells/value';
 import { findDefinition } from '../findDefinition';
 import { present } from '../worksheet';
 import { readInputs, type InputRow } from './inputsTable';
-import { calculationOf, readAs, resultWith, type Calculation } from './oneCalculation';
+import { calculationOf, readAs, resultsOver, resultWith, type Calculation } from './oneCalculation';
 import { FUNCTION, UNITS } from './parameters';
+import { slopeAt } from './slope';
 import { parameter, type Tool } from './tool';
 
 const HEADINGS = ['argument', 'at low', 'at high', 'swing', '% per %'];
 
-/** Of a central difference: the step that balances rounding against curvature is near the cube root of a double's precision. */
-const RELATIVE_STEP = 6e-6;
-
 export const trySwing: Tool = {
   name: 'TRY.SWING',
-  late: true,
   summary: 'Which argument matters most: the result at each one’s low and high, largest swing first.',
   parameters: [
     FUNCTION,
@@ -70,21 +65,7 @@ function localChange(calculation: Calculation, index: number, kind: Kind): numbe
   const [from, to] = [systemUnit(kind, system), systemUnit(gives, system)];
   const [shownX, shownY] = [fromSI(x, from), fromSI(resultWith(calculation, index, x), to)];
   if (shownX === 0 || shownY === 0) return 'at zero';
-  const change = ((slope(calculation, index, x) * from.factor) / to.factor) * (shownX / shownY);
+  const slope = slopeAt(resultsOver(calculation, index), x);
+  const change = ((slope * from.factor) / to.factor) * (shownX / shownY);
   return Number.isFinite(change) ? change : 'none here';
-}
-
-function slope(calculation: Calculation, index: number, x: number): number {
-  const { definition, values } = calculation;
-  if (definition.type === 'formula') {
-    try {
-      const exact = slopeBy(definition as Formula, values, index);
-      if (Number.isFinite(exact)) return exact;
-    } catch (error) {
-      // A rounding has no derivative; its trend is still worth telling.
-      if (!(error instanceof NoDerivative)) throw error;
-    }
-  }
-  const step = Math.abs(x) * RELATIVE_STEP;
-  return (resultWith(calculation, index, x + step) - resultWith(calculation, index, x - step)) / (2 * step);
 }

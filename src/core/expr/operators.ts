@@ -1,7 +1,7 @@
 import { erf } from '../erf';
 import { over, power, RATIO, sameDimension, times, type Dimension } from '../dimension';
 import { raise } from './raise';
-import { num, op, when, type Expr, type OperatorName } from './tree';
+import type { Expr, OperatorName } from './tree';
 
 /** The dimension of a subexpression; `any` for a literal zero, which fits everything. */
 export type Dim = Dimension | 'any';
@@ -29,8 +29,6 @@ export interface Operator {
   readonly native: (args: readonly string[]) => string;
   /** The same as `run` in JavaScript, to the bit; arguments come as names, numbers or fully bracketed. */
   readonly js: (args: readonly string[]) => string;
-  /** Partial derivative with respect to each argument; absent where there is none. */
-  readonly partials?: (args: readonly Expr[]) => readonly Expr[];
 }
 
 const isRatio = (d: Dim): boolean => d === 'any' || sameDimension(d, RATIO);
@@ -124,21 +122,6 @@ const comparison = (
   js: ([a = '', b = '']) => `(${a}${text}${b}?1:0)`,
 });
 
-const ONE = num(1);
-const ZERO = num(0);
-type Pair = readonly [Expr, Expr];
-const first = (args: readonly Expr[]): Expr => args[0] ?? ZERO;
-const pair = (args: readonly Expr[]): Pair => [args[0] ?? ZERO, args[1] ?? ZERO];
-
-/** max and min pick the derivative of the argument they take; at a tie, that of the first. */
-const picked =
-  (better: 'ge' | 'le') =>
-  (args: readonly Expr[]): readonly Expr[] => {
-    const [a, b] = pair(args);
-    const test = op(better, a, b);
-    return [when(test, ONE, ZERO), when(test, ZERO, ONE)];
-  };
-
 export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
   or: {
     arity: 2,
@@ -179,7 +162,6 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     tex: binary('+'),
     native: nativeBinary('+'),
     js: inBrackets('+'),
-    partials: () => [ONE, ONE],
   },
   sub: {
     arity: 2,
@@ -189,7 +171,6 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     tex: binary('-'),
     native: nativeBinary('-'),
     js: inBrackets('-'),
-    partials: () => [ONE, num(-1)],
   },
   mul: {
     arity: 2,
@@ -201,7 +182,6 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
       /^\d/.test(b) || (/^[{(]/.test(b) && /\d$/.test(a)) ? `${a} \\cdot ${b}` : `${a}\\,${b}`,
     native: nativeBinary('*'),
     js: inBrackets('*'),
-    partials: (args) => [pair(args)[1], pair(args)[0]],
   },
   div: {
     arity: 2,
@@ -211,10 +191,6 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     tex: ([a = '', b = '']) => `\\frac{${a}}{${b}}`,
     native: nativeBinary('/'),
     js: inBrackets('/'),
-    partials: (args) => {
-      const [a, b] = pair(args);
-      return [op('div', ONE, b), op('neg', op('div', a, op('pow', b, num(2))))];
-    },
   },
   neg: {
     arity: 1,
@@ -224,7 +200,6 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     tex: ([a = '']) => `-${a}`,
     native: ([a = '']) => `-${a}`,
     js: ([a = '']) => `(-${a})`,
-    partials: () => [num(-1)],
   },
   pow: {
     arity: 2,
@@ -238,13 +213,6 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
       if (/^\w+$/.test(a) && /^[234]$/.test(b)) return `(${Array(Number(b)).fill(a).join('*')})`;
       return `raise(${a},${b})`;
     },
-    partials: (args) => {
-      const [a, b] = pair(args);
-      // With a constant exponent the logarithm is not asked for, so a base below zero is no trouble.
-      const byExponent =
-        b.type === 'num' ? ZERO : when(op('gt', a, ZERO), op('mul', op('pow', a, b), op('ln', a)), ZERO);
-      return [op('mul', b, op('pow', a, op('sub', b, ONE))), byExponent];
-    },
   },
   sin: {
     arity: 1,
@@ -253,7 +221,6 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     tex: texCall('\\sin'),
     native: call('SIN'),
     js: call('Math.sin'),
-    partials: (a) => [op('cos', first(a))],
   },
   cos: {
     arity: 1,
@@ -262,7 +229,6 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     tex: texCall('\\cos'),
     native: call('COS'),
     js: call('Math.cos'),
-    partials: (a) => [op('neg', op('sin', first(a)))],
   },
   tan: {
     arity: 1,
@@ -271,7 +237,6 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     tex: texCall('\\tan'),
     native: call('TAN'),
     js: call('Math.tan'),
-    partials: (a) => [op('div', ONE, op('pow', op('cos', first(a)), num(2)))],
   },
   asin: {
     arity: 1,
@@ -280,7 +245,6 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     tex: texCall('\\arcsin'),
     native: call('ASIN'),
     js: call('Math.asin'),
-    partials: (a) => [op('div', ONE, op('sqrt', op('sub', ONE, op('pow', first(a), num(2)))))],
   },
   acos: {
     arity: 1,
@@ -289,7 +253,6 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     tex: texCall('\\arccos'),
     native: call('ACOS'),
     js: call('Math.acos'),
-    partials: (a) => [op('neg', op('div', ONE, op('sqrt', op('sub', ONE, op('pow', first(a), num(2))))))],
   },
   atan: {
     arity: 1,
@@ -298,7 +261,6 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     tex: texCall('\\arctan'),
     native: call('ATAN'),
     js: call('Math.atan'),
-    partials: (a) => [op('div', ONE, op('add', ONE, op('pow', first(a), num(2))))],
   },
   sqrt: {
     arity: 1,
@@ -307,7 +269,6 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     tex: ([a = '']) => `\\sqrt{${a}}`,
     native: call('SQRT'),
     js: call('Math.sqrt'),
-    partials: (a) => [op('div', ONE, op('mul', num(2), op('sqrt', first(a))))],
   },
   cbrt: {
     arity: 1,
@@ -317,7 +278,6 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     // The worksheet's ^ refuses a base below zero.
     native: ([a = '']) => `SIGN(${a})*ABS(${a})^(1/3)`,
     js: call('Math.cbrt'),
-    partials: (a) => [op('div', ONE, op('mul', num(3), op('pow', op('cbrt', first(a)), num(2))))],
   },
   exp: {
     arity: 1,
@@ -326,7 +286,6 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     tex: ([a = '']) => `e^{${a}}`,
     native: call('EXP'),
     js: call('Math.exp'),
-    partials: (a) => [op('exp', first(a))],
   },
   ln: {
     arity: 1,
@@ -335,7 +294,6 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     tex: texCall('\\ln'),
     native: call('LN'),
     js: call('Math.log'),
-    partials: (a) => [op('div', ONE, first(a))],
   },
   erf: {
     arity: 1,
@@ -344,9 +302,6 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     tex: texCall('\\operatorname{erf}'),
     native: call('ERF'),
     js: call('erf'),
-    partials: (a) => [
-      op('mul', num(2 / Math.sqrt(Math.PI)), op('exp', op('neg', op('pow', first(a), num(2))))),
-    ],
   },
   abs: {
     arity: 1,
@@ -355,7 +310,6 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     tex: ([a = '']) => `\\left|${a}\\right|`,
     native: call('ABS'),
     js: call('Math.abs'),
-    partials: (a) => [when(op('ge', first(a), ZERO), ONE, num(-1))],
   },
   max: {
     arity: 2,
@@ -364,7 +318,6 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     tex: (a) => `\\max\\left(${a.join(', ')}\\right)`,
     native: call('MAX'),
     js: call('Math.max'),
-    partials: picked('ge'),
   },
   min: {
     arity: 2,
@@ -373,7 +326,6 @@ export const OPERATORS: Readonly<Record<OperatorName, Operator>> = {
     tex: (a) => `\\min\\left(${a.join(', ')}\\right)`,
     native: call('MIN'),
     js: call('Math.min'),
-    partials: picked('le'),
   },
   ceil: {
     arity: 1,
