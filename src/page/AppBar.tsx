@@ -70,7 +70,7 @@ interface Props {
 
 export function AppBar({ session, state, samples, panelOpen, onPanel }: Props) {
   const styles = useStyles();
-  const { fileName, unsaved, inBrowser, busy, leftBehind } = state;
+  const { fileName, unsaved, inBrowser, busy, opening, leftBehind } = state;
   const [printing, setPrinting] = useState(false);
   const [designing, setDesigning] = useState(false);
   return (
@@ -158,8 +158,14 @@ export function AppBar({ session, state, samples, panelOpen, onPanel }: Props) {
         role="status"
         title={inBrowser ? 'Kept in this browser' : 'Being kept in this browser'}
       >
-        <Text weight="semibold">{fileName}</Text>
-        <Text className={styles.state}>{unsaved ? ' – not saved to a file' : ''}</Text>
+        {opening === null ? (
+          <>
+            <Text weight="semibold">{fileName}</Text>
+            <Text className={styles.state}>{unsaved ? ' – not saved to a file' : ''}</Text>
+          </>
+        ) : (
+          <Text className={styles.state}>Opening {opening}…</Text>
+        )}
       </div>
       <ToggleButton
         className={mergeClasses(styles.button, styles.panel)}

@@ -83,6 +83,11 @@ export class GridCalculation {
     return this.book.value(sheet, row, column);
   }
 
+  /** Whether a formula was not calculated yet. */
+  isUnreached({ sheet, row, column }: CellPlace): boolean {
+    return this.book.isUnreached(sheet, row, column);
+  }
+
   spill({ sheet, row, column }: CellPlace): Area | undefined {
     return this.book.spill(sheet, row, column);
   }

@@ -13,23 +13,34 @@ export interface SheetNow {
   places(): { row: number; column: number }[];
 }
 
+interface Options {
+  /** Formulas that a calculation has not reached keep the value that the workbook was opened with. */
+  readonly keepsUnreached?: boolean;
+}
+
 /** What has to be written into the file so that it says what the grid says. */
-export function changesOf(workbook: Workbook, now: (index: number) => SheetNow | undefined): CellChange[] {
+export function changesOf(
+  workbook: Workbook,
+  now: (index: number) => SheetNow | undefined,
+  options: Options = {},
+): CellChange[] {
   return workbook.sheets.flatMap((sheet, index) => {
     const current = now(index);
-    return current ? sheetChanges(sheet, current) : [];
+    return current ? sheetChanges(sheet, current, options) : [];
   });
 }
 
-function sheetChanges(sheet: Sheet, now: SheetNow): CellChange[] {
+function sheetChanges(sheet: Sheet, now: SheetNow, { keepsUnreached = false }: Options): CellChange[] {
   const before = cellFinder(sheet);
   const changes: CellChange[] = [];
   const filled = new Set<string>();
   const current = now.places().map(({ row, column }) => ({ row, column, ...now.read(row, column) }));
   const inSpill = covered(current.flatMap(({ spill }) => (spill ? [spill] : [])));
-  for (const { row, column, ...cell } of current) {
+  for (const { row, column, ...read } of current) {
     filled.add(`${row} ${column}`);
     const old = before(row, column);
+    const isLeft = keepsUnreached && read.isUnreached && old && old.formula === read.formula;
+    const cell = isLeft ? { ...read, value: old.value } : read;
     const style = newStyle(old, cell);
     // What an array fills it writes itself.
     const same = (cell.formula === undefined && inSpill(row, column)) || sameContent(old, cell);
@@ -72,6 +83,7 @@ function newStyle(old: Cell | undefined, { style }: GridCell): GridCell['style']
 /** A spill is written again whenever it may have changed: its values stand in cells of their own in the file. */
 function sameContent(old: Cell | undefined, cell: GridCell): boolean {
   if (!old) return cell.formula === undefined && cell.value === null;
+  if (cell.isUnreached && old.formula === cell.formula && old.spill) return sameValue(old.value, cell.value);
   return old.formula === cell.formula && !cell.spill && !old.spill && sameValue(old.value, cell.value);
 }
 

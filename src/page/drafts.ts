@@ -42,6 +42,10 @@ export class DraftKeeper {
   private readonly journal = new Journal(localStorage);
   private release: () => void = () => undefined;
 
+  get current(): string {
+    return this.id;
+  }
+
   /**
    * The workbook to go on with: that of this tab before a reload, else the last unsaved one of a closed tab. A tab that
    * was made as the double of another finds its workbook held there.

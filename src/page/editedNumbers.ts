@@ -2,11 +2,33 @@
 import { CellValueType } from '@univerjs/core';
 import type { Injector } from '@univerjs/core';
 import { BEFORE_CELL_EDIT, SheetInterceptorService } from '@univerjs/preset-sheets-core';
-import { isDateFormat } from 'numfmt';
+import type { Worksheet } from '@univerjs/core';
+import { format as formatted, isDateFormat } from 'numfmt';
 import { inOwnSign } from './decimalSign';
-import { parseDate, parseNumber, parseTime } from './entryNumbers';
+import { readEntry } from './entryNumbers';
 
-const read = (text: string): unknown => (parseDate(text) ?? parseTime(text) ?? parseNumber(text))?.v;
+interface CellOfGrid {
+  readonly worksheet: Worksheet;
+  readonly row: number;
+  readonly col: number;
+}
+
+/** What the editor was last given. */
+let edited: (CellOfGrid & { readonly text: string; readonly value: number }) | undefined;
+
+export function noteEdited(given: typeof edited): void {
+  edited = given;
+}
+
+/** The number of a cell that is entered as its editor showed it: also where no text gives it back to the last digit. */
+export function keptAsEdited({ worksheet, row, col }: CellOfGrid, text: string): number | undefined {
+  const isIt =
+    edited?.worksheet === worksheet && edited.row === row && edited.col === col && edited.text === text;
+  return isIt && worksheet.getCellRaw(row, col)?.v === edited?.value ? edited?.value : undefined;
+}
+
+/** A day with the time that its format does not show. */
+const WHOLE_DATE = 'yyyy-mm-dd hh:mm:ss';
 
 /** Undefined where no text that a person would know gives the number back. */
 export function editedText(value: number, shown: string, format: string): string | undefined {
@@ -15,8 +37,12 @@ export function editedText(value: number, shown: string, format: string): string
     inOwnSign(text.replace('e', 'E')),
   );
   // A percentage comes from its format with a point.
-  const choices = isDateFormat(format) ? [shown] : isPercent ? all : [shown, ...all];
-  return choices.find((text) => read(text) === value);
+  const choices = isDateFormat(format)
+    ? [shown, formatted(WHOLE_DATE, value, { throws: false })]
+    : isPercent
+      ? all
+      : [shown, ...all];
+  return choices.find((text) => readEntry(text)?.v === value);
 }
 
 /** Entered unchanged, a number must stay the number that it was. */
@@ -25,12 +51,15 @@ export function editWholeNumbers(injector: Injector): void {
     // Around the formats' own.
     priority: 100,
     handler: (cell, { worksheet, workbook, row, col }, next) => {
-      const edited = next(cell);
+      const shown = next(cell);
       const raw = worksheet.getCellRaw(row, col);
-      if (!edited || !raw || raw.f || raw.si || raw.t !== CellValueType.NUMBER) return edited;
+      noteEdited(undefined);
+      if (!shown || !raw || raw.f || raw.si || typeof raw.v !== 'number' || raw.t !== CellValueType.NUMBER)
+        return shown;
       const format = workbook.getStyles().getStyleByCell(raw)?.n?.pattern ?? '';
-      const text = editedText(Number(raw.v), String(edited.v ?? ''), format);
-      return text === undefined ? edited : { ...edited, v: text };
+      const text = editedText(raw.v, String(shown.v ?? ''), format) ?? String(shown.v ?? '');
+      noteEdited({ worksheet, row, col, text, value: raw.v });
+      return { ...shown, v: text };
     },
   });
 }

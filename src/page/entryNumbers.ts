@@ -46,3 +46,7 @@ export function parseTime(text: string): Parsed {
 export function parseNumber(text: string): Parsed {
   return isThread(text) ? null : numfmt.parseNumber(inStandardForm(text));
 }
+
+/** In the order in which the grid asks: a date, a time, a number; null for text. */
+export const readEntry = (text: string): Parsed =>
+  parseDate(text) ?? parseTime(text) ?? parseNumber(text) ?? null;

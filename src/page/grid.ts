@@ -11,7 +11,7 @@ import {
   Univer,
   UniverInstanceType,
 } from '@univerjs/core';
-import type { Injector, IWorkbookData, Workbook as GridWorkbook, Worksheet } from '@univerjs/core';
+import type { ICellData, Injector, IWorkbookData, Workbook as GridWorkbook, Worksheet } from '@univerjs/core';
 import { FUniver } from '@univerjs/core/facade';
 import {
   BuiltInUIPart,
@@ -34,15 +34,16 @@ import validationText from '@univerjs/sheets-data-validation/locale/en-US';
 import { UniverSheetsDataValidationUIPlugin } from '@univerjs/sheets-data-validation-ui';
 import validationUIText from '@univerjs/sheets-data-validation-ui/locale/en-US';
 import { UniverSheetsTablePlugin } from '@univerjs/sheets-table';
+import { isDateFormat } from 'numfmt';
 import type { ComponentType } from 'react';
 import '@univerjs/preset-sheets-core/lib/index.css';
 import '@univerjs/sheets-data-validation-ui/lib/index.css';
-import type { Area } from '../cells/address';
+import { areaContains, type Area } from '../cells/address';
 import { CellError } from '../cells/value';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { newWorkbook } from '../package';
 import type { SheetLayout } from '../package/layout';
-import type { Workbook } from '../package/model';
+import type { Validation, Workbook } from '../package/model';
 import type { CellTrace } from '../panel/host';
 import type { CellPlace, KeptCell } from '../sheet/book';
 import { contentOf } from '../workbook/content';
@@ -51,6 +52,7 @@ import { GridCalculation, type Calculated } from './calculation';
 import { moveWhatIsCut } from './cutPaste';
 import { readOwnSign } from './decimalSign';
 import { editWholeNumbers } from './editedNumbers';
+import { formatEntries } from './entryFormats';
 import { EntryFormulas } from './entryFormulas';
 import { guardEntries, keepListsShut, type GridPlace } from './entryGuard';
 import { refusalOfEntry, type Refusal } from '../workbook/entryRules';
@@ -85,6 +87,10 @@ const FIRST = { startRow: 0, startColumn: 0, endRow: 0, endColumn: 0 };
 /** What a change of a cell's content has; the rest is its looks. */
 const CONTENT = ['v', 'f', 'si', 'p', 't'] as const;
 
+/** A number in a date format is read otherwise by our functions. */
+const mayChangeFormat = ({ s }: ICellData): boolean =>
+  s !== undefined && (s === null || typeof s === 'string' || 'n' in s);
+
 /** What moves cells or changes what formulas may name. */
 const REBUILDS = /^sheet\.mutation\.(move-range|set-row-(hidden|visible))$/;
 
@@ -99,6 +105,8 @@ export interface GridOptions {
   readonly onKept: (cells: readonly KeptCell[]) => void;
   /** What was typed does not fit the rule of its cell: says whether it stays. */
   readonly onRefusal: (cell: SheetPlace, typed: string, refusal: Refusal) => Promise<boolean>;
+  /** Keys wait until what is given is called. */
+  readonly holdKeys: () => () => void;
   /** Cells that were filled otherwise (pasted, dragged) and do not fit their rules. */
   readonly onOutside: (cells: readonly SheetPlace[]) => void;
   /** What draws charts and pictures has not come. */
@@ -381,7 +389,9 @@ export class Grid {
     await painted();
     if (this.opened !== workbook) return;
     onShown();
-    await this.calculation.load(contentOf(workbook));
+    const content = contentOf(workbook);
+    const sheets = content.sheets.map((one, index) => ({ ...one, isDate: this.isDate(sheetId(index)) }));
+    await this.calculation.load({ ...content, sheets });
     await this.drawings.load(workbook, this.unitId).catch(this.options.onMissing);
   }
 
@@ -427,6 +437,16 @@ export class Grid {
     });
   }
 
+  /** Whether a cell is in a date format at this moment. */
+  private isDate(id: string): (row: number, column: number) => boolean {
+    const { unitId } = this;
+    return (row, column) => {
+      const workbook = this.api.getWorkbook(unitId)?.getWorkbook();
+      const cell = workbook?.getSheetBySheetId(id)?.getCellRaw(row, column);
+      return isDateFormat(workbook?.getStyles().getStyleByCell(cell)?.n?.pattern ?? '');
+    };
+  }
+
   /** Rules for entries ask for their formulas as soon as the grid's plugins start. */
   private calculationPlugin() {
     const univer = this.univer;
@@ -455,7 +475,7 @@ export class Grid {
       const { unitId, subUnitId, cellValue } = params as ISetRangeValuesMutationParams;
       if (unitId !== this.unitId) return;
       new ObjectMatrix(cellValue ?? {}).forValue((row, column, cell) => {
-        if (cell && !CONTENT.some((key) => key in cell)) return;
+        if (cell && !CONTENT.some((key) => key in cell) && !mayChangeFormat(cell)) return;
         this.edited.set(`${subUnitId} ${row} ${column}`, { sheetId: subUnitId, row, column });
       });
     } else return;
@@ -488,10 +508,15 @@ export class Grid {
     }
   }
 
+  private rulesAt({ sheet, row, column }: CellPlace): readonly Validation[] {
+    const id = this.calculatedSheets[sheet];
+    const rules = this.opened.sheets.find((_, index) => sheetId(index) === id)?.validations ?? [];
+    return rules.filter(({ areas }) => areas.some((area) => areaContains(area, row, column)));
+  }
+
   /** What the rule of a cell says to what the cell holds. */
   private refusal(place: CellPlace): Refusal | undefined {
-    const id = this.calculatedSheets[place.sheet];
-    const rules = this.opened.sheets.find((_, index) => sheetId(index) === id)?.validations ?? [];
+    const rules = this.rulesAt(place);
     if (rules.length === 0) return undefined;
     return refusalOfEntry(rules, place, this.calculation.value(place), (formula) =>
       this.calculation.evaluate(formula, place),
@@ -500,7 +525,16 @@ export class Grid {
 
   private readonly staysTyped = async (at: GridPlace): Promise<boolean> => {
     const place = this.placeOf(at.unitId, at.subUnitId, at.row, at.col);
-    if (!place) return true;
+    // The grid moves on after the answer: where there is nothing to ask, in the same moment as the key.
+    if (!place || this.rulesAt(place).length === 0) return true;
+    const release = this.options.holdKeys();
+    return this.isTakenBy(place, at).finally(() => {
+      // The grid moves on first.
+      setTimeout(release);
+    });
+  };
+
+  private async isTakenBy(place: CellPlace, at: GridPlace): Promise<boolean> {
     const key = placeKey(place);
     this.asked.add(key);
     await this.calculated();
@@ -511,7 +545,7 @@ export class Grid {
     const { value, formula } = this.cells(sheet).typed(at.row, at.col);
     const typed = formula === undefined ? String(value ?? '') : `=${formula}`;
     return this.options.onRefusal({ sheet, row: at.row, column: at.col }, typed, refusal);
-  };
+  }
 
   /** What was put into cells without a person being asked. */
   private tellOutside(): void {
@@ -575,9 +609,8 @@ export class Grid {
   private rebuild(): void {
     const sheets = this.workbook.getSheets().map((one) => one.getSheet());
     const before = sheets.map((sheet) => this.cellsOf(sheet));
-    const content = gridContent(this.opened, sheets, before);
     this.calculatedSheets = sheets.map((sheet) => sheet.getSheetId());
-    void this.calculation.load(content);
+    void this.calculation.load(gridContent(this.opened, sheets, before, (id) => this.isDate(id)));
   }
 
   /** Shows what was calculated. */
@@ -635,6 +668,7 @@ export class Grid {
     keepListsShut(this.injector);
     readOwnSign(this.injector);
     editWholeNumbers(this.injector);
+    formatEntries(this.injector);
     takePastes(this.injector, {
       corner: () => this.place(),
       write: (table) => {

@@ -18,6 +18,8 @@ export interface GridCell {
   readonly spill?: Area;
   /** Part of another cell's array. */
   readonly spilled?: true;
+  /** Its formula was not calculated yet, or not to the end. */
+  readonly isUnreached?: true;
   /** One of the opened workbook's by its index, or one that came about since; absent = none of its own. */
   readonly style?: number | StyleDescription;
 }
@@ -53,7 +55,13 @@ export class GridCells {
     const place = { sheet: this.index, row, column };
     if (formula !== undefined) {
       const spill = calculation.spill(place);
-      return { value: calculation.value(place) ?? 0, formula, ...(spill && { spill }), ...style };
+      return {
+        value: calculation.value(place) ?? 0,
+        formula,
+        ...(spill && { spill }),
+        ...(calculation.isUnreached(place) && { isUnreached: true as const }),
+        ...style,
+      };
     }
     if (value !== null) return { value, ...style };
     const spilled = calculation.value(place);

@@ -1,28 +1,28 @@
 /** The workbook as the grid holds it, for the calculation. */
 import { BooleanNumber } from '@univerjs/core';
 import type { IRowData, Nullable, Worksheet } from '@univerjs/core';
-import { isDateFormat } from 'numfmt';
 import { cellFinder, type Workbook } from '../package/model';
 import type { BookCell, BookContent, BookSheet } from '../sheet/content';
-import type { GridCell, GridCells } from './gridCells';
+import type { GridCells } from './gridCells';
 import { sheetId } from './gridData';
 
 export function gridContent(
   opened: Workbook,
   sheets: readonly Worksheet[],
   cells: readonly GridCells[],
+  isDate: (sheet: string) => (row: number, column: number) => boolean,
 ): BookContent {
   return {
-    sheets: sheets.map((sheet, index) => sheetContent(opened, sheet, cells[index] as GridCells)),
+    sheets: sheets.map((sheet, index) => ({
+      ...sheetContent(opened, sheet, cells[index] as GridCells),
+      isDate: isDate(sheet.getSheetId()),
+    })),
     names: opened.names,
     date1904: opened.date1904,
     ...(opened.iterates && { iterates: true }),
     ...(opened.isFromMacintosh && { isFromMacintosh: true }),
   };
 }
-
-const formatOf = (opened: Workbook, style: GridCell['style']): string =>
-  (typeof style === 'number' ? opened.styles[style]?.numberFormat : style?.numberFormat) ?? 'General';
 
 function sheetContent(opened: Workbook, sheet: Worksheet, cells: GridCells): BookSheet {
   const original = opened.sheets.find((_, index) => sheetId(index) === sheet.getSheetId());
@@ -32,9 +32,6 @@ function sheetContent(opened: Workbook, sheet: Worksheet, cells: GridCells): Boo
     name: sheet.getName(),
     tables: original?.tables ?? [],
     ...(original?.filters && { filters: original.filters }),
-    ...(opened.styles.some(({ numberFormat }) => isDateFormat(numberFormat)) && {
-      isDate: (row, column) => isDateFormat(formatOf(opened, cells.read(row, column).style)),
-    }),
     rows: rows.map(([row, data]) => ({ row: Number(row), hidden: data?.hd === BooleanNumber.TRUE })),
     cells: cells.places().flatMap(({ row, column }): BookCell[] => {
       const { value, formula } = cells.typed(row, column);

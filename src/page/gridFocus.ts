@@ -31,6 +31,8 @@ export class GridFocus {
   /** When the sheet first stood: what was pressed before was for no cell that a person saw. */
   private stands = Infinity;
   private dropped = -Infinity;
+  /** The grid may have another workbook since the last key, whose editor is there a frame later. */
+  private isFrameDue = false;
 
   constructor(
     private readonly grid: HTMLElement,
@@ -56,10 +58,14 @@ export class GridFocus {
       if (isOver) return;
       isOver = true;
       this.holds--;
-      if (this.holds > 0) return;
-      this.giveBack();
-      void this.replay();
+      this.isFrameDue = true;
+      if (this.holds === 0) void this.replay();
     };
+  }
+
+  /** Forgets the keys that wait; says whether there were any. */
+  drop(): boolean {
+    return this.kept.splice(0).length > 0;
   }
 
   /** Unless a person is in a field, or goes through the controls by keys. */
@@ -136,11 +142,16 @@ export class GridFocus {
 
   /** One after the other, as they were pressed; what is pressed meanwhile comes behind. */
   private async replay(): Promise<void> {
-    if (this.isReplaying || this.kept.length === 0) return;
+    if (this.isReplaying) return;
     this.isReplaying = true;
-    // The grid's editor is there a moment after its workbook.
-    await new Promise(requestAnimationFrame);
     while (this.holds === 0) {
+      if (this.isFrameDue) {
+        this.isFrameDue = false;
+        this.giveBack();
+        // Till then a key would be lost: also one that nobody has pressed yet.
+        await new Promise(requestAnimationFrame);
+        continue;
+      }
       const next = this.kept.shift();
       if (!next) break;
       if (!this.grid.contains(document.activeElement)) this.focusGrid();

@@ -43,6 +43,7 @@ export async function openPage(element: HTMLElement): Promise<void> {
     onKept: (cells) => {
       session.setKept(cells);
     },
+    holdKeys: () => focus.hold(),
     onRefusal: (...about) => session.askAboutEntry(...about),
     onOutside: (cells) => {
       session.tellOutside(cells);

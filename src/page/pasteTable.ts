@@ -1,6 +1,6 @@
 /** A text table from the clipboard, as cells. */
 import { CellValueType, type ICellData } from '@univerjs/core';
-import { parseDate, parseNumber, parseTime } from './entryNumbers';
+import { readEntry } from './entryNumbers';
 
 /** Lines of texts; a field in quotation marks may hold tabs, line ends and doubled marks. */
 export function tableOf(text: string): string[][] {
@@ -37,7 +37,7 @@ export function pastedCell(text: string): PastedCell {
   if (/^=./.test(text)) return { ...nothingElse, v: null, t: null, f: text };
   if (/^(true|false)$/i.test(text))
     return { v: /true/i.test(text) ? 1 : 0, t: CellValueType.BOOLEAN, ...nothingElse };
-  const read = parseDate(text) ?? parseTime(text) ?? parseNumber(text);
+  const read = readEntry(text);
   if (typeof read?.v === 'number')
     return {
       v: read.v,

@@ -43,6 +43,8 @@ export interface SessionState {
   /** The browser has all of it: a closed tab loses nothing. */
   readonly inBrowser: boolean;
   readonly busy: boolean;
+  /** The file that is being opened. */
+  readonly opening: string | null;
   readonly notice: Notice | null;
   /** Unsaved workbooks that closed tabs left behind. */
   readonly leftBehind: readonly Draft[];
@@ -98,6 +100,11 @@ export class Session extends Store<SessionState> {
 
   /** Acts come one after the other, each on the workbook that the last one left. */
   private acting: Promise<unknown> = Promise.resolve();
+  /** How often a workbook was put on the desk: what was meant for one does not meet the next. */
+  private openings = 0;
+  /** The workbook on show is about to be another one: it takes no edits any more. */
+  private leaves = false;
+  private shown: () => void = () => undefined;
 
   constructor(
     private readonly grid: Grid,
@@ -109,6 +116,7 @@ export class Session extends Store<SessionState> {
       unsaved: false,
       inBrowser: false,
       busy: true,
+      opening: null,
       notice: null,
       leftBehind: [],
       calculating: false,
@@ -122,6 +130,7 @@ export class Session extends Store<SessionState> {
         this.notify('warning', READ_ONLY);
         return true;
       }
+      if (this.leaves && !this.isOpening && !onlyLooks(command)) return true;
       const acts = actsOf(command.id, command.params, grid.actContext(command.params));
       if (!acts) return false;
       void this.change(acts);
@@ -201,10 +210,17 @@ export class Session extends Store<SessionState> {
 
   /** Goes on with unsaved work of a closed tab. */
   async openLeftBehind(id: string): Promise<void> {
-    await this.keep();
-    const draft = await this.drafts.take(id);
-    if (!draft) this.notify('warning', 'That workbook is open in another tab by now.');
-    else if (!(await this.showDraft(draft))) this.notify('error', 'That workbook cannot be read any more.');
+    const { fileName = '' } = this.state.leftBehind.find((one) => one.id === id) ?? {};
+    await this.opening(fileName, async () => {
+      await this.keep();
+      const { current } = this.drafts;
+      const draft = await this.drafts.take(id);
+      if (!draft) this.notify('warning', 'That workbook is open in another tab by now.');
+      else if (!(await this.putDraft(draft))) {
+        await this.goBack(current);
+        this.notify('error', `${fileName} cannot be read any more.`);
+      }
+    });
   }
 
   async discardLeftBehind(id: string): Promise<void> {
@@ -224,8 +240,9 @@ export class Session extends Store<SessionState> {
     return readWorkbook(fileOf(this.opened, this.grid, this.ids), this.ids);
   }
 
-  /** Saves the workbook as it stands to a file. */
+  /** Saves the workbook as it stands to a file, once the acts that were asked for are done. */
   async save(): Promise<void> {
+    await this.acting;
     await this.grid.finishEditing();
     await this.grid.calculated();
     const bytes = fileOf(this.opened, this.grid, this.ids);
@@ -244,6 +261,7 @@ export class Session extends Store<SessionState> {
 
   /** The workbook as it stands as a page to print. */
   async print(part: PrintPart, wish: Pick<PrintWish, 'paper' | 'gridlines' | 'revision'>): Promise<string> {
+    await this.acting;
     const [workbook, { printed }] = await Promise.all([this.present(), import('./printed')]);
     const { sheet, area } = this.grid.selected();
     return printed(workbook, this.functions, {
@@ -279,6 +297,8 @@ export class Session extends Store<SessionState> {
         },
       });
     });
+    // What was typed on meanwhile was meant for the next cell.
+    if (answer !== 'keep') this.focus.drop();
     if (answer === 'again')
       then = () => {
         this.grid.select(place.sheet, place.row, place.column);
@@ -375,7 +395,11 @@ export class Session extends Store<SessionState> {
     await this.act(async () => {
       const place = this.grid.place();
       const before = await this.present();
-      const after = await part(before);
+      // What would be typed or pasted by now is in neither.
+      this.leaves = true;
+      const after = await part(before).finally(() => {
+        this.leaves = false;
+      });
       this.history.acted({ ...place, workbook: before });
       await this.showChanged({ ...place, workbook: after });
     });
@@ -392,13 +416,47 @@ export class Session extends Store<SessionState> {
 
   /** Keys that are pressed meanwhile go into the cells that the act leaves. */
   private async act(work: () => Promise<void>): Promise<void> {
+    const { openings } = this;
+    const { fileName } = this.state;
+    await this.inTurn(async () => {
+      if (openings === this.openings) await work();
+      else
+        this.notify(
+          'warning',
+          `What was asked for was meant for ${fileName}, which is no longer on show. Nothing was changed.`,
+        );
+    });
+  }
+
+  /**
+   * Puts another workbook on the desk. Keys that are pressed until it is there are dropped: they were meant for what stood
+   * there before.
+   */
+  private async opening(fileName: string, work: () => Promise<void>): Promise<void> {
+    await this.inTurn(async (release) => {
+      this.leaves = true;
+      let told = '';
+      this.shown = () => {
+        this.leaves = false;
+        if (this.focus.drop()) told = `What was typed while ${fileName} was being opened was not taken.`;
+        release();
+      };
+      await work().finally(() => {
+        this.shown();
+        this.shown = () => undefined;
+      });
+      if (told !== '') this.notify('info', told);
+    });
+  }
+
+  private async inTurn(work: (release: () => void) => Promise<void>): Promise<void> {
     const release = this.focus.hold();
     const before = this.acting;
     const done = (async () => {
       await before;
       // The grid has to finish its own step first.
       await new Promise((resolve) => setTimeout(resolve));
-      await work();
+      await work(release);
     })();
     this.acting = done.catch(() => undefined);
     await done.finally(release);
@@ -417,44 +475,72 @@ export class Session extends Store<SessionState> {
 
   /** Opens a workbook, or says why it cannot be opened and leaves the present one alone. */
   private async open(fileName: string, fetched: () => Promise<Uint8Array>): Promise<boolean> {
-    let bytes: Uint8Array;
-    let workbook: Workbook;
+    this.set({ opening: fileName });
     try {
-      bytes = await fetched();
-      workbook = readWorkbook(bytes, this.ids);
+      const bytes = await fetched();
+      return await this.replace(readWorkbook(bytes, this.ids), fileName, bytes);
     } catch (error) {
       const why = error instanceof UnreadableWorkbook ? error.message : 'The file cannot be reached.';
       this.notify('error', `${fileName} was not opened. ${why}`);
       return false;
+    } finally {
+      this.set({ opening: null });
     }
-    await this.replace(workbook, fileName, bytes);
-    return true;
   }
 
   /** Puts another workbook on the desk; unsaved work of the present one stays in the browser. */
-  private async replace(workbook: Workbook, fileName: string, bytes?: Uint8Array): Promise<void> {
-    const { readOnly, unsaved, fileName: present } = this.state;
-    const left = unsaved && !readOnly ? present : undefined;
-    await this.keep();
-    await this.drafts.start();
-    // As it came: it need not be written, and what is typed while it is calculated comes on top.
-    const kept =
-      bytes &&
-      this.drafts.keep({ fileName, unsaved: false, bytes }).then(
-        () => true,
-        () => false,
-      );
-    this.marks = [];
-    await this.show(workbook, fileName, { unsaved: false, readOnly: false });
-    if (await kept) this.set({ inBrowser: !this.stale });
-    else {
-      this.stale = true;
+  private async replace(workbook: Workbook, fileName: string, bytes?: Uint8Array): Promise<boolean> {
+    let isShown = false;
+    await this.opening(fileName, async () => {
+      const { readOnly, unsaved, fileName: present } = this.state;
+      const left = unsaved && !readOnly ? present : undefined;
       await this.keep();
-    }
-    if (left !== undefined) this.notify('info', `The unsaved changes of ${left} are kept: see Unsaved work.`);
+      const { current } = this.drafts;
+      await this.drafts.start();
+      // As it came: it need not be written, and what is typed while it is calculated comes on top.
+      const kept =
+        bytes &&
+        this.drafts.keep({ fileName, unsaved: false, bytes }).then(
+          () => true,
+          () => false,
+        );
+      this.marks = [];
+      try {
+        await this.show(workbook, fileName, { unsaved: false, readOnly: false });
+      } catch (error) {
+        await this.goBack(current);
+        const why = error instanceof Error ? error.message : String(error);
+        this.notify('error', `${fileName} was not opened: it cannot be shown here (${why}).`);
+        return;
+      }
+      isShown = true;
+      if (await kept) this.set({ inBrowser: !this.stale });
+      else {
+        this.stale = true;
+        await this.keep();
+      }
+      if (left !== undefined)
+        this.notify('info', `The unsaved changes of ${left} are kept: see Unsaved work.`);
+    });
+    return isShown;
+  }
+
+  /** To the workbook that stood here before, as it was kept. */
+  private async goBack(id: string): Promise<void> {
+    const draft = await this.drafts.take(id);
+    if (!draft || !(await this.putDraft(draft)))
+      await this.show(newWorkbook(), NEW_FILE, { unsaved: false, readOnly: false });
   }
 
   private async showDraft(draft: Draft, readOnly = false): Promise<boolean> {
+    let isShown = false;
+    await this.opening(draft.fileName, async () => {
+      isShown = await this.putDraft(draft, readOnly);
+    });
+    return isShown;
+  }
+
+  private async putDraft(draft: Draft, readOnly = false): Promise<boolean> {
     const { bytes, fileName, unsaved, typed, marks = [] } = draft;
     let workbook: Workbook;
     try {
@@ -479,6 +565,7 @@ export class Session extends Store<SessionState> {
   ): Promise<void> {
     this.history.clear();
     this.waiting?.abort();
+    this.openings++;
     this.set({ notice: null, fileName, unsaved, inBrowser: false, readOnly });
     const others = this.drafts.leftBehind().catch(() => []);
     await this.put(workbook);
@@ -496,6 +583,7 @@ export class Session extends Store<SessionState> {
     await this.grid.show(workbook, () => {
       this.isOpening = false;
       this.focus.stand();
+      this.shown();
       performance.mark('moldsheet shown');
     });
   }
@@ -509,7 +597,7 @@ export class Session extends Store<SessionState> {
       await this.drafts.keep({
         fileName,
         unsaved,
-        bytes: fileOf(this.opened, this.grid, this.ids),
+        bytes: fileOf(this.opened, this.grid, this.ids, { isDraft: true }),
         marks: this.marks,
       });
       this.set({ inBrowser: !this.changedMeanwhile() });

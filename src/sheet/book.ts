@@ -130,11 +130,16 @@ export class Book {
   /** The value of a cell, typed, calculated or spilled; an error says why, and where it began. */
   value(sheet: number, row: number, column: number): CellValue {
     const value = this.calculation.sheets[sheet]?.get(row, column) ?? null;
-    // What a stopped calculation did not reach has no value.
+    // It has no value.
     if (value === DIRTY) return NOT_CALCULATED;
     return value instanceof CellError
       ? told(value, placeName(this.sheetNames[sheet] ?? '', row, column))
       : value;
+  }
+
+  /** What a calculation has not reached, since it was stopped or is still under way. */
+  isUnreached(sheet: number, row: number, column: number): boolean {
+    return this.calculation.sheets[sheet]?.get(row, column) === DIRTY;
   }
 
   /** The cells that a formula's result fills, when more than its own. */

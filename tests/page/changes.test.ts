@@ -5,7 +5,13 @@ import type { GridCell } from '../../src/page/gridCells';
 import { parseArea, parseCell } from '../../src/cells/address';
 import { type Cell, type Sheet, type Workbook } from '../../src/package/model';
 
-type Content = { value?: CellValue; formula?: string; spill?: string; style?: GridCell['style'] };
+type Content = {
+  value?: CellValue;
+  formula?: string;
+  spill?: string;
+  style?: GridCell['style'];
+  isUnreached?: true;
+};
 
 function place(address: string) {
   const at = parseCell(address);
@@ -40,20 +46,31 @@ function now(cells: Record<string, Content>): SheetNow {
   return {
     places: () => [...at.keys()].map((key) => JSON.parse(key) as { row: number; column: number }),
     read: (row, column): GridCell => {
-      const { value = null, formula, spill, style } = at.get(JSON.stringify({ row, column })) ?? {};
+      const {
+        value = null,
+        formula,
+        spill,
+        style,
+        isUnreached,
+      } = at.get(JSON.stringify({ row, column })) ?? {};
       const area = areaOf(spill);
       return {
         value,
         ...(style !== undefined && { style }),
         ...(formula !== undefined && { formula }),
         ...(area && { spill: area }),
+        ...(isUnreached && { isUnreached }),
       };
     },
   };
 }
 
-function changes(before: Record<string, Content>, after: Record<string, Content>) {
-  return changesOf(opened(before), () => now(after)).map(({ sheet, ...change }) => {
+function changes(
+  before: Record<string, Content>,
+  after: Record<string, Content>,
+  ...options: [{ keepsUnreached: true }?]
+) {
+  return changesOf(opened(before), () => now(after), ...options).map(({ sheet, ...change }) => {
     expect(sheet).toBe('Insert');
     return change;
   });
@@ -71,6 +88,25 @@ describe('what is written into the file', () => {
       { row: 0, column: 0, value: 6 },
       { row: 0, column: 1, value: 12, formula: 'A1*2' },
     ]);
+  });
+
+  it('keeps in a draft the value of the file where a calculation is still under way', () => {
+    const unreached = { value: new CellError('#N/A', 'Not calculated'), isUnreached: true } as const;
+    const during = {
+      A1: { value: 6 },
+      B1: { ...unreached, formula: 'A1*2' },
+      C1: { ...unreached, formula: 'A1*3' },
+    };
+    const draft = changes(before, during, { keepsUnreached: true });
+    expect(draft.map(({ column, value }) => [column, value])).toEqual([
+      [0, 6],
+      [2, unreached.value],
+    ]);
+    // In a file that a person saves after stopping it, an old value would be a wrong one.
+    expect(changes(before, during).map(({ column }) => column)).toEqual([0, 1, 2]);
+    const spilling = { A1: { value: 1, formula: 'F()', spill: 'A1:A2' }, A2: { value: 2 } };
+    const spill = { A1: { ...unreached, formula: 'F()', spill: 'A1:A2' } };
+    expect(changes(spilling, spill, { keepsUnreached: true })).toEqual([]);
   });
 
   it('is null where a cell was cleared', () => {

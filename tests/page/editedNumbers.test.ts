@@ -1,6 +1,7 @@
+import type { Worksheet } from '@univerjs/core';
 import { afterEach, expect, it, vi } from 'vitest';
 import { chooseDecimalSign } from '../../src/page/decimalSign';
-import { editedText } from '../../src/page/editedNumbers';
+import { editedText, keptAsEdited, noteEdited } from '../../src/page/editedNumbers';
 
 vi.stubGlobal('localStorage', { setItem: () => undefined });
 afterEach(() => {
@@ -20,8 +21,19 @@ it('what its cell rounds is edited with all digits', () => {
   expect(editedText(0.12345, '12%', '0%')).toBe('12.345%');
 });
 
-it('a date is left to its format', () => {
-  expect(editedText(46150.25, '2026-05-08', 'yyyy-mm-dd')).toBeUndefined();
+it('a date is edited as it is shown, with the time that its format hides', () => {
+  expect(editedText(46150, '2026-05-08', 'yyyy-mm-dd')).toBe('2026-05-08');
+  expect(editedText(46150.25, '2026-05-08', 'yyyy-mm-dd')).toBe('2026-05-08 06:00:00');
+  expect(editedText(46150.755011574074, '2026-05-08', 'd-mmm')).toBe('2026-05-08 18:07:13');
+});
+
+it('a number is kept where its editor was left as it was, though the text says less', () => {
+  const worksheet = { getCellRaw: () => ({ v: 46150.123456789 }) } as unknown as Worksheet;
+  const at = { worksheet, row: 1, col: 2 };
+  noteEdited({ ...at, text: '2026-05-08', value: 46150.123456789 });
+  expect(keptAsEdited(at, '2026-05-08')).toBe(46150.123456789);
+  expect(keptAsEdited(at, '2026-05-09')).toBeUndefined();
+  expect(keptAsEdited({ ...at, row: 2 }, '2026-05-08')).toBeUndefined();
 });
 
 it('the person’s decimal sign stands in the editor too', () => {

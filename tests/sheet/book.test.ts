@@ -500,6 +500,7 @@ describe('hostile workbooks', () => {
     expect(() => made.calculate({ time: 50 })).toThrow('took longer than 0.05 s');
     expect(made.value(0, 0, 0)).toBe(2);
     expect(made.value(0, 1, 0)).toBeInstanceOf(CellError);
+    expect([made.isUnreached(0, 0, 0), made.isUnreached(0, 1, 0)]).toEqual([false, true]);
   });
 });
 
