@@ -5,6 +5,7 @@ import { NAMESPACE } from '../cells/namespace';
 import { OWN_WHAT_IF } from '../derive/excelWords';
 import type {
   CellInput,
+  CellTrace,
   CellView,
   FormInputs,
   FormOutcome,
@@ -13,22 +14,24 @@ import type {
   Range,
   Separator,
   WorkbookTrial,
-  WrittenTable,
 } from '../panel/host';
 import type { CellRef } from '../whatif/plan';
 import { callLog } from './callLog';
 import { formatAsText, offerWords } from './cellRules';
 import { cellValue } from './cellValue';
-import { dressTable } from './dressTable';
 import { typedFormula } from './formulas';
+import { ExcelKept } from './keptWhatIfs';
 import { messageOf } from '../panel/messageOf';
 import { setPanelState } from './panelState';
 import { readSeparator } from './separator';
 import { settle } from './settle';
+import { ExcelVariants } from './variants';
 
 /** Excel's workbook, as the panel sees it. */
 export class ExcelHost implements Host {
   readonly ownWhatIf = OWN_WHAT_IF;
+  readonly kept: ExcelKept = new ExcelKept(this);
+  readonly variants: ExcelVariants = new ExcelVariants(this);
 
   get address(): string {
     return Office.context.document.url;
@@ -135,10 +138,6 @@ export class ExcelHost implements Host {
     return copyOfOpenWorkbook(inputs, results);
   }
 
-  dressTable(table: WrittenTable): Promise<void> {
-    return dressTable(table, typedInput);
-  }
-
   offerWords(range: Range, words: readonly string[]): Promise<void> {
     return offerWords(range, words);
   }
@@ -157,17 +156,17 @@ export class ExcelHost implements Host {
     return readSeparator();
   }
 
-  addSheet(name: string): Promise<string> {
-    return Excel.run(async (context) => {
-      const { worksheets } = context.workbook;
-      worksheets.load('items/name');
+  /** What depends on what is asked for by few: it is loaded with the first look. */
+  async trace(cell: Range): Promise<CellTrace | undefined> {
+    const { traceInExcel } = await import('./trace');
+    return traceInExcel(cell);
+  }
+
+  select(range: Range): void {
+    void Excel.run(async (context) => {
+      context.workbook.worksheets.getItem(range.sheet).activate();
+      rangeOf(context, range).select();
       await context.sync();
-      const taken = new Set(worksheets.items.map((sheet) => sheet.name.toLowerCase()));
-      let free = name;
-      for (let n = 2; taken.has(free.toLowerCase()); n++) free = `${name} ${n}`;
-      worksheets.add(free).activate();
-      await context.sync();
-      return free;
     });
   }
 

@@ -1,17 +1,22 @@
 import type { Area } from '../cells/address';
-import type { Look } from '../forms/looks';
-import type { PlannedCell } from '../forms/plan';
+import type { StyleDescription } from '../package/description';
 
 export interface LookArea {
   readonly area: Area;
-  readonly look: Look;
+  readonly look: StyleDescription;
+}
+
+interface DressedCell {
+  readonly row: number;
+  readonly column: number;
+  readonly look: StyleDescription;
 }
 
 /**
- * The cells of a plan as few areas of one look each: Excel takes a look for an area at once, and refuses a request of
+ * Cells as few areas of one look each: Excel takes a look for an area at once, and refuses a request of
  * more than 5 MB, which a whole design cell by cell comes near.
  */
-export function lookAreas(cells: readonly PlannedCell[]): readonly LookArea[] {
+export function lookAreas(cells: readonly DressedCell[]): readonly LookArea[] {
   const down = joined(
     cells.map(({ row, column, look }) => ({
       area: { top: row, left: column, bottom: row, right: column },

@@ -1,8 +1,8 @@
 /// <reference types="office-js" />
 import type { Cell, CellStyle, Sheet, Workbook } from '../package/model';
-
-/** Points of one character of the default font, near enough for a column's width. */
-export const POINTS_PER_CHARACTER = 5.6;
+import { dress } from './dress';
+import { POINTS_PER_CHARACTER } from './measures';
+import { typedFormulaOf } from './writeCells';
 
 /**
  * Writes a design workbook cell by cell, for an Excel that cannot insert sheets from a file. Values, formulas, looks,
@@ -42,15 +42,11 @@ function writeSheet(target: Excel.Worksheet, sheet: Sheet, styles: readonly Cell
   for (const cell of sheet.cells) {
     const range = target.getRangeByIndexes(cell.row, cell.column, 1, 1);
     const style = styles[cell.style];
-    if (style) dress(range, style);
+    if (style) dress(range, style, 1, 1);
     const content = contentOf(cell, sheet);
     if (content !== undefined) range.formulas = [[content]];
   }
 }
-
-/** A formula of a file, with its `=`, as a person would type it. */
-export const typedFormulaOf = (formula: string): string =>
-  `=${formula.replace(/\bANCHORARRAY\(([^()]+)\)/g, '$1#')}`;
 
 /** What is typed into a cell; nothing where a formula elsewhere fills it, as a value there would block the spill. */
 function contentOf(
@@ -66,19 +62,3 @@ function contentOf(
   // Excel would take `10-32` for a date and a formula that is shown as text for a formula.
   return typeof value === 'string' ? `'${value}` : value;
 }
-
-function dress(range: Excel.Range, { font, fill, horizontal, wrap, numberFormat }: CellStyle): void {
-  const { format } = range;
-  if (numberFormat !== 'General') range.numberFormat = [[numberFormat]];
-  if (font.bold) format.font.bold = true;
-  if (font.italic) format.font.italic = true;
-  if (font.color !== undefined) format.font.color = font.color;
-  format.font.size = font.size;
-  if (fill !== undefined) format.fill.color = fill;
-  if (wrap) format.wrapText = true;
-  if (horizontal === 'left' || horizontal === 'center' || horizontal === 'right') {
-    format.horizontalAlignment = ALIGNMENTS[horizontal];
-  }
-}
-
-const ALIGNMENTS = { left: 'Left', center: 'Center', right: 'Right' } as const;

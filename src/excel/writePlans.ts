@@ -1,23 +1,12 @@
 /// <reference types="office-js" />
 import { areaAddress, type Area } from '../cells/address';
 import { absoluteArea } from '../forms/groundOf';
-import {
-  FOOTER,
-  type DesignPlans,
-  type FormPlan,
-  type NewSheet,
-  type PlannedCell,
-  type PlannedList,
-  type PlannedRule,
-} from '../forms/plan';
+import { sheetOf, type DesignPlans, type FormPlan, type PlannedList, type PlannedRule } from '../forms/plan';
 import { SCALE } from '../forms/scale';
-import { dress } from './dress';
-import { lookAreas } from './lookAreas';
-import { messageOf } from '../panel/messageOf';
-import { POINTS_PER_CHARACTER, typedFormulaOf } from './writeDesignSheets';
-
-/** Whether this Excel takes back what an add-in wrote, in one step; one that does not forgets all earlier steps as well. */
-export const canUndo = (): boolean => Office.context.requirements.isSetSupported('ExcelApi', '1.20');
+import { POINTS_PER_CHARACTER } from './measures';
+import { canUndo, inOneStep } from './undoStep';
+import { dressCells, fillCells, rangeOf } from './writeCells';
+import { addSheet, setUpPages } from './writeSheets';
 
 /**
  * Writes plans into the open workbook, on new sheets and on sheets that it has. All that changes it goes in one batch: one
@@ -25,7 +14,7 @@ export const canUndo = (): boolean => Office.context.requirements.isSetSupported
  * not be set up for printing, which some Excel without a printer refuse.
  */
 export const writePlans = ({ sheets, plans }: DesignPlans): Promise<string> =>
-  run(async (context) => {
+  inOneStep(async (context) => {
     const { workbook } = context;
     const isNew = new Set(sheets.map(({ name }) => name));
     const present = plans
@@ -34,11 +23,14 @@ export const writePlans = ({ sheets, plans }: DesignPlans): Promise<string> =>
     workbook.worksheets.load('items/name');
     await context.sync();
 
-    for (const sheet of sheets) addSheet(workbook, sheet);
+    const described = sheets.map(sheetOf);
+    for (const sheet of described) addSheet(workbook, sheet);
     for (const plan of plans) {
       const target = workbook.worksheets.getItem(plan.sheet);
-      writePlan(workbook, target, plan);
       const known = present.find((one) => one.plan === plan);
+      // Blank cells may have a look: in cells of text Excel would take a formula for a text.
+      if (known) rangeOf(target, plan.area).clear('Formats');
+      await writePlan(context, target, plan);
       if (known) {
         for (const { format, points } of known.rows) if (format.rowHeight < points) format.rowHeight = points;
       } else setHeights(target, plan);
@@ -50,19 +42,8 @@ export const writePlans = ({ sheets, plans }: DesignPlans): Promise<string> =>
       target.getRangeByIndexes(first.area.top, first.area.left, 1, 1).select();
     }
     await context.sync();
-    if (sheets.length === 0) return '';
-    for (const sheet of sheets) setUpPages(workbook.worksheets.getItem(sheet.name), sheet);
-    try {
-      await context.sync();
-      return '';
-    } catch (error) {
-      return `Excel refused to set up its pages for printing: ${messageOf(error)}`;
-    }
+    return setUpPages(context, described);
   });
-
-/** Several syncs are one step to undo where Excel knows of such groups. */
-const run = <T>(batch: (context: Excel.RequestContext) => Promise<T>): Promise<T> =>
-  canUndo() ? Excel.run({ mergeUndoGroup: true } as Excel.RunOptions, batch) : Excel.run(batch);
 
 function readHeights(sheet: Excel.Worksheet, { heights }: FormPlan) {
   return heights.map(({ row, points }) => {
@@ -83,42 +64,23 @@ function setHeights(sheet: Excel.Worksheet, { heights }: FormPlan): void {
   }
 }
 
-function writePlan(workbook: Excel.Workbook, sheet: Excel.Worksheet, plan: FormPlan): void {
+async function writePlan(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  plan: FormPlan,
+): Promise<void> {
+  const { workbook } = context;
   // A cell is joined with others before it is filled: joining forgets what stands in the others.
   for (const area of plan.merges) rangeOf(sheet, area).merge(false);
-  // The format comes first: it decides whether Excel takes what is typed for a text, a number or a day.
-  for (const { area, look } of lookAreas(plan.cells))
-    dress(rangeOf(sheet, area), look, area.bottom - area.top + 1, area.right - area.left + 1);
+  dressCells(sheet, plan.cells);
   // Before the formulas that use them: a formula with a name that is not there shows #NAME? until it is entered again.
   for (const { name, area } of plan.names) workbook.names.add(name, rangeOf(sheet, area));
-  writeContents(sheet, plan);
+  await fillCells(context, sheet, plan.cells);
   for (const { column, characters } of plan.widths)
     sheet.getRangeByIndexes(0, column, 1, 1).format.columnWidth = characters * POINTS_PER_CHARACTER;
   writeLists(workbook, plan.lists);
   for (const rule of plan.rules) writeRule(sheet, rule);
   for (const area of plan.verdicts) colorVerdict(rangeOf(sheet, area), area);
-}
-
-const rangeOf = (sheet: Excel.Worksheet, { top, left, bottom, right }: Area): Excel.Range =>
-  sheet.getRangeByIndexes(top, left, bottom - top + 1, right - left + 1);
-
-/** All at once: Excel leaves alone where null stands. */
-function writeContents(sheet: Excel.Worksheet, { area, cells }: FormPlan): void {
-  const { top, left, bottom, right } = area;
-  const contents = Array.from({ length: bottom - top + 1 }, () =>
-    Array<string | number | null>(right - left + 1).fill(null),
-  );
-  for (const cell of cells) {
-    const line = contents[cell.row - top];
-    if (line) line[cell.column - left] = contentOf(cell);
-  }
-  rangeOf(sheet, area).formulas = contents;
-}
-
-function contentOf({ value, formula, look }: PlannedCell): string | number | null {
-  if (formula !== undefined) return typedFormulaOf(formula);
-  const isTyped = typeof value === 'string' && look.numberFormat !== '@';
-  return isTyped ? `'${value}` : (value ?? null);
 }
 
 /** Long lists stand on a sheet of their own, each in a column, as texts. */
@@ -155,36 +117,13 @@ function writeRule(sheet: Excel.Worksheet, { row, column, takes, strict, title, 
 /** The cells of a verdict take the color of its word. */
 function colorVerdict(range: Excel.Range, area: Area): void {
   const first = absoluteArea({ ...area, bottom: area.top, right: area.left });
-  for (const [word, { font, fill }] of SCALE) {
+  // Excel puts each in front of those before it.
+  for (const [word, { font, fill }] of [...SCALE].reverse()) {
     const { custom } = range.conditionalFormats.add('Custom');
     custom.rule.formula = `=${first}="${word}"`;
     custom.format.font.color = font.color;
     custom.format.fill.color = fill;
   }
-}
-
-function addSheet({ worksheets }: Excel.Workbook, { name, tabColor, frozen }: NewSheet): void {
-  const sheet = worksheets.add(name);
-  sheet.showGridlines = false;
-  if (tabColor !== undefined) sheet.tabColor = tabColor;
-  if (frozen !== undefined) sheet.freezePanes.freezeRows(frozen);
-}
-
-const POINTS_PER_INCH = 72;
-
-/** As files have it: Letter, a page wide, the heads on every page. */
-function setUpPages({ pageLayout }: Excel.Worksheet, { frozen, landscape, margins }: NewSheet): void {
-  pageLayout.paperSize = 'Letter';
-  pageLayout.orientation = landscape ? 'Landscape' : 'Portrait';
-  pageLayout.zoom = { horizontalFitToPages: 1 };
-  pageLayout.leftMargin = pageLayout.rightMargin = margins.side * POINTS_PER_INCH;
-  pageLayout.topMargin = margins.top * POINTS_PER_INCH;
-  pageLayout.bottomMargin = margins.bottom * POINTS_PER_INCH;
-  if (frozen !== undefined) pageLayout.setPrintTitleRows(`$${frozen}:$${frozen}`);
-  const { defaultForAllPages } = pageLayout.headersFooters;
-  defaultForAllPages.leftFooter = FOOTER.left;
-  defaultForAllPages.centerFooter = FOOTER.center;
-  defaultForAllPages.rightFooter = FOOTER.right;
 }
 
 /** What to say of a form, or of a design, that was written at a cell. */

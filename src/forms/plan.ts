@@ -3,6 +3,7 @@
  * and need not know what a form is. Rows and columns count from zero; formulas stand without their `=`.
  */
 import type { Area } from '../cells/address';
+import type { SheetDescription } from '../package/description';
 import type { Look } from './looks';
 
 export interface Place {
@@ -71,7 +72,23 @@ export interface NewSheet {
 }
 
 /** In the codes of the format: file, sheet, page of pages. */
-export const FOOTER = { left: '&F', center: '&A', right: 'Page &P of &N' } as const;
+const FOOTER = { left: '&F', center: '&A', right: 'Page &P of &N' } as const;
+
+/** Such a sheet as its description for the writers of files and of Excel. */
+export const sheetOf = ({ name, tabColor, frozen, landscape, margins }: NewSheet): SheetDescription => ({
+  name,
+  ...(tabColor !== undefined && { tabColor }),
+  gridlines: false,
+  ...(frozen !== undefined && { freeze: `A${frozen + 1}` }),
+  cells: {},
+  print: {
+    paper: 'Letter',
+    ...(landscape && { landscape }),
+    ...(frozen !== undefined && { titleRows: `${frozen}:${frozen}` }),
+    footer: FOOTER,
+    margins,
+  },
+});
 
 /** Plans that belong together, and the sheets that are new for them. */
 export interface DesignPlans {

@@ -235,10 +235,10 @@ export interface Workbook {
   readonly parts: ReadonlyMap<string, Uint8Array>;
 }
 
-const byPlaceOf = new WeakMap<Sheet, ReadonlyMap<number, Cell>>();
+const byPlaceOf = new WeakMap<Pick<Sheet, 'cells'>, ReadonlyMap<number, Cell>>();
 
 /** A finder of cells by place. The index behind it is made once a sheet. */
-export function cellFinder(sheet: Sheet): (row: number, column: number) => Cell | undefined {
+export function cellFinder(sheet: Pick<Sheet, 'cells'>): (row: number, column: number) => Cell | undefined {
   let byPlace = byPlaceOf.get(sheet);
   if (!byPlace) {
     byPlace = new Map(sheet.cells.map((cell) => [cell.row * MAX_COLUMNS + cell.column, cell]));

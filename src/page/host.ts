@@ -10,17 +10,12 @@ import type {
   Place,
   Range,
   WorkbookTrial,
-  WrittenTable,
 } from '../panel/host';
 import { WorkbookCopy } from '../whatif/copy';
 import { editCell } from './editCell';
 import type { Grid } from './grid';
 import { KeptWhatIfs, type Desk } from './keptWhatIfs';
 import { PageVariants } from './variants';
-
-/** Pixels; room for a label of several words on two lines. */
-const TABLE_COLUMN = 130;
-const TABLE_HEADING = 38;
 
 /** The page's grid, as the panel sees it. */
 export class GridHost implements Host {
@@ -30,10 +25,7 @@ export class GridHost implements Host {
   constructor(
     private readonly grid: Grid,
     private readonly functions: readonly WorksheetFunction[],
-    private readonly sheets: {
-      /** Adds an empty sheet; gives the name it got. */
-      addSheet(name: string): Promise<string>;
-    } & Desk,
+    private readonly sheets: Desk,
   ) {
     this.kept = new KeptWhatIfs(grid, functions, sheets);
     this.variants = new PageVariants(grid, functions, sheets);
@@ -73,8 +65,8 @@ export class GridHost implements Host {
     });
   }
 
-  trace({ sheet, row, column }: Range): CellTrace {
-    return this.grid.trace(sheet, row, column);
+  trace({ sheet, row, column }: Range): Promise<CellTrace> {
+    return Promise.resolve(this.grid.trace(sheet, row, column));
   }
 
   formulasWhere(isSuch: (formula: string) => boolean): readonly Range[] {
@@ -131,10 +123,6 @@ export class GridHost implements Host {
     return this.grid.calculated();
   }
 
-  addSheet(name: string): Promise<string> {
-    return this.sheets.addSheet(name);
-  }
-
   insertFormula(text: string): Promise<void> {
     editCell(this.grid, text);
     return Promise.resolve();
@@ -143,17 +131,5 @@ export class GridHost implements Host {
   /** What is tried never comes near the grid, so that neither a closed tab nor undo can meet with it. */
   async copy(): Promise<WorkbookTrial> {
     return new WorkbookCopy(await this.sheets.present(), this.functions);
-  }
-
-  dressTable({ sheet, row, column, rows, columns, headings, formats }: WrittenTable): Promise<void> {
-    const onSheet = this.grid.sheet(sheet);
-    onSheet.getRange(row, column, headings, columns).setHorizontalAlignment('center');
-    onSheet.getRange(row, column, 1, columns).setFontWeight('bold').setWrap(true);
-    onSheet.setColumnWidths(column, columns, TABLE_COLUMN);
-    onSheet.setRowHeights(row, 1, TABLE_HEADING);
-    formats.forEach((format, across) => {
-      onSheet.getRange(row + headings, column + across, rows - headings, 1).setNumberFormat(format);
-    });
-    return Promise.resolve();
   }
 }

@@ -3,7 +3,7 @@ import type { WorksheetFunction } from '../call/worksheetFunction';
 import { Refusal } from '../core/refusal';
 import type { KeptHost, KeptState } from '../panel/host';
 import type { Workbook } from '../package/model';
-import { RUN_AGAIN } from '../whatif/kept/made';
+import { CHANGED } from '../whatif/kept/made';
 import { keptWhatIfs, type KeptWhatIf } from '../whatif/kept/record';
 import type { Outcome, RunOptions } from '../whatif/run';
 import type { Grid } from './grid';
@@ -23,9 +23,8 @@ export class KeptWhatIfs implements KeptHost {
     private readonly desk: Desk,
   ) {}
 
-  list(): readonly KeptState[] {
-    const workbook = this.grid.file;
-    return keptWhatIfs(workbook).map((kept) => ({ kept, isOld: this.isOld(workbook, kept) }));
+  list(): Promise<readonly KeptState[]> {
+    return Promise.resolve(keptWhatIfs(this.grid.file).map((kept) => ({ kept, isOld: this.isOld(kept) })));
   }
 
   async keep(outcome: Outcome): Promise<string> {
@@ -54,10 +53,11 @@ export class KeptWhatIfs implements KeptHost {
     return found.outcome;
   }
 
-  /** The sheet says it itself, in the cell of the formula that compares. */
-  private isOld(workbook: Workbook, { made }: KeptWhatIf): boolean {
-    const cells = workbook.sheets.find(({ name }) => name === made.sheet)?.cells ?? [];
-    const said = cells.find(({ formula }) => formula?.includes(RUN_AGAIN));
-    return said !== undefined && this.grid.cells(made.sheet).read(said.row, said.column).value === RUN_AGAIN;
+  private isOld({ made: { sheet, area } }: KeptWhatIf): boolean {
+    const cells = this.grid.cells(sheet);
+    return Array.from(
+      { length: area.bottom - area.top + 1 },
+      (_, down) => cells.read(area.top + down, area.right).value,
+    ).includes(CHANGED);
   }
 }

@@ -5,7 +5,6 @@ import { checkDeskOf } from '../panel/share/checkDesk';
 import type { WorkbookFiles } from '../panel/share/files';
 import { Store } from '../panel/store';
 import type { Workbook } from '../package/model';
-import { freeSheetName } from '../package/sheetNames';
 import type { KeptCell } from '../sheet/book';
 import { newWorkbook, readWorkbook, UnreadableWorkbook } from '../package';
 import { addSheets } from '../package/author';
@@ -335,13 +334,6 @@ export class Session extends Store<SessionState> {
 
   select({ sheet, row, column }: SheetPlace): void {
     this.grid.select(sheet, row, column);
-  }
-
-  /** Adds an empty sheet in front; gives the name it got. */
-  async addSheet(wanted: string): Promise<string> {
-    const name = freeSheetName(wanted, this.grid.actContext(undefined).sheetNames);
-    await this.change([{ do: 'addSheet', name }]);
-    return name;
   }
 
   /** Goes on with a copy of a workbook that another tab has open. */

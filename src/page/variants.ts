@@ -16,12 +16,12 @@ export class PageVariants implements VariantsHost {
   ) {}
 
   /** As the grid has it: names and values of variants may be typed over. */
-  read(): Variants | undefined {
+  read(): Promise<Variants | undefined> {
     const { file } = this.grid;
     const sheet = file.sheets.find(({ name }) => name.toLowerCase() === SHEET.toLowerCase());
-    if (!sheet) return undefined;
+    if (!sheet) return Promise.resolve(undefined);
     const cells = this.grid.cells(sheet.name);
-    return readVariants(file, (row, column) => cells.read(row, column).value);
+    return Promise.resolve(readVariants(file, (row, column) => cells.read(row, column).value));
   }
 
   async begin(inputs: readonly CellRef[], results: readonly CellRef[]): Promise<void> {
@@ -37,9 +37,10 @@ export class PageVariants implements VariantsHost {
     });
   }
 
-  async apply(name: string): Promise<void> {
+  async apply(name: string): Promise<string> {
     const { applyChanges } = await import('../whatif/variants');
     await this.desk.rework(async (now) => this.changed(now, await applyChanges(now, this.functions, name)));
+    return 'Undo takes it back.';
   }
 
   async again(): Promise<void> {

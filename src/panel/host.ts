@@ -12,16 +12,6 @@ export interface WorkbookTrial extends TrialCells {
   dispose(): void;
 }
 
-/** A table that was written to a sheet. */
-export interface WrittenTable extends Range {
-  /** Lines of heading at its top: labels, then units. */
-  readonly headings: number;
-  /** Columns at its left that were varied; the others are results. */
-  readonly inputs: number;
-  /** Format codes, one for each column. */
-  readonly formats: readonly string[];
-}
-
 export interface Separator {
   readonly sign: string;
   /** Only guessed, from how numbers are written here. */
@@ -57,7 +47,7 @@ export interface CellTrace {
 
 /** What-ifs that stay in the workbook. */
 export interface KeptHost {
-  list(): readonly KeptState[];
+  list(): Promise<readonly KeptState[]>;
   /** Writes an outcome into the workbook; gives the name of its sheet. */
   keep(outcome: Outcome): Promise<string>;
   /** Runs one again and writes what it finds; undefined where it was stopped. */
@@ -70,15 +60,15 @@ export interface KeptState {
   readonly isOld: boolean;
 }
 
-/** Named sets of inputs, side by side on a sheet of the workbook. Each change is one act that can be taken back. */
+/** Named sets of inputs, side by side on a sheet of the workbook. Each change is one act. */
 export interface VariantsHost {
   /** Undefined where the workbook has none. */
-  read(): Variants | undefined;
+  read(): Promise<Variants | undefined>;
   begin(inputs: readonly CellRef[], results: readonly CellRef[]): Promise<void>;
   /** Keeps the present values of the inputs under a name. */
   add(name: string): Promise<void>;
-  /** Puts the values of a variant into the design. */
-  apply(name: string): Promise<void>;
+  /** Puts the values of a variant into the design; gives what is to be said of taking it back. */
+  apply(name: string): Promise<string>;
   /** Works the results of all variants out again. */
   again(): Promise<void>;
 }
@@ -91,8 +81,6 @@ export interface Host extends WorkbookCells {
   readSelection(): Promise<Range | undefined>;
   /** Calls back when another cell is selected, and when what the selected cell shows has changed. */
   onSelectionChange(listener: () => void): () => void;
-  /** Adds an empty sheet in front; gives the name it got, which differs where the wanted one is taken. */
-  addSheet(name: string): Promise<string>;
   /** Starts editing the selected cell with this text, the cursor at its end. */
   insertFormula(text: string): Promise<void>;
   /**
@@ -110,16 +98,12 @@ export interface Host extends WorkbookCells {
   readSeparator?(): Promise<Separator>;
   /** What the program's own tools for it make of our functions, where that is to be known before a what-if. */
   readonly ownWhatIf?: string;
-  /** Gives a table its look, and a chart beside it where the workbook has charts. */
-  dressTable?(table: WrittenTable): Promise<void>;
-  /** Where the host knows which cells depend on which. */
-  trace?(cell: Range): CellTrace | undefined;
+  /** Which cells depend on which, where the host knows it. */
+  trace?(cell: Range): Promise<CellTrace | undefined>;
   /** The cells whose formula is such a one, sheet by sheet, where the host has all formulas at hand. */
   formulasWhere?(isSuch: (formula: string) => boolean): readonly Range[];
   /** Brings cells to the front. */
   select?(range: Range): void;
-  /** Where the host can write a sheet with charts. */
-  readonly kept?: KeptHost;
-  /** Where the host can write a sheet of variants. */
-  readonly variants?: VariantsHost;
+  readonly kept: KeptHost;
+  readonly variants: VariantsHost;
 }

@@ -93,22 +93,6 @@ const contentText = (content: CellInput, unit: string): string => {
   return typeof content === 'boolean' ? String(content).toUpperCase() : content;
 };
 
-/** Rows for a sheet of its own. */
-export function sheetOf(outcome: Outcome): CellInput[][] {
-  const { labels, units, rows } = tableOf(outcome);
-  const [first = ''] = outcome.results.map(({ label }) => label);
-  return [
-    [
-      `What if: ${outcome.inputs.map(({ label }) => label).join(' and ')}, for ${outcome.results.length > 1 ? `${first} and others` : first}`,
-    ],
-    ...notesOf(outcome).map((note) => [note]),
-    [null],
-    [...labels],
-    [...units],
-    ...rows.map((row) => row.map(asInput)),
-  ];
-}
-
 /** Format codes of the columns: inputs as typed, results with six digits of the largest. */
 export function numberFormats({ inputs, results, rows }: Outcome): string[] {
   const formatOf = (column: number): string => {
@@ -122,9 +106,6 @@ export function numberFormats({ inputs, results, rows }: Outcome): string[] {
   };
   return [...inputs.map(() => 'General'), ...results.map((_, column) => formatOf(column))];
 }
-
-/** An error in a table of results is the text that a cell shows. */
-const asInput = (value: CellValue): CellInput => (value instanceof CellError ? value.code : value);
 
 /** Comma-separated, as RFC 4180 has it: one heading line, lines ended by CR and LF, quotes where needed. */
 export function csvOf(outcome: Outcome): string {

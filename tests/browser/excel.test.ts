@@ -113,13 +113,30 @@ describe.each([320, 450])('the panel in Excel, %i pixels wide', (width) => {
     expect(await desk.show('Seat', 'B1')).toBe(200);
   });
 
-  it('writes the outcome as a table and a chart of Excel’s own', async () => {
-    await desk.page.getByRole('button', { name: 'Write to a new sheet' }).click();
-    await desk.page.getByText('Written to the sheet Variations.').waitFor();
-    const { tables, charts } = desk.workbook.sheet('Variations');
-    expect(tables.all[0]?.values.slice(1).map(([push]) => push)).toEqual([100, 200, 300]);
-    expect(charts.all).toHaveLength(1);
-    expect(charts.all[0]?.all[0]?.values?.values.flat()[2]).toBeCloseTo(3 * 422.681, 2);
+  it('writes the outcome as a sheet that stays, with a chart, and runs it again for other values', async () => {
+    await button('Write to a new sheet').click();
+    await desk.page.getByText('Written to the sheet What if, with a chart.').waitFor();
+    const sheet = desk.workbook.sheet('What if');
+    expect(sheet.charts.all.map((chart) => chart.describe().series[0]?.values)).toEqual([
+      "'What if'!$B$8:$B$10",
+    ]);
+    expect(await desk.show('What if', 'B10')).toBeCloseTo(3 * 422.681, 2);
+    const kept = desk.page.getByRole('region', { name: 'In this workbook' });
+    await kept.getByText('made for the design as it stands').waitFor();
+    // Another value to try, and another draft in the design.
+    await desk.type('What if', 'A8', 50);
+    await desk.type('Seat', 'A2', 10);
+    await kept.getByText('made for other values').waitFor();
+    expect(await desk.show('What if', 'A2')).toBe('Made for other values: run again.');
+    await desk.page.screenshot({ path: `reports/excel-kept-${width}.png` });
+    expect(await faultsIn(desk)).toEqual([]);
+    await kept.getByRole('button', { name: 'Run again: What if' }).click();
+    await desk.page.getByText('What if: 3 variations run again.').waitFor();
+    await kept.getByText('made for the design as it stands').waitFor();
+    // 50/(sin 10° + 0.15 cos 10°) by hand.
+    expect(await desk.show('What if', 'B8')).toBeCloseTo(155.584, 3);
+    expect(await desk.show('What if', 'A2')).toBe('Made for the design as it stands.');
+    await desk.type('Seat', 'A2', 5);
   });
 
   it('makes a native copy from Excel’s own file and opens it as a new workbook', async () => {

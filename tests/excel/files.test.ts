@@ -1,10 +1,8 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { excelFiles, readFile } from '../../src/excel/files';
-import { ExcelHost } from '../../src/excel/host';
 import { copyOfOpenWorkbook } from '../../src/excel/trial';
 import { runWhatIf } from '../../src/whatif/run';
 import { readCell } from '../../src/whatif/plan';
-import { sheetOf } from '../../src/whatif/table';
 import { installStandIn } from './standIn/install';
 import { StandInWorkbook } from './standIn/workbook';
 
@@ -97,42 +95,5 @@ describe('a what-if in Excel', () => {
   it('is run in the workbook itself where Excel does not hand over the file', async () => {
     vi.stubGlobal('Office', { context: { document: {} } });
     expect(await copyOfOpenWorkbook([at('B2')], [at('B3')])).toBeUndefined();
-  });
-
-  it('is written as a table of Excel’s own with charts beside it', async () => {
-    const host = new ExcelHost();
-    const copy = await host.copy([at('B1'), at('B2')], [at('B3')]);
-    if (!copy) throw new Error('no copy');
-    const outcome = await runWhatIf(copy, {
-      vary: [
-        { cell: at('B1'), values: [100, 200] },
-        { cell: at('B2'), values: [5, 10, 15] },
-      ],
-      results: [at('B3')],
-    });
-    copy.dispose();
-    const cells = sheetOf(outcome);
-    const sheet = await host.addSheet('Variations');
-    await host.write({ sheet, row: 0, column: 0, rows: cells.length, columns: 3 }, cells);
-    await host.dressTable({
-      ...{ sheet, row: cells.length - 8, column: 0, rows: 8, columns: 3 },
-      ...{ headings: 2, inputs: 2, formats: ['General', 'General', '0.00'] },
-    });
-    const written = workbook.sheet(sheet);
-    const [table] = written.tables.all;
-    expect(table?.values[0]).toEqual(['Push (lbf)', 'Draft (deg)', 'Seat force (lbf)']);
-    expect(table?.values).toHaveLength(7);
-    expect(table?.values[1]?.slice(0, 2)).toEqual([100, 5]);
-    const [chart, ...more] = written.charts.all;
-    expect(more).toEqual([]);
-    expect(chart?.type).toBe('XYScatterLines');
-    expect(chart?.all.map(({ name }) => name)).toEqual(['Push (lbf) 100', 'Push (lbf) 200']);
-    expect(chart?.all.map(({ x }) => x?.values.flat())).toEqual([
-      [5, 10, 15],
-      [5, 10, 15],
-    ]);
-    const forces = chart?.all[1]?.values?.values.flat() ?? [];
-    expect(forces[0]).toBeCloseTo(845.362, 3);
-    expect(forces).toHaveLength(3);
   });
 });

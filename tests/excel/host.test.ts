@@ -102,12 +102,6 @@ describe('the Excel host', () => {
     expect((await host.read(at(0, 0, 1, texts.length)))[0]?.map(({ value }) => value)).toEqual(texts);
   });
 
-  it('adds a sheet in front, under another name where the name is taken', async () => {
-    expect(await host.addSheet('What-if')).toBe('What-if');
-    expect(await host.addSheet('what-IF')).toBe('what-IF 2');
-    expect(workbook.active.name).toBe('what-IF 2');
-  });
-
   it('enters a chosen function whole, so that the cell says what is missing', async () => {
     workbook.select('Sheet1', 'C4');
     await host.insertFormula('=MOLD.SEAT.FORCE(');

@@ -15,8 +15,9 @@ import { sections } from '../../src/forms/sections';
 import type { Section } from '../../src/forms/sections/section';
 import { writeForm as writeInFile } from '../../src/forms/write';
 import { newWorkbook, readWorkbook } from '../../src/package';
-import { cellFinder, type Sheet, type Workbook } from '../../src/package/model';
+import type { Workbook } from '../../src/package/model';
 import { checksOf } from '../support/checks';
+import { printOf, styleWithLines, widthsOf } from './seenSheet';
 import { installStandIn, type StandIn } from './standIn/install';
 import { StandInWorkbook } from './standIn/workbook';
 
@@ -64,31 +65,18 @@ function seen(workbook: Workbook, area: Area, sheetName = 'Sheet1') {
       formulas: choices ? [] : formulas,
       refusal,
     })),
-    colors: conditionalFormats.map(({ areas, formulas, style }) => ({ areas, formulas, style })),
+    // Those of one area in the order in which they count.
+    colors: [...conditionalFormats]
+      .sort((a, b) => (a.areas[0]?.top ?? 0) - (b.areas[0]?.top ?? 0))
+      .map(({ areas, formulas, style }) => ({ areas, formulas, style })),
     heights: rows.map(({ row, height }) => [row, height]),
+    widths: widthsOf(sheet),
+    print: printOf(workbook, sheetName),
     // Excel writes no quotes around the name of a sheet that needs none.
     names: workbook.names.map(({ name, formula }) => [name, formula.replace(/^'(\w+)'!/, '$1!')]).sort(),
     lists: workbook.sheets
       .filter(({ name }) => name === 'Lists')
       .map(({ name, cells: words }) => [name, words.map(({ value }) => value)]),
-  };
-}
-
-/** The style of a cell; a line between two cells counts for both, whichever of them has it. */
-function styleWithLines(workbook: Workbook, sheet: Sheet) {
-  const cellAt = cellFinder(sheet);
-  const own = (row: number, column: number) => workbook.styles[cellAt(row, column)?.style ?? 0];
-  return (row: number, column: number) => {
-    const style = own(row, column);
-    const borders = {
-      top: own(row - 1, column)?.borders.bottom,
-      bottom: own(row + 1, column)?.borders.top,
-      left: own(row, column - 1)?.borders.right,
-      right: own(row, column + 1)?.borders.left,
-      ...style?.borders,
-    };
-    const drawn = Object.entries(borders).filter(([, line]) => line !== undefined);
-    return { ...style, borders: Object.fromEntries(drawn) };
   };
 }
 

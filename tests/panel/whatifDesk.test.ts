@@ -1,7 +1,8 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
-import type { CellInput, Host, Range } from '../../src/panel/host';
+import type { CellInput, Host, KeptHost, Range, VariantsHost } from '../../src/panel/host';
 import { WhatIfDesk } from '../../src/panel/whatif/desk';
 import { cellText } from '../../src/whatif/plan';
+import type { Outcome } from '../../src/whatif/run';
 
 const kept = new Map<string, string>();
 vi.stubGlobal('localStorage', {
@@ -13,12 +14,20 @@ vi.stubGlobal('localStorage', {
 /** A workbook without copies: B1 is typed, C1 is twice that. */
 class Bare implements Host {
   typed: CellInput = 5;
-  readonly written: CellInput[][][] = [];
   onCalculate: () => void = () => undefined;
 
   readSelection = () => Promise.resolve({ sheet: 'Insert', row: 0, column: 1, rows: 1, columns: 1 });
   onSelectionChange = () => () => undefined;
-  addSheet = (name: string) => Promise.resolve(name);
+  readonly keptOutcomes: Outcome[] = [];
+  readonly kept: KeptHost = {
+    list: () => Promise.resolve([]),
+    keep: (outcome) => {
+      this.keptOutcomes.push(outcome);
+      return Promise.resolve('What if');
+    },
+    again: () => Promise.resolve(undefined),
+  };
+  readonly variants = {} as VariantsHost;
   insertFormula = () => Promise.resolve();
 
   read({ sheet, row, column, rows, columns }: Range) {
@@ -38,7 +47,6 @@ class Bare implements Host {
 
   write({ sheet }: Range, cells: readonly (readonly CellInput[])[]) {
     if (sheet === 'Insert') this.typed = cells[0]?.[0] ?? null;
-    else this.written.push(cells.map((line) => [...line]));
     return Promise.resolve();
   }
 
@@ -125,14 +133,10 @@ describe('a workbook without copies', () => {
     await fillIn();
     await desk.run();
     await desk.write();
-    expect(desk.state.notice).toBe('Written to the sheet Variations.');
-    expect(host.written[0]?.slice(-5)).toEqual([
-      ['Draft, Insert!B1', 'Draft, Insert!C1'],
-      ['', ''],
-      [1, 2],
-      [2, 4],
-      [3, 6],
-    ]);
+    expect(desk.state.notice).toBe(
+      'Written to the sheet What if, with a chart. It says when to run it again.',
+    );
+    expect(host.keptOutcomes).toEqual([desk.state.outcome]);
   });
 
   it('says what is missing before anything is tried', async () => {

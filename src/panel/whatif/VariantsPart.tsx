@@ -8,10 +8,11 @@ import {
   Spinner,
   tokens,
 } from '@fluentui/react-components';
-import { useCallback, useEffect, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import { readCells } from '../../whatif/plan';
 import { AGAIN, missingIn, type Variants } from '../../whatif/variants/read';
 import type { Host, VariantsHost } from '../host';
+import { latest } from '../latest';
 import { messageOf } from '../messageOf';
 import { rangeText } from './desk';
 
@@ -40,15 +41,25 @@ interface Acts {
 /** Named sets of inputs of the workbook on the desk: begin, add, apply, work out again. */
 export function VariantsPart({ host, variants }: Props) {
   const styles = useStyles();
-  const [found, setFound] = useState(() => variants.read());
+  const [{ isRead, found }, setFound] = useState<{ readonly isRead: boolean; readonly found?: Variants }>({
+    isRead: false,
+  });
   const [busy, setBusy] = useState(false);
   const [said, say] = useState<{ readonly intent: 'success' | 'error'; readonly text: string }>();
 
-  const look = useCallback(() => {
-    const now = variants.read();
-    setFound((before) => (JSON.stringify(before) === JSON.stringify(now) ? before : now));
-  }, [variants]);
-  useEffect(() => host.onSelectionChange(look), [host, look]);
+  const look = useMemo(
+    () =>
+      latest(async () => {
+        const now = await variants.read();
+        const next = { isRead: true, ...(now && { found: now }) };
+        setFound((before) => (JSON.stringify(before) === JSON.stringify(next) ? before : next));
+      }),
+    [variants],
+  );
+  useEffect(() => {
+    void look();
+    return host.onSelectionChange(() => void look());
+  }, [host, look]);
 
   const act = (part: () => Promise<string>): void => {
     setBusy(true);
@@ -63,18 +74,16 @@ export function VariantsPart({ host, variants }: Props) {
         },
       )
       .finally(() => {
-        setBusy(false);
-        look();
+        void look().then(() => {
+          setBusy(false);
+        });
       });
   };
 
   return (
     <div className={styles.part}>
-      {found ? (
-        <There variants={variants} found={found} busy={busy} act={act} />
-      ) : (
-        <Begin host={host} variants={variants} busy={busy} act={act} />
-      )}
+      {found && <There variants={variants} found={found} busy={busy} act={act} />}
+      {isRead && !found && <Begin host={host} variants={variants} busy={busy} act={act} />}
       {busy && <Spinner size="small" label="Working the variants out" />}
       <div aria-live="polite">
         {said && (
@@ -122,8 +131,8 @@ function There({
                 aria-label={`Apply ${one.name}`}
                 onClick={() => {
                   act(async () => {
-                    await variants.apply(one.name);
-                    return `${one.name} is in the design now. Undo takes it back.`;
+                    const undo = await variants.apply(one.name);
+                    return `${one.name} is in the design now. ${undo}`;
                   });
                 }}
               >

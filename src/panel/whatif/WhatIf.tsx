@@ -81,13 +81,13 @@ export function WhatIf({ host }: { readonly host: Host }) {
       >
         <Tab value="table">Table</Tab>
         <Tab value="solve">Solve</Tab>
-        {host.variants && <Tab value="variants">Variants</Tab>}
+        <Tab value="variants">Variants</Tab>
       </TabList>
       <p className={styles.intro}>
         {INTRO[mode]} {host.ownWhatIf}
       </p>
       {mode === 'variants' ? (
-        host.variants && <VariantsPart host={host} variants={host.variants} />
+        <VariantsPart host={host} variants={host.variants} />
       ) : (
         <Trials desk={desk} state={state} />
       )}

@@ -11,9 +11,10 @@ import type { Held, Outcome, RunOptions, TrialCells } from '../../whatif/run';
 import { putBack, runWhatIf } from '../../whatif/run';
 import type { Solution } from '../../whatif/solve';
 import { solveSheet } from '../../whatif/solve';
-import { clipboardOf, numberFormats, sheetOf, tableOf } from '../../whatif/table';
+import { clipboardOf } from '../../whatif/table';
 import { readBracket, readValues } from '../../whatif/values';
 import type { Host, KeptState, Range } from '../host';
+import { latest } from '../latest';
 import { Store } from '../store';
 import { journalOf, type KeptJournal } from './journal';
 import { messageOf } from '../messageOf';
@@ -49,7 +50,6 @@ export interface DeskState {
 }
 
 const EMPTY: InputDraft = { address: '', values: '' };
-const SHEET = 'Variations';
 const CANCELLED = 'Cancelled. Nothing has changed.';
 
 /** How long a person pauses in typing before the cells named are looked up, in ms. */
@@ -77,13 +77,9 @@ export class WhatIfDesk extends Store<DeskState> {
       kept: [],
     });
     this.journal = journal;
-    const lookAtKept = () => {
-      this.lookAtKept();
-    };
-    if (host.kept) {
-      host.onSelectionChange(lookAtKept);
-      lookAtKept();
-    }
+    const look = () => void this.lookAtKept();
+    host.onSelectionChange(look);
+    look();
   }
 
   setMode(mode: Mode): void {
@@ -201,7 +197,7 @@ export class WhatIfDesk extends Store<DeskState> {
   /** Runs a what-if that stays in the workbook again. */
   async again({ kept }: KeptState): Promise<void> {
     await this.progressing(async (options) => {
-      const outcome = await this.host.kept?.again(kept, options);
+      const outcome = await this.host.kept.again(kept, options);
       this.set(
         outcome
           ? { notice: `${kept.made.sheet}: ${outcome.rows.length} variations run again.` }
@@ -218,30 +214,10 @@ export class WhatIfDesk extends Store<DeskState> {
   async write(): Promise<void> {
     const { outcome } = this.state;
     if (!outcome) return;
-    const { kept } = this.host;
     await this.telling(async () => {
-      if (kept) {
-        const sheet = await kept.keep(outcome);
-        this.lookAtKept();
-        return `Written to the sheet ${sheet}, with a chart. It says when to run it again.`;
-      }
-      const cells = sheetOf(outcome);
-      const { labels, rows } = tableOf(outcome);
-      const columns = labels.length;
-      const sheet = await this.host.addSheet(SHEET);
-      await this.host.write({ sheet, row: 0, column: 0, rows: cells.length, columns }, cells);
-      const row = cells.length - rows.length - 2;
-      await this.host.dressTable?.({
-        sheet,
-        row,
-        column: 0,
-        rows: rows.length + 2,
-        columns,
-        headings: 2,
-        formats: numberFormats(outcome),
-        inputs: outcome.inputs.length,
-      });
-      return `Written to the sheet ${sheet}.`;
+      const sheet = await this.host.kept.keep(outcome);
+      await this.lookAtKept();
+      return `Written to the sheet ${sheet}, with a chart. It says when to run it again.`;
     });
   }
 
@@ -281,10 +257,10 @@ export class WhatIfDesk extends Store<DeskState> {
     this.set({ torn: undefined });
   }
 
-  private lookAtKept(): void {
-    const kept = this.host.kept?.list() ?? [];
+  private readonly lookAtKept = latest(async () => {
+    const kept = await this.host.kept.list();
     if (JSON.stringify(kept) !== JSON.stringify(this.state.kept)) this.set({ kept });
-  }
+  });
 
   private lookSoon(): void {
     clearTimeout(this.looking);

@@ -147,7 +147,7 @@ function useTrace(host: Host, cell: SelectedCell): Shown | undefined {
 }
 
 async function look(host: Host, range: Range): Promise<Shown | undefined> {
-  const trace = host.trace?.(range);
+  const trace = await host.trace?.(range);
   if (!trace) return undefined;
   const line = async (one: Range): Promise<Line> => {
     const isOne = one.rows * one.columns === 1;

@@ -8,16 +8,31 @@ import { cellFinder, type Workbook } from '../../package/model';
 import type { CellInput } from '../../workbook/cells';
 import { WorkbookCopy } from '../copy';
 import { isSameName, type Plan } from '../plan';
-import { runWhatIf, type Outcome, type RunOptions } from '../run';
+import { runWhatIf, type Outcome, type RunOptions, type TrialCells } from '../run';
 import { madeLines, RUN_AGAIN, SPARE_LINES, type MadeLine } from './made';
 import { MOST_LEAVES } from './leaves';
 import { freeNumber, keptWhatIfs, type KeptWhatIf } from './record';
-import { keptSheet, madePlace, plain } from './sheet';
+import { keptSheet, madePlace, plain, type KeptSheet } from './sheet';
 
 export { keptWhatIfs, type KeptWhatIf };
 
 const SHEET = 'What if';
 const MOST_LINES = MOST_LEAVES + SPARE_LINES;
+
+/** The outcome as a sheet of its own that the workbook has not yet: a plan, for the writer of files and that of Excel. */
+export async function planKept(
+  workbook: Workbook,
+  functions: readonly WorksheetFunction[],
+  outcome: Outcome,
+): Promise<KeptSheet> {
+  const cells = {
+    vary: outcome.inputs.map(({ cell }) => cell),
+    read: outcome.results.map(({ cell }) => cell),
+  };
+  const sheet = freeSheet(workbook);
+  const lines = await madeLines(workbook, functions, cells, madePlace(outcome), MOST_LINES);
+  return keptSheet(sheet, freeNumber(workbook), outcome, lines);
+}
 
 /** The workbook with the outcome on a sheet of its own, behind the others; calculate it before it is given away. */
 export async function keepWhatIf(
@@ -25,29 +40,26 @@ export async function keepWhatIf(
   functions: readonly WorksheetFunction[],
   outcome: Outcome,
 ): Promise<{ readonly workbook: Workbook; readonly sheet: string }> {
-  const cells = {
-    vary: outcome.inputs.map(({ cell }) => cell),
-    read: outcome.results.map(({ cell }) => cell),
-  };
-  const sheet = freeSheet(workbook);
-  const lines = await madeLines(workbook, functions, cells, madePlace(outcome), MOST_LINES);
-  const { description, charts } = keptSheet(sheet, freeNumber(workbook), outcome, lines);
+  const { description, charts, record } = await planKept(workbook, functions, outcome);
+  const { sheet } = record.made;
   return { workbook: addCharts(addSheets(workbook, description), sheet, charts), sheet };
 }
 
 /**
  * Runs one of the what-ifs of a calculated workbook again with the values that stand in its tables now; gives what changes
- * on its sheet. Undefined where it was stopped before its end: half a table would be worse than an old one.
+ * on its sheet. Undefined where it was stopped before its end: half a table would be worse than an old one. Values are
+ * tried in a copy unless other cells are given.
  */
 export async function runAgain(
   workbook: Workbook,
   functions: readonly WorksheetFunction[],
   kept: KeptWhatIf,
   options: RunOptions = {},
+  cells?: TrialCells,
 ): Promise<{ readonly changes: readonly CellChange[]; readonly outcome: Outcome } | undefined> {
   const copy = new WorkbookCopy(workbook, functions);
   try {
-    const outcome = await runWhatIf(copy, planOf(workbook, kept), options);
+    const outcome = await runWhatIf(cells ?? copy, planOf(workbook, kept), options);
     if (outcome.rows.length < outcome.planned) return undefined;
     const { area } = kept.made;
     const first = { row: area.top, column: area.left };

@@ -19,6 +19,11 @@ export interface KeptWhatIf {
   readonly made: SheetReference;
 }
 
+/** As much of a workbook as tells of its what-ifs. */
+export interface NamesAndSheets extends Pick<Workbook, 'names'> {
+  readonly sheets: readonly { readonly name: string }[];
+}
+
 const PREFIX = 'whatif.';
 const NAME = /^whatif\.(\d+)\.(vary|read|table|made)\.(\d+)$/i;
 
@@ -38,7 +43,7 @@ export function namesOf({ number, vary, read, tables, made }: KeptWhatIf): Recor
 }
 
 /** The what-ifs of a workbook, in the order in which they were written; those whose cells are gone are left out. */
-export function keptWhatIfs(workbook: Pick<Workbook, 'names' | 'sheets'>): KeptWhatIf[] {
+export function keptWhatIfs(workbook: NamesAndSheets): KeptWhatIf[] {
   const found = new Map<number, Map<string, (SheetReference | undefined)[]>>();
   for (const { name, formula, sheet } of workbook.names) {
     const [, number, kind = '', at] = NAME.exec(name) ?? [];
@@ -65,7 +70,7 @@ export function keptWhatIfs(workbook: Pick<Workbook, 'names' | 'sheets'>): KeptW
 const cellOf = ({ sheet, area }: SheetReference): CellRef => ({ sheet, row: area.top, column: area.left });
 
 function present(
-  { sheets }: Pick<Workbook, 'sheets'>,
+  { sheets }: NamesAndSheets,
   reference: SheetReference | undefined,
 ): SheetReference | undefined {
   const sheet = sheets.find(({ name }) => name.toLowerCase() === reference?.sheet.toLowerCase());

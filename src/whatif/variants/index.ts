@@ -6,16 +6,17 @@ import { CellError, type CellValue } from '../../cells/value';
 import { Refusal } from '../../core/refusal';
 import { addSheets } from '../../package/author';
 import type { CellChange } from '../../package/changes';
-import type { CellDescription, ConditionDescription } from '../../package/description';
+import type { CellDescription, ConditionDescription, SheetsDescription } from '../../package/description';
 import type { Workbook } from '../../package/model';
 import { Book } from '../../sheet/book';
 import type { Limits } from '../../sheet/budget';
+import type { CellInput } from '../../workbook/cells';
 import { contentOf } from '../../workbook/content';
 import { WorkbookCopy } from '../copy';
 import { headingOf, type Heading } from '../heading';
 import { STYLES } from '../kept/looks';
-import { cellText, isSameName, type CellRef } from '../plan';
-import { holdInputs } from '../run';
+import { cellText, isSameName, viewOf, type CellRef } from '../plan';
+import { holdInputs, put, puttingBack, shown, type Journal, type TrialCells } from '../run';
 import { madeCells, madeChanges, madeNames } from './made';
 import {
   inputRow,
@@ -29,6 +30,7 @@ import {
   SHEET,
   statusRow,
   UNIT,
+  type Variant,
   type Variants,
 } from './read';
 
@@ -42,6 +44,16 @@ export async function beginVariants(
   inputs: readonly CellRef[],
   results: readonly CellRef[],
 ): Promise<Workbook> {
+  return addSheets(workbook, await planVariants(workbook, functions, inputs, results));
+}
+
+/** That sheet as a plan, for the writer of files and that of Excel. */
+export async function planVariants(
+  workbook: Workbook,
+  functions: readonly WorksheetFunction[],
+  inputs: readonly CellRef[],
+  results: readonly CellRef[],
+): Promise<SheetsDescription> {
   if (workbook.sheets.some(isSheet))
     throw new Refusal(`The workbook has a sheet "${SHEET}" already: add to it, or rename it first.`);
   if (inputs.length === 0 || results.length === 0)
@@ -51,18 +63,18 @@ export async function beginVariants(
   await holdInputs(copy, inputs, false);
   const cells: Record<string, CellDescription> = {};
   const conditions: ConditionDescription[] = [];
-  const put = (row: number, column: number, cell: CellDescription): void => {
+  const place = (row: number, column: number, cell: CellDescription): void => {
     cells[cellAddress(row, column)] = cell;
   };
-  put(0, 0, { value: 'Variants of this design', style: 'title' });
-  put(1, 0, {
+  place(0, 0, { value: 'Variants of this design', style: 'title' });
+  place(1, 0, {
     value:
       'Values in yellow cells may be changed: then have the results worked out again. Red: other than the design now.',
     style: 'note',
   });
   const heads = ['', 'Cell', 'Unit', 'Design now'];
   for (let column = 0; column <= NOW + ROOM; column++)
-    put(NAMES, column, { value: heads[column] || null, style: 'head' });
+    place(NAMES, column, { value: heads[column] || null, style: 'head' });
   const labels: string[] = [];
   const line = async (row: number, cell: CellRef, isInput: boolean): Promise<void> => {
     const { label, unit }: Heading = await headingOf(copy, cell);
@@ -71,15 +83,15 @@ export async function beginVariants(
       sheet: cell.sheet,
       area: { top: cell.row, left: cell.column, bottom: cell.row, right: cell.column },
     });
-    put(row, 0, { value: label, style: 'label' });
-    put(row, 1, { value: cellText(cell), style: 'note' });
-    put(row, UNIT, { value: unit || null, style: 'note' });
-    put(row, NOW, {
+    place(row, 0, { value: label, style: 'label' });
+    place(row, 1, { value: cellText(cell), style: 'note' });
+    place(row, UNIT, { value: unit || null, style: 'note' });
+    place(row, NOW, {
       formula: isInput ? `IF(ISBLANK(${reference}),"",${reference})` : `IFERROR(${reference},"error")`,
       style: 'value',
     });
     for (let column = NOW + 1; column <= NOW + ROOM; column++)
-      put(row, column, { style: isInput ? 'tried' : 'value' });
+      place(row, column, { style: isInput ? 'tried' : 'value' });
     const area = `${cellAddress(row, NOW + 1)}:${cellAddress(row, NOW + ROOM)}`;
     const first = cellAddress(row, NOW + 1);
     if (isInput)
@@ -91,17 +103,17 @@ export async function beginVariants(
   };
   for (const [at, cell] of inputs.entries()) await line(inputRow(at), cell, true);
   for (const [at, cell] of results.entries()) await line(resultRow(inputs.length, at), cell, false);
-  put(statusRow(inputs.length), 0, { value: 'Results', style: 'status' });
+  place(statusRow(inputs.length), 0, { value: 'Results', style: 'status' });
   copy.dispose();
   const { made, ...below } = await madeCells(workbook, functions, { inputs, results }, labels);
-  for (const [row, column, cell] of below.cells) put(row, column, cell);
+  for (const [row, column, cell] of below.cells) place(row, column, cell);
   conditions.push(...below.conditions);
   const named = (kind: string, all: readonly CellRef[]): [string, string][] =>
     all.map(({ sheet, row, column }, at) => [
       `variants.${kind}.${at + 1}`,
       referenceText({ sheet, area: { top: row, left: column, bottom: row, right: column } }),
     ]);
-  return addSheets(workbook, {
+  return {
     styles: { ...STYLES, standing: { ...STYLES.note, wrap: true, vertical: 'top' } },
     hiddenNames: {
       ...Object.fromEntries([...named('input', inputs), ...named('result', results)]),
@@ -122,7 +134,7 @@ export async function beginVariants(
         },
       },
     ],
-  });
+  };
 }
 
 /** What adding the present values under a name changes; a name that is there takes them anew. */
@@ -148,38 +160,45 @@ export function presentChanges(
   ];
 }
 
-/** What the design gives for every variant; for one with an input left out, which. */
+/**
+ * What the design of a calculated workbook gives for every variant; for one with an input left out, which. Values are tried
+ * in a copy unless other cells are given, with a journal of what those held.
+ */
 export async function resultChanges(
   workbook: Workbook,
   functions: readonly WorksheetFunction[],
   limits?: Limits,
+  there?: { readonly cells: TrialCells; readonly journal: Journal },
 ): Promise<CellChange[]> {
   const found = required(workbook);
   await sameUnits(workbook, functions, found);
   const { inputs, results, variants } = found;
-  const book = new Book(contentOf(workbook), functions);
-  book.calculate(limits);
-  const set = (values: readonly CellValue[]): void => {
-    book.set(
-      inputs.map(({ sheet, row, column }, at) => ({
-        sheet: indexOf(workbook, sheet),
-        row,
-        column,
-        value: values[at] ?? null,
-      })),
-    );
-    book.calculate(limits);
-  };
-  const worked = variants.flatMap((variant, at): CellChange[] => {
-    const column = NOW + 1 + at;
-    const missing = missingIn(found, variant);
-    if (missing.length > 0)
-      return results.map((_, one) =>
-        change(resultRow(inputs.length, one), column, one === 0 ? `missing: ${missing.join(', ')}` : ''),
+  const cells: TrialCells = there?.cells ?? new WorkbookCopy(workbook, functions, limits);
+  const held = await holdInputs(cells, inputs, true);
+  cells.focus?.(inputs, results);
+  const whole = variants.filter((variant) => missingIn(found, variant).length === 0);
+  const given = new Map<Variant, readonly CellValue[]>();
+  await puttingBack(cells, held, there?.journal, async () => {
+    for (const variant of whole) {
+      await put(
+        cells,
+        held.map(({ cell }, at) => ({ cell, content: plain(variant.values[at] ?? null) })),
       );
-    set(variant.values);
-    return results.map(({ sheet, row, column: from }, one) =>
-      change(resultRow(inputs.length, one), column, plain(book.value(indexOf(workbook, sheet), row, from))),
+      await cells.recalculate();
+      const values: CellValue[] = [];
+      for (const cell of results) values.push(shown(await viewOf(cells, cell)));
+      given.set(variant, values);
+    }
+  });
+  const worked = variants.flatMap((variant, at): CellChange[] => {
+    const values = given.get(variant);
+    const missing = `missing: ${missingIn(found, variant).join(', ')}`;
+    return results.map((_, one) =>
+      change(
+        resultRow(inputs.length, one),
+        NOW + 1 + at,
+        values ? plain(values[one] ?? null) : one === 0 ? missing : '',
+      ),
     );
   });
   return [...worked, ...(await madeChanges(workbook, functions, found))];
@@ -243,4 +262,4 @@ const change = (row: number, column: number, value: CellValue): CellChange => ({
   value,
 });
 
-const plain = (value: CellValue): CellValue => (value instanceof CellError ? value.code : value);
+const plain = (value: CellValue): CellInput => (value instanceof CellError ? value.code : value);

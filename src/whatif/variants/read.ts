@@ -2,7 +2,7 @@
 import { readReference, type SheetReference } from '../../cells/reference';
 import type { CellValue } from '../../cells/value';
 import type { Area } from '../../cells/address';
-import { cellFinder, type Workbook } from '../../package/model';
+import { cellFinder, type Sheet, type Workbook } from '../../package/model';
 import { isSameName, type CellRef } from '../plan';
 
 export const SHEET = 'Variants';
@@ -56,7 +56,7 @@ export const resultRow = (inputs: number, at: number): number => statusRow(input
  * what its cells hold where that is newer than the workbook.
  */
 export function readVariants(
-  workbook: Workbook,
+  workbook: Pick<Workbook, 'names'> & { readonly sheets: readonly Pick<Sheet, 'name' | 'cells'>[] },
   look?: (row: number, column: number) => CellValue,
 ): Variants | undefined {
   const sheet = workbook.sheets.find(isSheet);

@@ -60,10 +60,10 @@ export const installStandIn = (
     'fill',
     'font',
   ];
-  OBJECTS.push('charts', 'series', 'axes', 'title', 'tables', 'legend', 'categoryAxis', 'valueAxis');
+  OBJECTS.push('charts', 'series', 'axes', 'title', 'legend', 'categoryAxis', 'valueAxis');
   OBJECTS.push('iterativeCalculation', 'dataValidation', 'names', 'borders');
   OBJECTS.push('conditionalFormats', 'custom', 'rule');
-  OBJECTS.push('freezePanes', 'pageLayout', 'headersFooters', 'defaultForAllPages');
+  OBJECTS.push('ranges', 'freezePanes', 'pageLayout', 'headersFooters', 'defaultForAllPages');
   const METHODS =
     /^(get[A-Z]|add$|insert|activate$|calculate$|delete$|clear$|merge$|select$|autofit|freeze|set[A-Z]|unprotect$)/;
   const listeners: Record<string, Set<() => unknown>> = {};
@@ -148,7 +148,13 @@ export const installStandIn = (
       if (this.group !== undefined) steps.unshift({ op: 'group', id: this.group });
       const { loaded, error } = await send(steps);
       for (const { from, name, value } of loaded) {
-        const objects = name === 'items' ? (value as number[]).map((id) => this.object(id)) : value;
+        const child = (value as { objectId?: number } | null)?.objectId;
+        const objects =
+          name === 'items'
+            ? (value as number[]).map((id) => this.object(id))
+            : child === undefined
+              ? value
+              : this.object(child);
         this.values.set(`${from} ${name}`, objects);
       }
       if (error) throw Object.assign(new Error(error.message), { code: error.code });
@@ -227,9 +233,6 @@ export const installStandIn = (
       return result;
     },
     createWorkbook: (file: string) => send([{ op: 'create', file }]),
-    ChartType: { xyscatterLines: 'XYScatterLines', lineMarkers: 'LineMarkers' },
-    ChartSeriesBy: { columns: 'Columns' },
-    DeleteShiftDirection: { up: 'Up' },
     DataValidationType: { none: 'None', list: 'List' },
     DataValidationAlertStyle: { stop: 'Stop', warning: 'Warning', information: 'Information' },
     CalculationMode: { automatic: 'Automatic', manual: 'Manual' },

@@ -63,6 +63,10 @@ export class StandInPages {
     this.keep('bottom', points / POINTS_PER_INCH);
   }
 
+  setPrintArea(area: string): void {
+    this.keep('area', area);
+  }
+
   setPrintTitleRows(rows: string): void {
     this.titleRows = rows.replaceAll('$', '');
   }
@@ -72,7 +76,7 @@ export class StandInPages {
     return {
       ...others,
       ...(this.titleRows !== undefined && { titleRows: this.titleRows }),
-      footer: this.footers,
+      ...(Object.keys(this.footers).length > 0 && { footer: this.footers }),
       margins: { side, top, bottom },
     } as PrintDescription;
   }

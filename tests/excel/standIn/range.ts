@@ -1,6 +1,7 @@
 import type { StyleDescription, ValidationDescription } from '../../../src/package/description';
 import { areaAddress } from '../../../src/cells/address';
 import { CellError, type CellValue } from '../../../src/cells/value';
+import type { BorderLine, Side } from '../../../src/package/model';
 import { StandInFormat } from './looks';
 import { NOTHING, place, placeOf, type Content, type StandInSheet } from './sheet';
 import { checkFormula, Refused } from './typed';
@@ -124,6 +125,20 @@ export class StandInRange {
     });
   }
 
+  clear(what: string): void {
+    if (what !== 'Formats') throw new Refused('InvalidArgument', `The stand-in does not clear ${what}.`);
+    this.checkUnlocked();
+    for (const at of this.map((_, key) => key).flat()) this.worksheet.looks.delete(at);
+  }
+
+  getDirectPrecedents(): { readonly ranges: { readonly items: readonly StandInRange[] } } {
+    return { ranges: { items: this.worksheet.book.tracedFrom(this).reads } };
+  }
+
+  getDirectDependents(): { readonly ranges: { readonly items: readonly StandInRange[] } } {
+    return { ranges: { items: this.worksheet.book.tracedFrom(this).readers } };
+  }
+
   merge(): void {
     this.checkUnlocked();
     this.worksheet.merges.add(this.cells);
@@ -135,14 +150,6 @@ export class StandInRange {
     worksheet.book.selection = { row, column, rows, columns };
   }
 
-  getEntireRow(): { delete: () => void } {
-    return {
-      delete: () => {
-        this.worksheet.deleteRow(this.rowIndex);
-      },
-    };
-  }
-
   getCell(row: number, column: number): StandInRange {
     return this.worksheet.getRangeByIndexes(this.rowIndex + row, this.columnIndex + column, 1, 1);
   }
@@ -152,6 +159,11 @@ export class StandInRange {
     return from === undefined ? NOTHING : this.worksheet.getRangeByIndexes(...placeOf(from), 1, 1);
   }
 }
+
+export const absolute = ({ worksheet, cells }: StandInRange): string => {
+  const sheet = /^\w+$/.test(worksheet.name) ? worksheet.name : `'${worksheet.name.replaceAll("'", "''")}'`;
+  return `${sheet}!${cells.replace(/([A-Z]+)(\d+)/g, '$$$1$$$2')}`;
+};
 
 const shown = (value: CellValue): unknown => (value instanceof CellError ? value.code : (value ?? ''));
 
@@ -235,17 +247,29 @@ class StandInValidation {
   }
 }
 
+const SIDES: Readonly<Record<string, Side>> = {
+  EdgeTop: 'top',
+  EdgeRight: 'right',
+  EdgeBottom: 'bottom',
+  EdgeLeft: 'left',
+};
+
 /** A color by formula; it is kept when its formula and both its colors are there. */
 class StandInCondition {
   readonly custom;
-  private readonly style: { font?: { color: string }; fill?: string } = {};
+  private readonly style: {
+    font?: { color?: string; bold?: boolean };
+    fill?: string;
+    borders?: Partial<Record<Side, BorderLine>>;
+  } = {};
 
   constructor(range: StandInRange, kind: string) {
     if (kind !== 'Custom') throw new Refused('InvalidArgument', 'Only formulas are known here.');
     range.checkUnlocked();
     const { style } = this;
     const condition = { cells: range.cells, when: '', style };
-    range.worksheet.conditions.push(condition);
+    // The newest comes first.
+    range.worksheet.conditions.unshift(condition);
     this.custom = {
       rule: {
         set formula(formula: string) {
@@ -256,7 +280,31 @@ class StandInCondition {
       format: {
         font: {
           set color(color: string) {
-            style.font = { color };
+            style.font = { ...style.font, color };
+          },
+          set bold(bold: boolean) {
+            style.font = { ...style.font, bold };
+          },
+        },
+        borders: {
+          getItem: (edge: string) => {
+            const side = SIDES[edge];
+            if (!side) throw new Refused('InvalidArgument', `A condition has no border ${edge}.`);
+            const change = (line: Partial<BorderLine>): void => {
+              style.borders = {
+                ...style.borders,
+                [side]: { line: 'thin', ...style.borders?.[side], ...line },
+              };
+            };
+            return {
+              set style(word: string) {
+                if (word !== 'Continuous') throw new Refused('InvalidArgument', `${word} is no line here.`);
+                change({ line: 'thin' });
+              },
+              set color(color: string) {
+                change({ color });
+              },
+            };
           },
         },
         fill: {

@@ -1,4 +1,4 @@
-import { areaAddress, cellAddress, columnLetters } from '../../../src/cells/address';
+import { areaAddress, cellAddress, columnLetters, parseArea } from '../../../src/cells/address';
 import { CellError, type CellValue } from '../../../src/cells/value';
 import type {
   CellDescription,
@@ -8,10 +8,9 @@ import type {
   ValidationDescription,
 } from '../../../src/package/description';
 import type { Cell, Sheet } from '../../../src/package/model';
-import { POINTS_PER_CHARACTER } from '../../../src/excel/writeDesignSheets';
 import { StandInPages } from './pages';
 import { EMPTY_SHEET } from '../../support/emptySheet';
-import { StandInCharts, StandInTables } from './charts';
+import { StandInCharts } from './charts';
 import { StandInRange } from './range';
 import { checkFormula, isTypedCall, Refused, typedText } from './typed';
 import type { StandInWorkbook } from './workbook';
@@ -29,6 +28,9 @@ export const placeOf = (text: string): [number, number] => text.split(' ').map(N
 /** What the `…OrNullObject` methods give where there is nothing. */
 export const NOTHING: Record<string, unknown> = {};
 
+/** Excel keeps whole pixels of 1/96 inch, and its file counts them in digits of 7. */
+const charactersOf = (points: number): number => Math.round((points * 96) / 72) / 7;
+
 export class StandInSheet {
   readonly protection: StandInProtection;
   cells = new Map<string, Content>();
@@ -36,15 +38,22 @@ export class StandInSheet {
   validations = new Map<string, ValidationDescription>();
   merges = new Set<string>();
   conditions: ConditionDescription[] = [];
-  readonly widths = new Map<number, number>();
+  widths = new Map<number, number>();
   readonly heights = new Map<number, number>();
   showGridlines = true;
   tabColor = '';
   readonly pageLayout: StandInPages;
-  frozenRows = 0;
-  readonly freezePanes = { freezeRows: (rows: number) => (this.frozenRows = rows) };
+  frozen = { rows: 0, columns: 0 };
+  readonly freezePanes = {
+    freezeRows: (rows: number) => (this.frozen = { rows, columns: 0 }),
+    freezeAt: (area: string) => {
+      const kept = parseArea(area);
+      if (kept?.top !== 0 || kept.left !== 0)
+        throw new Refused('InvalidArgument', `${area} does not begin at A1.`);
+      this.frozen = { rows: kept.bottom + 1, columns: kept.right + 1 };
+    },
+  };
   readonly charts = new StandInCharts();
-  readonly tables = new StandInTables();
   readonly visibility = 'Visible';
 
   constructor(
@@ -127,10 +136,10 @@ export class StandInSheet {
       cells,
       gridlines: this.showGridlines,
       ...(this.tabColor !== '' && { tabColor: this.tabColor }),
-      ...(this.frozenRows > 0 && { freeze: `A${this.frozenRows + 1}` }),
+      ...(this.frozen.rows > 0 && { freeze: cellAddress(this.frozen.rows, this.frozen.columns) }),
       ...(this.pageLayout.isSet && { print: this.pageLayout.describe() }),
       columns: Object.fromEntries(
-        [...this.widths].map(([column, points]) => [columnLetters(column), points / POINTS_PER_CHARACTER]),
+        [...this.widths].map(([column, points]) => [columnLetters(column), charactersOf(points)]),
       ),
       merges: [...this.merges],
       conditions: this.conditions,
@@ -158,16 +167,6 @@ export class StandInSheet {
       ...(content.formula !== undefined && { formula: content.formula }),
       ...(filled.length > 0 && { fills: areaAddress(area) }),
     };
-  }
-
-  /** Takes a row out; those below move up. */
-  deleteRow(row: number): void {
-    const before = [...this.cells];
-    this.cells.clear();
-    for (const [key, content] of before) {
-      const [r, c] = placeOf(key);
-      if (r !== row) this.cells.set(place(r > row ? r - 1 : r, c), content);
-    }
   }
 
   model(): Sheet {

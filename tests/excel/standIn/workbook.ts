@@ -2,9 +2,14 @@ import { worksheetFunctions } from '../../../src/call/functions';
 import { parseArea, parseCell } from '../../../src/cells/address';
 import { newWorkbook, readWorkbook, saveWorkbook } from '../../../src/package';
 import type { Workbook } from '../../../src/package/model';
+import { addCharts } from '../../../src/package/author';
+import { readReference } from '../../../src/cells/reference';
+import { Book } from '../../../src/sheet/book';
+import { traceOf } from '../../../src/sheet/trace';
+import { contentOf } from '../../../src/workbook/content';
 import { recalculate } from '../../../src/workbook/recalculate';
 import type { Reply, Step } from './install';
-import { StandInRange } from './range';
+import { absolute, StandInRange } from './range';
 import { NOTHING, place, StandInSheet } from './sheet';
 import { Refused } from './typed';
 
@@ -35,6 +40,7 @@ export class StandInWorkbook {
   readonly created: Uint8Array[] = [];
   /** What the names of the workbook stand for. */
   names = new Map<string, string>();
+  hiddenNames = new Set<string>();
   /** How to take back each step that a person can undo, the latest last. */
   readonly undos: { readonly group: number | undefined; readonly back: () => void }[] = [];
   private group: number | undefined;
@@ -119,7 +125,8 @@ export class StandInWorkbook {
         target,
         step.given.map((one) => this.argument(one)),
       );
-      if (Array.isArray(result)) loaded.push({ from: step.to, name: 'value', value: result });
+      if (Array.isArray(result) || typeof result === 'string')
+        loaded.push({ from: step.to, name: 'value', value: result });
       else this.objects.set(step.to, result);
     } else {
       if (this.isStale && this.mode === 'Automatic') await this.calculate();
@@ -131,18 +138,21 @@ export class StandInWorkbook {
   private remember(): void {
     if (this.group !== undefined && this.undos.at(-1)?.group === this.group) return;
     const names = new Map(this.names);
+    const hiddenNames = new Set(this.hiddenNames);
     const sheets = this.sheets.map((sheet) => ({
       sheet,
       cells: new Map(sheet.cells),
       looks: new Map(sheet.looks),
       validations: new Map(sheet.validations),
       merges: new Set(sheet.merges),
+      widths: new Map(sheet.widths),
       conditions: [...sheet.conditions],
     }));
     this.undos.push({
       group: this.group,
       back: () => {
         this.names = names;
+        this.hiddenNames = hiddenNames;
         this.sheets.splice(0, this.sheets.length, ...sheets.map(({ sheet }) => sheet));
         for (const { sheet, ...before } of sheets) Object.assign(sheet, before);
       },
@@ -168,9 +178,18 @@ export class StandInWorkbook {
   ): void {
     loaded.push({ from, name: 'isNullObject', value: target === NOTHING });
     if (target === NOTHING) return;
-    const [first = '', rest] = name.split('/');
+    const [first = '', ...others] = name.split('/');
+    const rest = others.join('/');
     if (first !== 'items') {
       if (!(first in target)) throw new Refused('InvalidArgument', `There is no property ${first}.`);
+      if (rest !== '') {
+        const child = target[first] as Record<string, unknown>;
+        const id = this.childIds++;
+        this.objects.set(id, child);
+        loaded.push({ from, name: first, value: { objectId: id } });
+        this.load(child, id, rest, loaded);
+        return;
+      }
       loaded.push({ from, name: first, value: target[first] });
       return;
     }
@@ -181,7 +200,7 @@ export class StandInWorkbook {
     items.forEach((item, i) => {
       const id = ids[i] as number;
       this.objects.set(id, item);
-      if (rest) this.load(item, id, rest, loaded);
+      if (rest !== '') this.load(item, id, rest, loaded);
     });
     if (!known) loaded.push({ from, name: 'items', value: ids });
   }
@@ -215,10 +234,18 @@ export class StandInWorkbook {
   }
 
   private namesObject(): Record<string, unknown> {
+    const { names, hiddenNames } = this;
     const item = (name: string) => ({
       name,
-      formula: `=${this.names.get(name) ?? ''}`,
-      value: this.names.get(name),
+      formula: `=${names.get(name) ?? ''}`,
+      value: names.get(name),
+      get visible() {
+        return !hiddenNames.has(name);
+      },
+      set visible(is: boolean) {
+        if (is) hiddenNames.delete(name);
+        else hiddenNames.add(name);
+      },
     });
     return {
       items: [...this.names.keys()].map(item),
@@ -227,7 +254,12 @@ export class StandInWorkbook {
           throw new Refused('InvalidArgument', `${name} cannot be a name.`);
         if ([...this.names.keys()].some((known) => known.toLowerCase() === name.toLowerCase()))
           throw new Refused('ItemAlreadyExists', `The name ${name} is taken.`);
-        this.names.set(name, to instanceof StandInRange ? absolute(to) : to.replace(/^=/, ''));
+        const formula = to instanceof StandInRange ? absolute(to) : to.replace(/^=/, '');
+        const place = readReference(formula);
+        if (!(to instanceof StandInRange) && !to.startsWith('='))
+          throw new Refused('InvalidArgument', `${to} is no formula.`);
+        if (place) this.sheet(place.sheet);
+        this.names.set(name, formula);
         return item(name);
       },
     };
@@ -268,20 +300,32 @@ export class StandInWorkbook {
   /** The workbook as Excel saves it. */
   file(): Uint8Array {
     const described = this.sheets.map((sheet) => sheet.describe());
+    const named = (hidden: boolean): Record<string, string> =>
+      Object.fromEntries([...this.names].filter(([name]) => this.hiddenNames.has(name) === hidden));
+    const workbook = newWorkbook({
+      sheets: described.map(({ sheet }) => sheet),
+      styles: Object.assign({}, ...described.map(({ styles }) => styles)) as Record<string, object>,
+      names: named(false),
+      hiddenNames: named(true),
+    });
     return saveWorkbook(
-      newWorkbook({
-        sheets: described.map(({ sheet }) => sheet),
-        styles: Object.assign({}, ...described.map(({ styles }) => styles)) as Record<string, object>,
-        names: Object.fromEntries(this.names),
-      }),
+      this.sheets
+        .filter(({ charts }) => charts.all.length > 0)
+        .reduce(
+          (whole, { name, charts }) =>
+            addCharts(
+              whole,
+              name,
+              charts.all.map((chart) => chart.describe()),
+            ),
+          workbook,
+        ),
       [],
     );
   }
 
-  private async calculate(): Promise<void> {
-    this.isStale = false;
-    for (const sheet of this.sheets) sheet.forgetSpills();
-    const workbook: Workbook = {
+  private model(): Workbook {
+    return {
       sheets: this.sheets.map((sheet) => sheet.model()),
       activeSheet: 0,
       names: [...this.names].map(([name, formula]) => ({ name, formula, hidden: false })),
@@ -289,8 +333,43 @@ export class StandInWorkbook {
       date1904: false,
       parts: new Map(),
     };
+  }
+
+  /** What Excel tells of the cells that a formula reads and that read it: it throws where there are none. */
+  tracedFrom({ worksheet, rowIndex, columnIndex }: StandInRange): {
+    readonly reads: readonly StandInRange[];
+    readonly readers: readonly StandInRange[];
+  } {
+    const book = new Book(contentOf(this.model()), worksheetFunctions);
+    book.calculate();
+    const sheetAt = (index: number): StandInSheet => this.sheets[index] ?? worksheet;
+    const place = { sheet: this.sheets.indexOf(worksheet), row: rowIndex, column: columnIndex };
+    const { reads, readers } = traceOf(book, place);
+    const some = (all: readonly StandInRange[]): readonly StandInRange[] => {
+      if (all.length === 0) throw new Refused('ItemNotFound', 'No cells were found.');
+      return all;
+    };
+    return {
+      get reads() {
+        return some(
+          reads.map(({ sheet, top, left, bottom, right }) =>
+            sheetAt(sheet).getRangeByIndexes(top, left, bottom - top + 1, right - left + 1),
+          ),
+        );
+      },
+      get readers() {
+        return some(
+          readers.map(({ sheet, row, column }) => sheetAt(sheet).getRangeByIndexes(row, column, 1, 1)),
+        );
+      },
+    };
+  }
+
+  private async calculate(): Promise<void> {
+    this.isStale = false;
+    for (const sheet of this.sheets) sheet.forgetSpills();
     for (const { sheet, row, column, formula, value, spill } of await recalculate(
-      workbook,
+      this.model(),
       worksheetFunctions,
     )) {
       const into = this.sheet(sheet);
@@ -308,8 +387,3 @@ export class StandInWorkbook {
 
 const isChange = (step: Step): boolean =>
   step.op === 'set' || (step.op === 'call' && /^(add|insert|delete|clear|merge|unprotect)/.test(step.name));
-
-const absolute = ({ worksheet, cells }: StandInRange): string => {
-  const sheet = /^\w+$/.test(worksheet.name) ? worksheet.name : `'${worksheet.name.replaceAll("'", "''")}'`;
-  return `${sheet}!${cells.replace(/([A-Z]+)(\d+)/g, '$$$1$$$2')}`;
-};
