@@ -21,7 +21,7 @@ export interface Program {
   readonly steps: readonly CompiledStep[];
   readonly start: readonly Gate[];
   readonly result: number;
-  readonly valid: readonly { readonly holds: Runner; readonly says: string }[];
+  readonly valid: readonly { readonly holds: Runner; readonly test: Expr; readonly says: string }[];
   readonly cautions: readonly { readonly when: Runner | undefined; readonly says: string }[];
 }
 
@@ -197,7 +197,7 @@ function build(formula: Formula, values: readonly unknown[]): Program {
         slots[i] = pick === undefined || value === undefined ? (value as number) : pick(value);
       }
     },
-    valid: (formula.valid ?? []).map(({ holds, says }) => ({ holds: ready(holds), says })),
+    valid: (formula.valid ?? []).map(({ holds, says }) => ({ holds: ready(holds), test: read(holds), says })),
     cautions: (formula.cautions ?? []).map(({ when, says }) => ({
       when: when === undefined ? undefined : ready(when),
       says,

@@ -61,18 +61,30 @@ export function marginOf(
 }
 
 /** As it is said everywhere: `Yield is 2.3 × the stress (margin 2.3; 1 yields)`. */
-export const marginText = (margin: number): string => {
+export const marginText = (margin: number): string => marginWords(shownMargin(margin));
+
+const marginWords = (shown: string): string => `Yield is ${shown} × the stress (margin ${shown}; 1 yields)`;
+
+/** Of two digits. */
+function shownMargin(margin: number): string {
   // Rounded down, so that no margin reads better than it is.
   const place = 10 ** (Math.floor(Math.log10(margin)) - 1);
-  const shown = numberText(Math.floor(margin / place + 1e-9) * place);
-  return `Yield is ${shown} × the stress (margin ${shown}; 1 yields)`;
-};
+  return numberText(Math.floor(margin / place + 1e-9) * place);
+}
 
 /** What a person must know where there is too little between the stress and the yield. */
 export function marginCaution({ margin, metal, called, verdict }: Margin): string | undefined {
   if (margin === undefined || verdict === 'holds') return undefined;
-  const what = marginText(margin);
-  const which = called === undefined ? metal : `${called} (${metal})`;
+  const which = called === undefined ? metal : calledText(called, metal);
+  return cautionWords(verdict, which, shownMargin(margin));
+}
+
+/** A metal by its name, and which of them it is: `P20 (insertMetal)`. */
+export const calledText = (called: string, metal: string): string => `${called} (${metal})`;
+
+/** The sentence, with the metal and the margin as they are to be shown. */
+export function cautionWords(verdict: Verdict, which: string, shown: string): string {
+  const what = marginWords(shown);
   return verdict === 'does not hold'
     ? `Does not hold: ${which} yields. ${what}, by its typical yield at 20 °C.`
     : `Little to spare: ${which} is close to yield. ${what}, by its typical yield at 20 °C; it is less above 100 °C.`;

@@ -22,6 +22,7 @@ import {
   partMark,
   putParts,
   rowsOf,
+  type Asked,
   type DataTables,
   type NativeCall,
   type NativePart,
@@ -52,6 +53,15 @@ const SHORT_ARGUMENT = 40;
 
 /** What stands in a cell that is no longer in the row of its working. */
 export const MOVED = 'sorted or moved: ask for a new copy';
+
+/** Functions that judge another one, and what they ask of it. */
+const ASKED: Readonly<Record<string, Asked>> = { 'SHOW.CHECK': 'check', 'SHOW.MARGIN': 'margin' };
+
+const JUDGES: Readonly<Record<Asked, string>> = {
+  result: '',
+  check: 'Whether the equation holds for these inputs, and the metal for its stress.',
+  margin: 'Yield of the metal over its stress.',
+};
 
 const MANY = `more than ${MOST_COLUMNS} cells: each has a formula of its own, without its steps`;
 
@@ -333,7 +343,24 @@ export class Converter {
     if (call.id === 'UNIT.CONVERT') return this.conversion(args);
     if (call.id === 'UNIT.FORMULA')
       return { calls: [[nativeFormula(args)]], says: 'An equation with units.', looksUp: false, notes: [] };
-    return this.definition(definitionOf(call.id), args, place);
+    const asked = ASKED[call.id];
+    return asked === undefined
+      ? this.definition(definitionOf(call.id), args, place)
+      : this.judged(asked, args, place);
+  }
+
+  /** What a function that judges another says of it. */
+  private judged(asked: Asked, [named, ...args]: Arguments, place: Place): WrittenCall {
+    const id = named?.cells[0]?.[0]?.value;
+    if (!named || named.varies || typeof id !== 'string')
+      throw new Unconvertible('which function it asks about is not written in it');
+    const definition = definitionOf(id);
+    if (asked === 'margin' && (definition.type === 'lookup' || !definition.strength))
+      throw new RefusedNow(`it is refused as it stands: ${id} knows no stress and metal together`, '#N/A');
+    const written = this.definition(definition, args, place, asked);
+    if (written.calls.flat().length > 1)
+      throw new RefusedNow('it is refused as it stands: its arguments are ranges', '#VALUE!');
+    return { ...written, says: JUDGES[asked] };
   }
 
   private conversion(args: Arguments): WrittenCall {
@@ -351,7 +378,7 @@ export class Converter {
     return { calls, says: 'A value in another unit.', looksUp: from.varies || to.varies, notes: [] };
   }
 
-  private definition(definition: Definition, given: Arguments, place: Place): WrittenCall {
+  private definition(definition: Definition, given: Arguments, place: Place, asked?: Asked): WrittenCall {
     const args: (Reference | undefined)[] = [...inPlaces(given, inputsOf(definition).length, valuesOf)];
     const inputs = [...inputsOf(definition), UNITS_PARAMETER];
     const isList = (i: number): boolean => {
@@ -375,7 +402,7 @@ export class Converter {
         const { text, value } = cellOf(reference, row, column);
         return { text, cells: [value], varies: reference.varies };
       });
-    const calls = eachPlace(shape, (row, column) => this.native(definition, at(row, column)));
+    const calls = eachPlace(shape, (row, column) => this.native(definition, at(row, column), asked));
     const all = calls.flat();
     return {
       calls,
@@ -409,10 +436,14 @@ export class Converter {
     return { text: range, varies: true, cells: entries.map(() => [{ text: range, value: 1 }]) };
   }
 
-  private native(definition: Definition, args: readonly (CallArgument | undefined)[]): NativeCall {
+  private native(
+    definition: Definition,
+    args: readonly (CallArgument | undefined)[],
+    asked?: Asked,
+  ): NativeCall {
     const read = nativeArguments(definition, args);
     if ('refused' in read) throw new RefusedNow(`it is refused as it stands: ${read.refused}`, read.code);
-    const native = nativeCall(definition, read, this.tables);
+    const native = nativeCall(definition, read, this.tables, asked);
     if ('frozen' in native) throw new Unconvertible(native.frozen);
     return native;
   }

@@ -107,10 +107,13 @@ export function randomCalls(count: number, seed: number): GeneratedCall[] {
 }
 
 /** Rows that a call takes in the sheet: its longest list. */
-const HEIGHT = 4;
+export const HEIGHT = 4;
+
+/** What stands in B: the call itself, or a function that is asked about it. */
+export type AskedAbout = 'SHOW.CHECK' | 'SHOW.MARGIN';
 
 /** A workbook with the calls one under another: name, arguments, then the formula. */
-export function workbookOf(calls: readonly GeneratedCall[]): WorkbookDescription {
+export function workbookOf(calls: readonly GeneratedCall[], asked?: AskedAbout): WorkbookDescription {
   const cells: Record<string, CellDescription | string | number> = {};
   calls.forEach(({ definition, cells: args }, i) => {
     const row = 1 + i * HEIGHT;
@@ -123,7 +126,11 @@ export function workbookOf(calls: readonly GeneratedCall[]): WorkbookDescription
       });
       return column.length > 1 ? `${letter}${row}:${letter}${row + column.length - 1}` : `${letter}${row}`;
     });
-    cells[`B${row}`] = { formula: `${NAMESPACE}.${definition.name}(${texts.join(',')})` };
+    const given =
+      asked === undefined
+        ? `${definition.name}(${texts.join(',')})`
+        : `${asked}(${[`"${definition.name}"`, ...texts].join(',')})`;
+    cells[`B${row}`] = { formula: `${NAMESPACE}.${given}` };
   });
   return { sheets: [{ name: 'Calls', cells }] };
 }

@@ -49,7 +49,7 @@ export interface Guard {
 
 export class CannotBeNative extends Error {}
 
-const textOf = (value: string): string => `"${value.replaceAll('"', '""')}"`;
+export const textOf = (value: string): string => `"${value.replaceAll('"', '""')}"`;
 
 export const constantText = (value: Content): string => {
   if (typeof value === 'string') return textOf(value);

@@ -10,6 +10,7 @@ import {
 import { answer, givesOf } from '../../core/answer';
 import { toNative } from '../../core/expr/native';
 import { toText } from '../../core/expr/text';
+import type { Expr } from '../../core/expr/tree';
 import { programFor } from '../../core/program';
 import type { Kind, System } from '../../core/quantity';
 import { Refusal } from '../../core/refusal';
@@ -38,6 +39,7 @@ import type {
 } from './parts';
 import type { DataTables } from './tables';
 import { variantsOf } from './variants';
+import { checkWords, marginNumber, nativeMargin, usualOnly, type Asked, type Judged } from './verdicts';
 
 export type { Content, NativeArgument, NativeUnits } from './arguments';
 export { arrayColumns, inlineLength, inlineText, letText, oneCell, type OneCell } from './forms';
@@ -46,6 +48,7 @@ export type { NativeCall, NativePart, PartWords } from './parts';
 export { CHECK, rowsOf, type NativeRow, type NativeRows } from './rows';
 export { isPart, partMark, putColumns, putParts, tablesIn } from './marks';
 export { DataTables } from './tables';
+export type { Asked } from './verdicts';
 
 /** Why a call has no native form. */
 export interface Frozen {
@@ -67,14 +70,15 @@ export function nativeCall(
   definition: Definition,
   call: CallArguments,
   tables: DataTables,
+  asked: Asked = 'result',
 ): NativeCall | Frozen {
   try {
     const listed = enumerated(definition, call, tables);
-    if (listed) return listed;
+    if (listed) return asked === 'result' ? listed : judgedNames(definition, listed, asked);
     const parts: NativePart[] = [];
     const variants = variantsOf(definition, call);
     const write = (variant: CallArguments): NativeCall =>
-      new CallWriter(definition, variant, tables, parts).write();
+      new CallWriter(definition, variant, tables, parts, asked).write();
     const [only, ...more] = variants;
     if (only && more.length === 0) return write(only.call);
     return together(
@@ -86,6 +90,31 @@ export function nativeCall(
     throw error;
   }
 }
+
+/** A call of names alone is in range wherever it has an answer. */
+function judgedNames(definition: Definition, call: NativeCall, asked: Asked): NativeCall {
+  const isJudged = inputsOf(definition).some(({ reading }) => reading.as === 'quantity' && reading.usual);
+  if (asked === 'margin' || isJudged || hasRange(definition)) throw new CannotBeNative(NO_RANGE);
+  const variants = call.variants.map(({ when, form }): NativeVariant =>
+    typeof form === 'string'
+      ? { when, form }
+      : { when, form: { ...form, results: [inRangeWhere(form.results, '"in range"')] } },
+  );
+  return { ...call, variants };
+}
+
+/** Words on a call, which must have an answer to be judged. */
+const inRangeWhere = ([first]: readonly NativeResult[], words: string): NativeResult => ({
+  text: `IF(ISERROR(${first?.text ?? ''}),${first?.text ?? ''},${words})`,
+  says: 'Whether the equation holds',
+  unit: '""',
+});
+
+/** Whether a definition's range of validity is asked by a program of its own. */
+const hasRange = (definition: Definition): boolean =>
+  definition.type === 'procedure' && (definition.valid ?? []).length > 0;
+
+const NO_RANGE = 'its range of validity is asked in steps that no worksheet formula has';
 
 /** The variants as one call. */
 function together(
@@ -133,6 +162,7 @@ class CallWriter {
     private readonly tables: DataTables,
     /** Those of the other variants of the call are used again. */
     private readonly parts: NativePart[],
+    private readonly asked: Asked,
   ) {
     this.inputs = inputsOf(definition);
     const part: PartMaker = (symbol, text, words) => this.part(symbol, text, words);
@@ -152,7 +182,7 @@ class CallWriter {
   }
 
   write(): NativeCall {
-    const { results, gates } = this.results();
+    const { results, gates } = this.judged(this.results());
     for (const text of this.texts) text.check();
     const guards = [
       ...this.units.guards(),
@@ -188,6 +218,23 @@ class CallWriter {
       case 'procedure':
         return { results: this.procedure(definition as Procedure), gates: [] };
     }
+  }
+
+  /** What is asked of the results; of a formula it was written with its steps. */
+  private judged(written: Pick<NativeForm, 'results' | 'gates'>): Pick<NativeForm, 'results' | 'gates'> {
+    const { definition, asked } = this;
+    if (asked === 'result' || definition.type === 'formula') return written;
+    if (asked === 'margin' || hasRange(definition)) throw new CannotBeNative(NO_RANGE);
+    return { ...written, results: [inRangeWhere(written.results, usualOnly(this.judge()))] };
+  }
+
+  private judge(): Judged {
+    return {
+      inputs: this.inputs,
+      texts: this.texts,
+      units: this.units,
+      line: (says, equation, text) => this.part('', text, { role: 'step', says, equation, unit: '' }),
+    };
   }
 
   private part(symbol: string, text: string, words: PartWords): string {
@@ -239,7 +286,38 @@ class CallWriter {
       gates.push(...asks(late));
     }
     const { gives, says } = formula.steps[formula.result] as { gives: Kind; says: string };
-    return { results: [this.result(cell(formula.result), gives, says)], gates };
+    const result = this.result(cell(formula.result), gives, says);
+    if (this.asked === 'result') return { results: [result], gates };
+    return this.judgedFormula(formula, program.valid, cell, { gates, results: [result] });
+  }
+
+  /** The words on a formula, or its margin. An answer in words goes before all that may be said of steps. */
+  private judgedFormula(
+    formula: Formula,
+    valid: readonly { readonly test: Expr; readonly says: string }[],
+    cell: (symbol: string) => string,
+    { gates, results }: Pick<NativeForm, 'results' | 'gates'>,
+  ): Pick<NativeForm, 'results' | 'gates'> {
+    const judge = this.judge();
+    const margin = nativeMargin(judge, formula.strength ?? [], cell);
+    const inWords = gates.find(({ refuses }) => !refuses);
+    const late = inWords ? gates.slice(gates.indexOf(inWords) + 1) : [];
+    const asks = gates
+      .filter((gate) => gate !== inWords)
+      .map((gate) =>
+        inWords && late.includes(gate) ? { ...gate, when: `IF(${inWords.when},FALSE,${gate.when})` } : gate,
+      );
+    const instead = (words: string, text: string): string =>
+      inWords ? `IF(${inWords.when},${words},${text})` : text;
+    if (this.asked === 'margin') {
+      if (!margin) throw new CannotBeNative('no metal that bears its stress is given');
+      const text = instead('NA()', marginNumber(margin));
+      return { gates: asks, results: [{ text, says: 'Margin against yield', unit: '""' }] };
+    }
+    const ranges = valid.map(({ test, says }) => ({ holds: toNative(test, cell), says }));
+    const words = checkWords(judge, margin, ranges);
+    const judged = inRangeWhere(results, words);
+    return { gates: asks, results: [{ ...judged, text: instead(usualOnly(judge), judged.text) }] };
   }
 
   private result(si: string, gives: Kind | 'text', says: string): NativeResult {
