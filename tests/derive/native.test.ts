@@ -136,6 +136,7 @@ describe('the catalogue in native formulas', () => {
       { as: 'native' },
     );
     const freezing = copy.cells.flatMap(({ how }, i) => (how === 'frozen' ? (tools[i] ?? []) : []));
+    // Those that judge follow, where it is written which function they ask about.
     expect(freezing).toEqual(tools.filter((id) => id !== 'SHOW.BASIS'));
     expect(freezing.length + FREEZING.length).toBeLessThanOrEqual(20);
     expect((count('native') + count('looked up')) / catalogue.length).toBeGreaterThanOrEqual(0.85);

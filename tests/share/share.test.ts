@@ -378,7 +378,7 @@ describe('the basis sheet', () => {
       ...force,
       B2: 5,
       B7: { formula: 'MOLD.SEAT.FORCE(2*B1,B2,B3,B4)' },
-      B8: { formula: 'MOLD.SHOW.CHECK("SEAT.FORCE",B1,B2,B3,B4)' },
+      B8: { formula: 'MOLD.SHOW.CAUTION("SEAT.FORCE",B1,B2,B3,B4)' },
     });
     const { copy } = await share(workbook, { basis: true });
     const words = wordsOf(copy);
