@@ -18,6 +18,7 @@ import { nanoseconds } from './measure';
 import { RIVALS, type Rival } from './rivals';
 import { moldSheets, nativeSheets } from './sheets';
 import { startCosts } from './start';
+import { whatIfCosts } from './whatIfs';
 
 /** Inputs that differ from call to call, as those of a column do. */
 const VARIANTS = 64;
@@ -87,7 +88,7 @@ function bundleSizes(): (string | number)[][] {
   return [...groups].map(([name, sizes]) => [name, ...sizes.map((size) => Math.round(size / 1000))]);
 }
 
-function main(): void {
+async function main(): Promise<void> {
   console.log(
     'Nanoseconds a call: by hand, in the core, at the worksheet boundary; and how many times by hand\n',
   );
@@ -109,6 +110,8 @@ function main(): void {
   console.log(table(['Formulas', 'build', 'theirs', '×', 'one edit', 'theirs', '×'], nativeSheets()));
   console.log('\nWorkbooks of our own formulas, milliseconds\n');
   console.log(table(['Formulas', 'build', 'one edit'], moldSheets()));
+  for (const [runs, ms] of await whatIfCosts())
+    console.log(`\n${runs} variations of the first sample, five results: ${ms.toFixed(0)} ms`);
   const start = startCosts();
   if (start)
     console.log(
@@ -121,4 +124,4 @@ function main(): void {
   );
 }
 
-main();
+void main();

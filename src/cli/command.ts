@@ -4,6 +4,8 @@ import type { Checks } from '../core/checks';
 export interface Output {
   out(text: string): void;
   err(text: string): void;
+  /** Shows one line in the place of the one before; only where a person watches. */
+  readonly progress?: (text: string) => void;
   /** What stands beside the definitions: the examples of the help. */
   readonly checks: () => Promise<readonly Checks[]>;
 }

@@ -15,6 +15,7 @@ process.on('unhandledRejection', (error) => {
 void main(process.argv.slice(2), {
   out: (text) => process.stdout.write(`${text}\n`),
   err: (text) => process.stderr.write(`${text}\n`),
+  ...(process.stderr.isTTY && { progress: (text: string) => process.stderr.write(`\r\x1b[K${text}`) }),
   checks: async () => (await import('./allChecks')).allChecks,
 }).then((status) => {
   process.exitCode = status;

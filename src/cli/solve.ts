@@ -4,6 +4,7 @@ import { cellText, readCells } from '../whatif/plan';
 import { solveSheet } from '../whatif/solve';
 import type { Heading } from '../whatif/heading';
 import type { Command } from './command';
+import { telling } from './telling';
 import { Failure } from './command';
 import { CELLS_HELP, onCopy, OVER_FORMULAS, readSetting } from './whatifCells';
 
@@ -44,8 +45,10 @@ export const solve: Command = {
       const [result, ...more] = readCells(read, sheet);
       if (!result || more.length > 0) throw new Failure('Name one cell with --read.');
       const overFormulas = args.flag('over-formulas');
-      return solveSheet(copy, { vary, ...readBracket(ends), result, target: Number(target), overFormulas });
+      const wish = { vary, ...readBracket(ends), result, target: Number(target), overFormulas };
+      return solveSheet(copy, wish, { onProgress: telling(output, 'calculations') });
     });
+    output.progress?.('');
     if (!solution) return 2;
     const { input: found, value, result, met, runs, atEnd, stretch } = solution;
     output.out(

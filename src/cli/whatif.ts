@@ -11,6 +11,7 @@ import { Failure } from './command';
 import { writeBytes } from './files';
 import { again, keep } from './whatifKept';
 import { table } from './table';
+import { telling } from './telling';
 import { CELLS_HELP, onCopy, OVER_FORMULAS, readSetting } from './whatifCells';
 
 export const whatif: Command = {
@@ -64,14 +65,18 @@ export const whatif: Command = {
     if (sets.length === 0) throw new Failure('Name a cell to vary: --set Insert!C6=3:15:1.');
     if (reads.length === 0) throw new Failure('Name the cells to read: --read Insert!C20,Insert!C24.');
     const outcome = await onCopy(input, (copy, sheet) =>
-      runWhatIf(copy, {
-        vary: sets.map((text) => {
-          const [cell, values] = readSetting(text, sheet);
-          return { cell, values: readValues(values) };
-        }),
-        results: reads.flatMap((text) => readCells(text, sheet)),
-        overFormulas: args.flag('over-formulas'),
-      }),
+      runWhatIf(
+        copy,
+        {
+          vary: sets.map((text) => {
+            const [cell, values] = readSetting(text, sheet);
+            return { cell, values: readValues(values) };
+          }),
+          results: reads.flatMap((text) => readCells(text, sheet)),
+          overFormulas: args.flag('over-formulas'),
+        },
+        { onProgress: telling(output, 'variations') },
+      ),
     );
     if (target === undefined) output.out(`${printed(outcome)}\n`);
     else if (isWorkbook(target)) await keep(input, target, outcome);

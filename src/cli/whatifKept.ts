@@ -3,6 +3,7 @@ import { CellError } from '../cells/value';
 import type { Workbook } from '../package/model';
 import type { Outcome } from '../whatif/run';
 import { Failure, type Output } from './command';
+import { telling } from './telling';
 import { calculated } from './whatifCells';
 import { openWorkbook, writeWorkbook } from './workbookFile';
 
@@ -30,7 +31,7 @@ export async function again(input: string, target: string, output: Output): Prom
     throw new Failure(`${input} holds no what-if. One is written with --set, --read and -o OUT.xlsx.`);
   let failed = false;
   for (const one of all) {
-    const done = await runAgain(workbook, functions, one);
+    const done = await runAgain(workbook, functions, one, { onProgress: telling(output, 'variations') });
     if (!done) continue;
     workbook = await calculated(changed(workbook, functions, done.changes));
     const { rows } = done.outcome;

@@ -46,7 +46,7 @@ const SIGNS: Readonly<Record<Verdict, string>> = {
 };
 
 /** More pairs are slow to draw; the sheet has them all. */
-const MOST_PAIRS = 2_500;
+export const MOST_PAIRS = 2_500;
 
 /** Two inputs against each other, a matrix for each result, colored by its verdict. */
 export function Matrices({ outcome }: { readonly outcome: Outcome }) {

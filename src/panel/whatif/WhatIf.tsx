@@ -20,6 +20,7 @@ import type { Host } from '../host';
 import { heldText } from '../../whatif/run';
 import { deskOf, nowText, type DeskState, type InputDraft, type Mode, type WhatIfDesk } from './desk';
 import { KeptList } from './KeptList';
+import { MOST_PAIRS } from './Matrices';
 import { OutcomeView } from './OutcomeView';
 import { SolutionView } from './SolutionView';
 import { VariantsPart } from './VariantsPart';
@@ -145,6 +146,12 @@ function Trials({ desk, state }: Part) {
               }}
             />
           </Field>
+        )}
+        {mode === 'table' && runsOf(state) > MOST_PAIRS && inputs.length === 2 && (
+          <Text className={styles.says}>
+            Above {MOST_PAIRS} pairs the panel shows the table and charts; the matrix in the colors of its
+            verdicts stands on the sheet that is written.
+          </Text>
         )}
         {progress ? (
           <Running desk={desk} progress={progress} />
@@ -370,10 +377,13 @@ function counted(values: string): number | undefined {
   }
 }
 
-function runLabel({ mode, inputs }: DeskState): string {
-  if (mode === 'solve') return 'Solve';
-  const counts = inputs.map(({ values }) => counted(values));
-  const runs = counts.reduce<number>((product, count) => product * (count ?? NaN), 1);
+/** No number while an input has no values. */
+const runsOf = ({ inputs }: DeskState): number =>
+  inputs.reduce((product, { values }) => product * (counted(values) ?? NaN), 1);
+
+function runLabel(state: DeskState): string {
+  if (state.mode === 'solve') return 'Solve';
+  const runs = runsOf(state);
   return Number.isFinite(runs) ? `Run ${runs} ${runs === 1 ? 'variation' : 'variations'}` : 'Run';
 }
 
