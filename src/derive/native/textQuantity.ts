@@ -17,12 +17,16 @@ export function textQuantity(text: string, kind: Kind, tables: DataTables, line:
   const find = tables.exact(table, rows);
   const own = line(`TRIM(${text})`, 'text');
   const figures = line(`LEFT(${own},FIND(" ",${own}&" ")-1)`, 'figures');
-  const row = line(find.row(`MID(${own},LEN(${figures})+2,99)`), 'line of the unit');
+  // A name in place of an amount is no error for whoever reads these lines.
+  const row = line(`IFERROR(${find.row(`MID(${own},LEN(${figures})+2,99)`)},"no unit")`, 'line of the unit');
   const slash = `FIND("/",${figures})`;
-  const top = line(`IFERROR(VALUE(LEFT(${figures},${slash}-1)),VALUE(${figures}))`, 'number');
+  const top = line(
+    `IFERROR(IFERROR(VALUE(LEFT(${figures},${slash}-1)),VALUE(${figures})),"no number")`,
+    'number',
+  );
   const below = line(`IFERROR(VALUE(MID(${figures},${slash}+1,9)),1)`, 'over');
   const again = line(
-    `IF(ISNUMBER(${slash}),INT(${top})&"/"&INT(ABS(${below})),${top}&"")`,
+    `IF(ISNUMBER(${top}),IF(ISNUMBER(${slash}),INT(${top})&"/"&INT(ABS(${below})),${top}&""),"–")`,
     'the same figures written anew',
   );
   const isPlain = `AND(EXACT(${figures},${again}),COUNT(FIND({",","  ","*","?","~"},${text}))=0)`;
