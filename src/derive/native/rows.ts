@@ -191,6 +191,8 @@ function chosenOf(forms: readonly (string | Closing)[], last: readonly Line[]): 
     });
 }
 
+const isWorked = ({ role }: Line): boolean => role === 'step' || role === 'check' || role === 'result';
+
 /** Tells of each line in which cases it counts, and leaves out the steps that nothing asks for. */
 function withCases(lines: readonly Line[], variants: number): NativeRow[] {
   const byName = new Map(lines.map((line) => [line.name, line]));
@@ -209,6 +211,10 @@ function withCases(lines: readonly Line[], variants: number): NativeRow[] {
     const own = cases.get(line.name);
     if (line.role === 'step' && !own) return [];
     const isAlways = counting.size < 2 || !own || own.size === counting.size;
-    return [{ ...line, only: isAlways ? [] : [...own].map((at) => `q${at}`) }];
+    if (isAlways) return [{ ...line, only: [] }];
+    const only = [...own].map((at) => `q${at}`);
+    // What does not count is no error for whoever reads the lines.
+    const text = isWorked(line) ? `IF(${anyOf(only.map(partMark))},${line.text},"–")` : line.text;
+    return [{ ...line, text, only }];
   });
 }
