@@ -75,12 +75,15 @@ describe('variants of a design', () => {
     expect(['B1', 'B2', 'B4'].map((cell) => valueAt(applied, 'Seat', cell))).toEqual(['steel', 3, '✓ holds']);
   });
 
-  it('take the present values anew under a name that is there', async () => {
-    const again = await put(calculated, presentChanges(calculated, worksheetFunctions, 'A 3° steel'));
-    expect(readVariants(again)?.variants).toMatchObject([
-      { name: 'A 3° steel', values: ['bronze', 5] },
-      { name: 'B 5° bronze', values: ['bronze', 5] },
-    ]);
+  it('are not lost to another of the same name; one that is empty takes the present values', async () => {
+    const present = (workbook: Workbook): Promise<Workbook> =>
+      put(workbook, presentChanges(workbook, worksheetFunctions, 'a 3° steel'));
+    expect(() => presentChanges(calculated, worksheetFunctions, 'a 3° steel')).toThrow(
+      /There is a variant "A 3° steel" with other values, which would be lost/,
+    );
+    const emptied = await put(calculated, [typed('Variants', 'E5', null), typed('Variants', 'E6', null)]);
+    for (const filled of [await present(emptied), await present(await present(emptied))])
+      expect(readVariants(filled)?.variants[0]).toMatchObject({ name: 'A 3° steel', values: ['bronze', 5] });
   });
 
   it('with an input left out say which, and are not applied', async () => {

@@ -152,11 +152,17 @@ export function presentChanges(
   const book = new Book(contentOf(workbook), functions);
   book.calculate();
   const column = NOW + 1 + at;
+  const present = inputs.map(({ sheet, row, column: from }) =>
+    plain(book.value(indexOf(workbook, sheet), row, from)),
+  );
+  const there = variants[known];
+  if (there?.values.some((value, i) => value !== null && value !== '' && value !== present[i]))
+    throw new Refusal(
+      `There is a variant "${there.name}" with other values, which would be lost: give another name, or empty its column on the sheet "${SHEET}" first.`,
+    );
   return [
-    change(NAMES, column, known < 0 ? wanted : (variants[known]?.name ?? wanted)),
-    ...inputs.map(({ sheet, row, column: from }, one) =>
-      change(inputRow(one), column, plain(book.value(indexOf(workbook, sheet), row, from))),
-    ),
+    change(NAMES, column, there?.name ?? wanted),
+    ...present.map((value, one) => change(inputRow(one), column, value)),
   ];
 }
 
