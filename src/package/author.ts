@@ -16,6 +16,7 @@ import { readParts } from './read';
 import type { EditableParts } from './relationships';
 import { removeSheetParts } from './removeSheets';
 import { calledFunctions, knownFunctions } from './spelling';
+import { writeZip } from './zip';
 
 export { readCustomXml } from './customXml';
 
@@ -37,6 +38,13 @@ export function addSheets(workbook: Workbook, description: SheetsDescription): W
     },
     describedFunctions(description),
   );
+}
+
+/** The file of the workbook with more sheets, where nothing more is done with it. */
+export function saveWithSheets(workbook: Workbook, description: SheetsDescription): Uint8Array {
+  const parts = new Map(workbook.parts);
+  addSheetParts(parts, description);
+  return writeZip(parts);
 }
 
 /** The workbook with charts over the cells of a sheet. Its values should be up to date: charts keep them as well. */

@@ -8,8 +8,8 @@ import { inPlaces } from '../call/places';
 import { nativeArguments, type CallArgument } from '../call/native';
 import { NAMESPACE } from '../cells/namespace';
 import { BASIS_TEXT } from '../call/version';
-import { inputsOf, takesRange, type Definition } from '../core/define';
-import type { Kind } from '../core/quantity';
+import { inputsOf, takesRange, type AnyInput, type Definition } from '../core/define';
+import { SYSTEMS, type Kind } from '../core/quantity';
 import { Refusal } from '../core/refusal';
 import {
   entryText,
@@ -22,6 +22,7 @@ import {
   partMark,
   putParts,
   rowsOf,
+  valueError,
   type Asked,
   type DataTables,
   type NativeCall,
@@ -51,6 +52,9 @@ const CELL_LIMIT = 8192;
 /** An expression that an argument repeats in its guards and in every step; a longer one gets a cell. */
 const SHORT_ARGUMENT = 40;
 
+/** In place of a result that stands in no cell of its own. */
+const ERROR = 'NA()';
+
 /** What stands in a cell that is no longer in the row of its working. */
 export const MOVED = 'sorted or moved: ask for a new copy';
 
@@ -65,6 +69,16 @@ const JUDGES: Readonly<Record<Asked, string>> = {
 
 const MANY = `more than ${MOST_COLUMNS} cells: each has a formula of its own, without its steps`;
 
+/** What the calls of a formula rest on. */
+export interface CallsOfFormula {
+  /** Texts of their results, which stand in cells of the working; of those that do not, an error. */
+  readonly results: readonly string[];
+  /** An argument stays what it was when the copy was made. */
+  readonly settles: boolean;
+  /** By place, the words that a cell may hold: the copy knows them all. */
+  readonly words: ReadonlyMap<string, readonly string[]>;
+}
+
 export interface ConvertedFormula {
   /** One formula for each cell that the result fills. */
   readonly formulas: readonly (readonly string[])[];
@@ -72,7 +86,10 @@ export interface ConvertedFormula {
   readonly spills: boolean;
   readonly looksUp: boolean;
   readonly notes: readonly string[];
+  readonly calls: CallsOfFormula;
 }
+
+type ConvertedText = Omit<ConvertedFormula, 'calls'>;
 
 /** How a piece of a formula is written. */
 interface Manner {
@@ -94,6 +111,7 @@ interface WrittenCall {
   readonly calls: readonly (readonly NativeCall[])[];
   readonly says: string;
   readonly looksUp: boolean;
+  readonly settles: boolean;
   readonly notes: readonly string[];
 }
 
@@ -106,6 +124,10 @@ export class Converter {
   private readonly rowMarks = new Map<string, string>();
   /** Ranges of lists that were placed already. */
   private readonly lists = new Map<string, string>();
+  /** Of the calls of the formula that is being written. */
+  private results: string[] = [];
+  private settles = false;
+  private words = new Map<string, readonly string[]>();
 
   constructor(
     workbook: ConstructorParameters<typeof References>[0],
@@ -123,15 +145,24 @@ export class Converter {
 
   /** @throws Unconvertible */
   formula(formula: string, place: Place): ConvertedFormula {
-    this.lists.clear();
+    this.begin();
     const converted = this.helpers.undone(() => this.converted(formula, place));
-    if (converted.spills) return converted;
+    const calls = { results: this.results, settles: this.settles, words: this.words };
+    if (converted.spills) return { ...converted, calls };
     return {
       ...converted,
+      calls,
       formulas: converted.formulas.map((line, down) =>
         line.map((text) => this.heldInRow(text, formula, place, place.row + down)),
       ),
     };
+  }
+
+  private begin(): void {
+    this.lists.clear();
+    this.results = [];
+    this.settles = false;
+    this.words = new Map();
   }
 
   /**
@@ -147,7 +178,7 @@ export class Converter {
     return fitting(`IF(ROW()=${known},${text},"${MOVED}")`);
   }
 
-  private converted(formula: string, place: Place): ConvertedFormula {
+  private converted(formula: string, place: Place): ConvertedText {
     const near: Manner = { far: false, rows: this.options.rows };
     const calls = outerCalls(formula);
     const [only] = calls;
@@ -171,7 +202,7 @@ export class Converter {
    * @throws Unconvertible
    */
   elsewhere(formula: string, place: Place): string {
-    this.lists.clear();
+    this.begin();
     return fitting(this.expression(formula, place, { far: true, rows: false }).text);
   }
 
@@ -181,7 +212,7 @@ export class Converter {
     place: Place,
     { top, left, bottom, right }: Area,
     manner: Manner,
-  ): ConvertedFormula | undefined {
+  ): ConvertedText | undefined {
     const isMany = (bottom - top + 1) * (right - left + 1) > MOST_COLUMNS;
     const own: Manner = { ...manner, rows: manner.rows && !isMany };
     const formulas: string[][] = [];
@@ -247,6 +278,8 @@ export class Converter {
     } catch (error) {
       if (!(error instanceof RefusedNow)) throw error;
       const says = `${NAMESPACE}.${call.id}: ${error.message}`;
+      this.results.push(ERROR);
+      this.settles = true;
       return {
         results: [[error.code === '#N/A' ? 'NA()' : 'VALUE("refused when shared")']],
         looksUp: false,
@@ -281,13 +314,17 @@ export class Converter {
         return this.helpers.placeRows({ ...head, cell, group, says: written.says }, rows);
       }),
     );
+    this.results.push(...results.flat());
+    this.settles ||= written.settles;
     return { results, looksUp: written.looksUp, notes: written.notes };
   }
 
   private inOneCell(formula: string, call: Call, place: Place, far: boolean): ConvertedCall {
     const write = (own: Manner): WrittenCall =>
       this.write(call, this.arguments(formula, call, place, own), place);
-    const { calls, looksUp, notes, says } = write({ far, rows: false });
+    const { calls, looksUp, settles, notes, says } = write({ far, rows: false });
+    this.results.push(ERROR);
+    this.settles ||= settles;
     let distant: WrittenCall['calls'] | undefined;
     const head = { ...headOf(place, formula.slice(call.start, call.end)), says };
     const results = calls.map((line, down) =>
@@ -342,7 +379,13 @@ export class Converter {
   private write(call: Call, args: Arguments, place: Place): WrittenCall {
     if (call.id === 'UNIT.CONVERT') return this.conversion(args);
     if (call.id === 'UNIT.FORMULA')
-      return { calls: [[nativeFormula(args)]], says: 'An equation with units.', looksUp: false, notes: [] };
+      return {
+        calls: [[nativeFormula(args)]],
+        says: 'An equation with units.',
+        looksUp: false,
+        settles: true,
+        notes: [],
+      };
     const asked = ASKED[call.id];
     return asked === undefined
       ? this.definition(definitionOf(call.id), args, place)
@@ -375,7 +418,8 @@ export class Converter {
         this.tables,
       ),
     );
-    return { calls, says: 'A value in another unit.', looksUp: from.varies || to.varies, notes: [] };
+    const looksUp = from.varies || to.varies;
+    return { calls, says: 'A value in another unit.', looksUp, settles: false, notes: [] };
   }
 
   private definition(definition: Definition, given: Arguments, place: Place, asked?: Asked): WrittenCall {
@@ -395,6 +439,10 @@ export class Converter {
       if (reading.as !== 'list' || !list?.cells.flat().some(({ value }) => typeof value === 'string')) return;
       args[i] = this.listOfTexts(list, reading.kind, args[inputs.length - 1], place);
     });
+    args.forEach((reference, i) => {
+      const words = i === inputs.length - 1 ? SYSTEMS : wordsOf(inputsOf(definition)[i]);
+      if (reference?.place !== undefined && words) this.words.set(reference.place, words);
+    });
     const at = (row: number, column: number): (CallArgument | undefined)[] =>
       args.map((reference, i) => {
         if (!reference) return undefined;
@@ -408,6 +456,7 @@ export class Converter {
       calls,
       says: definition.summary,
       looksUp: all.some(({ looksUp }) => looksUp),
+      settles: all.some(({ settles }) => settles),
       notes: [...new Set(all.flatMap(({ notes }) => notes))],
     };
   }
@@ -428,6 +477,11 @@ export class Converter {
         throw new RefusedNow(`it is refused as it stands: "${String(value)}" is no number`, '#VALUE!');
       return [entry];
     });
+    const blanks = list.cells.flat().length - entries.length;
+    const [first] = texts[0] ?? [];
+    // What comes into a blank cell would be left out.
+    if (list.varies && blanks > 0 && first !== undefined)
+      texts[0] = [`IF(COUNTA(${far(list.text)})<>${entries.length},${valueError('other entries')},${first})`];
     const head = { ...headOf(place, list.text), says: 'Entries of a list as numbers' };
     const key = JSON.stringify([head, texts]);
     const range = this.lists.get(key) ?? this.helpers.placeResults(head, texts);
@@ -481,6 +535,9 @@ function definitionOf(id: string): Definition {
     );
   }
 }
+
+const wordsOf = (input: AnyInput | undefined): readonly string[] | undefined =>
+  input?.reading.as === 'choice' ? input.reading.words : undefined;
 
 const valuesOf = ({ cells }: Reference): CellValue[][] => cells.map((line) => line.map(({ value }) => value));
 

@@ -55,7 +55,8 @@ export function nativeFormula([equation, rows, unit]: readonly (Reference | unde
       unit: constantText(String(unit?.cells[0]?.[0]?.value ?? '')),
     },
   ];
-  return { parts, variants: [{ when: [], form: { guards, gates: [], results } }], looksUp: false, notes: [] };
+  const variants = [{ when: [], form: { guards, gates: [], results } }];
+  return { parts, variants, looksUp: false, settles: true, notes: [] };
 }
 
 const OTHER = 'made for other symbols, units or equation: ask for a new copy';

@@ -41,7 +41,13 @@ export function nativeConversion(
     const unit = to.varies ? '""' : constantText(toUnit);
     const says = to.varies ? 'in the unit asked for' : 'converted';
     const form = { guards: guardsOf(value), gates: [], results: [{ text, says, unit }] };
-    return { parts, variants: [{ when: [], form }], looksUp: from.varies || to.varies, notes: [] };
+    return {
+      parts,
+      variants: [{ when: [], form }],
+      looksUp: from.varies || to.varies,
+      settles: false,
+      notes: [],
+    };
   };
   const numberPart = part(numberText(value), { says: 'Value', equation: value.text, unit: '' });
   if (inverse) {

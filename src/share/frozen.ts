@@ -1,12 +1,23 @@
 import { CellError, type CellValue } from '../cells/value';
 import { areaAddress, cellAddress, quotedSheet, type Area } from '../cells/address';
 import { isCall, tokenize } from '../cells/formulaTokens';
-import { nativeNumber } from '../core/expr/native';
 import type { Sheet } from '../package/model';
 import type { CellChange } from '../package/changes';
 import type { CalculatedWorkbook, SheetRange } from '../workbook/calculated';
 import { constantText, placeKey, type Place } from '../workbook/references';
 import type { HelperSheets } from './helperSheets';
+import {
+  allOf,
+  cellsIn,
+  COMPARED,
+  inGroups,
+  oneCell,
+  overlap,
+  sizeOf,
+  stillIs,
+  type Question,
+  type WatchedCell,
+} from './questions';
 
 /** Nothing that a person fills in looks like it. */
 export const FROZEN_FILL = '#DDD9E6';
@@ -17,11 +28,6 @@ export const OTHER_INPUTS = 'made for other inputs: ask for a new copy';
 const MOST_BLANK = 2000;
 /** More cells than that make a sheet of questions that is larger than the workbook. */
 const MOST_WATCHED = 20_000;
-/** So many cells have a question of their own; of more, this many share one. */
-const MOST_QUESTIONS = 400;
-const SHARED = 20;
-/** Every program takes so many arguments. */
-const MOST_ARGUMENTS = 30;
 
 /** A value that has no formula in the copy, and the cells that it fills. */
 export interface FrozenFormula extends Place {
@@ -172,45 +178,14 @@ export class FrozenWatch {
   }
 }
 
-interface Question {
-  readonly symbol: string;
-  readonly text: string;
-}
-
-interface WatchedCell extends Place {
-  /** With the name of its sheet. */
-  readonly text: string;
-}
-
-/** Only the time makes it differ from one calculation to the next, not cells that its text does not name. */
-const isClockAlone = (formula: string): boolean => {
+/** Only the time makes a volatile formula differ from one calculation to the next, not cells that its text does not name. */
+export const isClockAlone = (formula: string): boolean => {
   const tokens = tokenize(formula);
   return !tokens.some(
     ({ text }, i) =>
       (isCall(tokens, i) && /^(?:INDIRECT|OFFSET|CELL|INFO|INDEX)$/i.test(text)) || text === ':',
   );
 };
-
-function inGroups(questions: readonly Question[]): readonly Question[] {
-  if (questions.length <= MOST_QUESTIONS) return questions;
-  return Array.from({ length: Math.ceil(questions.length / SHARED) }, (_, i): Question => {
-    const own = questions.slice(i * SHARED, (i + 1) * SHARED);
-    const symbol = `${own[0]?.symbol ?? ''} and ${own.length - 1} more`;
-    return { symbol, text: allOf(own.map(({ text }) => text)) };
-  });
-}
-
-const overlap = (a: Area, b: Area): boolean =>
-  a.top <= b.bottom && b.top <= a.bottom && a.left <= b.right && b.left <= a.right;
-
-const sizeOf = ({ top, left, bottom, right }: Area): number => (bottom - top + 1) * (right - left + 1);
-
-const oneCell = (row: number, column: number): Area => ({
-  top: row,
-  left: column,
-  bottom: row,
-  right: column,
-});
 
 /** All of a sheet that anything stands in. */
 function everything(sheet: Sheet): SheetRange {
@@ -222,45 +197,8 @@ function everything(sheet: Sheet): SheetRange {
   return { sheet, area };
 }
 
-function cellsIn(sheet: Sheet, { top, left, bottom, right }: Area): WatchedCell[] {
-  return Array.from({ length: bottom - top + 1 }, (_, down) =>
-    Array.from({ length: right - left + 1 }, (__, across) => {
-      const [row, column] = [top + down, left + across];
-      return { sheet, row, column, text: `${quotedSheet(sheet.name)}!${cellAddress(row, column)}` };
-    }),
-  ).flat();
-}
-
 const placesOf = (sheet: Sheet, area: Area): string[] =>
   cellsIn(sheet, area).map(({ row, column }) => placeKey(sheet.name, row, column));
-
-/** Longer texts are compared by their beginning. */
-const COMPARED = 200;
-
-/** Whether a cell holds what it held when the copy was made; numbers that are calculated differ in their last digits. */
-function stillIs(cell: string, value: CellValue): string {
-  if (value instanceof CellError) return `ISERROR(${cell})`;
-  if (value === null) return `ISBLANK(${cell})`;
-  if (typeof value === 'number') {
-    const same = value === 0 ? `${cell}=0` : `ABS(${cell}-${nativeNumber(value)})<=1E-9*ABS(${cell})`;
-    return `IF(AND(ISNUMBER(${cell}),NOT(ISLOGICAL(${cell}))),${same},FALSE)`;
-  }
-  if (typeof value === 'boolean') return `IF(ISLOGICAL(${cell}),${cell}=${constantText(value)},FALSE)`;
-  const same =
-    value.length > COMPARED
-      ? `EXACT(LEFT(${cell},${COMPARED}),${constantText(value.slice(0, COMPARED))})`
-      : `EXACT(${cell},${constantText(value)})`;
-  return `IF(ISTEXT(${cell}),${same},FALSE)`;
-}
-
-function allOf(holds: readonly string[]): string {
-  if (holds.length === 1) return holds[0] ?? '';
-  if (holds.length <= MOST_ARGUMENTS) return `AND(${holds.join(',')})`;
-  const groups = Array.from({ length: Math.ceil(holds.length / MOST_ARGUMENTS) }, (_, i) =>
-    allOf(holds.slice(i * MOST_ARGUMENTS, (i + 1) * MOST_ARGUMENTS)),
-  );
-  return allOf(groups);
-}
 
 const frozenText = (value: CellValue): string =>
   value instanceof CellError

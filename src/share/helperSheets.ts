@@ -8,6 +8,7 @@ import {
   type OneCell,
 } from '../derive/native';
 import type { CellDescription, SheetDescription } from '../package/description';
+import type { Question } from './questions';
 import { WorkingLines, type LineText, type WorkingHead, type WorkingLine } from './working';
 
 const BARE = { symbol: '', equation: '', unit: '""', only: [] } as const;
@@ -97,12 +98,14 @@ export class HelperSheets {
     return this.working.place(head, () => [line])(0);
   }
 
-  /** Places questions one a row; gives the text of the cell that says whether all are answered with yes. */
-  placeQuestions(
-    head: WorkingHead,
-    questions: readonly { readonly symbol: string; readonly text: string }[],
-  ): string {
+  /**
+   * Places questions one a row; gives the text of the cell that says whether all are answered with yes, or what makes
+   * them needless.
+   */
+  placeQuestions(head: WorkingHead, questions: readonly Question[], unless?: string): string {
     const last = questions.length;
+    const all = (range: string): string =>
+      unless === undefined ? `AND(${range})` : last === 0 ? `AND(${unless})` : `OR(${unless},AND(${range}))`;
     const at = this.working.place(head, (own) => [
       ...questions.map(({ symbol, text }): WorkingLine => ({
         ...BARE,
@@ -114,7 +117,7 @@ export class HelperSheets {
         ...BARE,
         role: 'result',
         says: 'All as it was',
-        texts: [`AND(${own(0, 0, { line: last - 1, column: 0 })})`],
+        texts: [all(last === 0 ? '' : own(0, 0, { line: last - 1, column: 0 }))],
       },
     ]);
     return at(last);

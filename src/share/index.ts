@@ -3,24 +3,26 @@ import { CellError, type CellValue } from '../cells/value';
 import { BASIS_TEXT } from '../call/version';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { DataTables } from '../derive/native';
-import { addSheets, withoutCustomXml } from '../package/author';
+import { addSheets, saveWithSheets, withoutCustomXml } from '../package/author';
 import type { Limits } from '../sheet/budget';
 import { recalculate } from '../workbook/recalculate';
 import { areaAddress, cellAddress, type Area } from '../cells/address';
 import { cellFinder, type Sheet, type Workbook } from '../package/model';
-import { readWorkbook } from '../package';
 import type { CellChange } from '../package/changes';
-import { saveWorkbook } from '../package/save';
+import { readParts } from '../package/read';
+import { applyChanges } from '../package/save';
+import type { SheetDescription } from '../package/description';
 import { callsOurs, knownFunctions, type KnownFunctions } from '../package/spelling';
 import { basisSheet, SHARE_STYLES, type BasisLine } from './basisSheet';
 import { CalculatedWorkbook, type OurFormula } from '../workbook/calculated';
-import { Converter } from './convert';
+import { Converter, type CallsOfFormula } from './convert';
 import { describeCall, withItsUnit } from './describe';
 import { FROZEN_FILL, FrozenWatch } from './frozen';
 import { HelperSheets } from './helperSheets';
 import { EARLIER_NAMESPACE } from './earlierOriginal';
 import { contentText, type Original, type OriginalCell } from './original';
 import { OutsideFormulas } from './outside';
+import { PassedOver } from './passedOver';
 import { RECORD_NAME, recordSheet } from './recordSheet';
 import { NO_FILL } from './restore';
 import { agrees } from '../workbook/agrees';
@@ -86,6 +88,14 @@ interface Rewritten {
   readonly at: OurFormula;
   readonly changes: readonly CellChange[];
   readonly report: SharedCell;
+  /** Of a formula that lives on. */
+  readonly calls?: CallsOfFormula;
+}
+
+/** What asks whether the copy can tell a value, before it gives it. */
+interface Asking {
+  readonly rests: (sheet: string, row: number, column: number) => boolean;
+  readonly asking: (change: CellChange) => CellChange;
 }
 
 class Sharing {
@@ -97,7 +107,7 @@ class Sharing {
 
   constructor(
     private readonly calculated: CalculatedWorkbook,
-    private readonly functions: readonly WorksheetFunction[],
+    functions: readonly WorksheetFunction[],
     private readonly options: ShareOptions,
   ) {
     this.workbook = calculated.workbook;
@@ -145,17 +155,29 @@ class Sharing {
       ),
       helpers,
     );
-    const asking = rewritten.flatMap(({ changes }) => changes.map((own) => watch.asking(own)));
-    const changes = [...this.otherFormulas(watch), ...asking].map((change) => {
+    const over = new PassedOver(
+      this.calculated,
+      rewritten.flatMap(({ at, report, calls }) =>
+        calls && !isValue(report) ? [{ ...at, area: this.areaOf(at.sheet, at.row, at.column), calls }] : [],
+      ),
+      helpers,
+    );
+    const asks: Asking = {
+      rests: (...place) => over.rests(...place) || watch.rests(...place),
+      asking: (own) => watch.asking(over.asking(own)),
+    };
+    const asking = rewritten.flatMap(({ changes }) => changes.map((own) => asks.asking(own)));
+    const changes = [...this.otherFormulas(asks), ...asking].map((change) => {
       const own = this.clean(change);
       return own.formula === undefined ? own : { ...own, formula: helpers.withPlaces(own.formula) };
     });
     const noted = this.options.as === 'native' ? changes : this.withNotes(changes, formulas);
     const added = [...helpers.describe(), ...this.basis(rewritten)];
-    const bigger =
-      added.length > 0 ? addSheets(this.workbook, { sheets: added, styles: SHARE_STYLES }) : this.workbook;
-    const ids = this.functions.map(({ id }) => id);
-    const copy = outside.put(readWorkbook(saveWorkbook(bigger, noted), ids), this.known);
+    const own = this.changed(this.workbook, noted);
+    const copy = outside.put(
+      added.length > 0 ? addSheets(own, { sheets: added, styles: SHARE_STYLES }) : own,
+      this.known,
+    );
     // Without our functions, as the colleague's program will.
     const results = await recalculate(copy, [], { ...this.options.limits, anew: true });
     const wrong =
@@ -164,22 +186,17 @@ class Sharing {
       for (const place of wrong) this.refuted.add(place);
       return undefined;
     }
-    const filled = readWorkbook(
-      saveWorkbook(
-        copy,
-        results.filter(({ changed }) => changed),
+    // What is added is by far the larger part: it is written once, with its values.
+    const isAdded = new Set(added.map(({ name }) => name));
+    const filled = withoutCustomXml(
+      this.changed(
+        outside.put(own, this.known),
+        results.filter(({ sheet, changed }) => changed && !isAdded.has(sheet)),
       ),
-      ids,
+      EARLIER_NAMESPACE,
     );
-    const original = this.original(
-      filled,
-      noted,
-      added.map(({ name }) => name),
-      outside,
-    );
-    const carrying = addSheets(withoutCustomXml(filled, EARLIER_NAMESPACE), {
-      sheets: [recordSheet(this.freeName(RECORD_NAME), original)],
-    });
+    const original = this.original(filled, noted, [...isAdded], outside);
+    const sheets = [...withValues(added, results), recordSheet(this.freeName(RECORD_NAME), original)];
     const cells = rewritten.map(({ report }) => ({
       ...report,
       ...(watch.unwatched.includes(`${report.sheet}!${report.cell}`) && {
@@ -187,10 +204,16 @@ class Sharing {
       }),
     }));
     return {
-      bytes: saveWorkbook(carrying, []),
+      bytes: saveWithSheets(filled, { sheets, styles: SHARE_STYLES }),
       cells,
       left: outside.left,
     };
+  }
+
+  private changed(workbook: Workbook, changes: readonly CellChange[]): Workbook {
+    const parts = new Map(workbook.parts);
+    if (changes.length > 0) applyChanges(workbook, changes, parts);
+    return readParts(parts, this.known);
   }
 
   private rewrite(at: OurFormula, converter: Converter, outside: OutsideFormulas): Rewritten {
@@ -204,12 +227,13 @@ class Sharing {
         throw new Unconvertible('its native form gives another value here');
       const name = outside.nameLeft(formula);
       if (name !== undefined) throw new Unconvertible(`the name ${name} stands for a MOLD function`);
-      const { formulas, spills, looksUp, notes } = converter.formula(formula, at);
+      const { formulas, spills, looksUp, notes, calls } = converter.formula(formula, at);
       const how = looksUp ? 'looked up' : 'native';
       return {
         at,
         changes: this.native(at, formulas, spills),
         report: { ...told, how, why: [...new Set(notes)].join('; ') },
+        calls,
       };
     } catch (error) {
       // A fault of ours in one formula must not cost the person the copy; the formula is frozen and says so.
@@ -279,7 +303,7 @@ class Sharing {
   }
 
   /** Formulas without our functions: to values in a copy of values; else only where they read a spill of ours. */
-  private otherFormulas(watch: FrozenWatch): CellChange[] {
+  private otherFormulas({ rests, asking }: Asking): CellChange[] {
     const ours = new Set(
       this.calculated.ourFormulas().map(({ sheet, row, column }) => placeKey(sheet.name, row, column)),
     );
@@ -306,12 +330,10 @@ class Sharing {
         const text = this.references.withoutAnchors(formula, place, (other, r, c) =>
           ours.has(placeKey(other.name, r, c)),
         );
-        if (text === formula && !watch.rests(sheet.name, row, column)) return [];
+        if (text === formula && !rests(sheet.name, row, column)) return [];
         const spill = this.spillValues(place);
         const value = this.calculated.at(sheet, row, column);
-        return [
-          watch.asking({ sheet: sheet.name, row, column, value, formula: text, ...(spill && { spill }) }),
-        ];
+        return [asking({ sheet: sheet.name, row, column, value, formula: text, ...(spill && { spill }) })];
       }),
     );
   }
@@ -420,7 +442,7 @@ class Sharing {
     const changed = new Map(changes.map((one) => [placeKey(one.sheet, one.row, one.column), one]));
     const cells = copy.sheets.flatMap((sheet) => {
       const before = this.workbook.sheets.find(({ name }) => name === sheet.name);
-      if (!before || added.includes(sheet.name)) return [];
+      if (!before) return [];
       const find = cellFinder(before);
       const present = cellFinder(sheet);
       const emptied = changes
@@ -479,6 +501,22 @@ class Sharing {
       if (!taken.has(name.toLowerCase())) return name;
     }
   }
+}
+
+/** Sheets with what their formulas give. */
+function withValues(sheets: readonly SheetDescription[], results: readonly CellChange[]): SheetDescription[] {
+  const values = new Map(
+    results.map(({ sheet, row, column, value }) => [`${sheet}!${cellAddress(row, column)}`, value]),
+  );
+  return sheets.map((sheet) => ({
+    ...sheet,
+    cells: Object.fromEntries(
+      Object.entries(sheet.cells).map(([address, cell]) => {
+        const value = values.get(`${sheet.name}!${address}`);
+        return [address, typeof cell === 'object' && value !== undefined ? { ...cell, value } : cell];
+      }),
+    ),
+  }));
 }
 
 /** A cell in error says so, with the reason where the function gave one. */

@@ -1,5 +1,4 @@
 import { tokenize, type Token } from '../cells/formulaTokens';
-import { quotedSheet } from '../cells/address';
 
 /** Another program may write the same formula with other spaces, capitals and digits, and name the formula's own sheet. */
 export function sameContent(before: string, now: string, sheet: string): boolean {
@@ -22,11 +21,11 @@ const near = (a: number, b: number, part: number): boolean =>
   Math.abs(a - b) <= part * Math.max(Math.abs(a), Math.abs(b));
 
 function pieces(formula: string, sheet: string): Piece[] {
-  const own = quotedSheet(sheet).toUpperCase();
+  const own = sheet.toUpperCase();
   const tokens = tokenize(formula).filter(({ kind }) => kind !== 'space');
   return tokens.flatMap((token, at): Piece[] => {
     const isOwn = (i: number): boolean =>
-      tokens[i]?.text.toUpperCase() === own && tokens[i + 1]?.text === '!' && tokens[i - 1]?.text !== ':';
+      named(tokens[i]) === own && tokens[i + 1]?.text === '!' && tokens[i - 1]?.text !== ':';
     const isEmptyCall = (i: number): boolean =>
       /^(?:TRUE|FALSE)$/i.test(tokens[i]?.text ?? '') &&
       tokens[i + 1]?.text === '(' &&
@@ -35,6 +34,12 @@ function pieces(formula: string, sheet: string): Piece[] {
     return [pieceOf(token)];
   });
 }
+
+/** The sheet that a token names, with or without quotes: not all programs quote the same names. */
+const named = (token: Token | undefined): string | undefined => {
+  const text = token?.text.toUpperCase();
+  return token?.kind === 'quoted' ? text?.slice(1, -1).replaceAll("''", "'") : text;
+};
 
 const pieceOf = ({ kind, text }: Token): Piece => {
   if (kind === 'number') return Number(text);

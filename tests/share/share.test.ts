@@ -275,6 +275,42 @@ describe.each(SHAPES)('a native copy %s', (_shape, shape) => {
     expect(await after(copy, { A2: 0.03 }, 'B4')).toBeCloseTo(Number(at(workbook, 'B4')?.value), 9);
   });
 
+  it('says that it cannot tell, where a formula would pass over an entry that the copy alone refuses', async () => {
+    const call = 'MOLD.SEAT.FORCE(B1,B2,B3,B4)';
+    const workbook = await made({
+      ...force,
+      B7: { formula: `IFERROR(${call},-1)` },
+      B8: { formula: 'B7*2' },
+      C1: { formula: 'COUNT(B6:B7)' },
+      C2: { formula: 'IF(ISERROR(B6),"none","some")' },
+    });
+    const { copy } = await copied(workbook);
+    const says = 'made for other inputs: ask for a new copy';
+    // The function reads the exponent; the copy does not.
+    const text = { B1: '1e3 lbf' };
+    expect(await after(copy, text, 'B6')).toBe('#VALUE!');
+    // What is read by others is an error, which no sum leaves out and no limit is compared with.
+    expect(await after(copy, text, 'B7')).toBe('#VALUE!');
+    expect(await after(copy, text, 'B8')).toBe('#VALUE!');
+    expect(await after(copy, text, 'C1')).toBe(says);
+    expect(await after(copy, text, 'C2')).toBe(says);
+    // What the function itself refuses is passed over as in the original.
+    const steep = { B2: 0, B4: 'mm' };
+    expect(await after(copy, steep, 'B7')).toBe(-1);
+    expect(await after(copy, steep, 'C1')).toBe(1);
+    expect(await after(copy, steep, 'C2')).toBe('none');
+    const more = { B1: 200 };
+    expect(await after(copy, more, 'B7')).toBeCloseTo(2 * Number(at(workbook, 'B6')?.value), 9);
+    expect(await after(copy, more, 'C1')).toBe(2);
+  });
+
+  it('refuses what comes into a blank cell of a list with texts in it', async () => {
+    const workbook = await made({ B1: '5 mm', B2: 1, C1: { formula: 'MOLD.STACK.WORST(B1:B3,"in")' } });
+    const { copy } = await copied(workbook);
+    expect(await after(copy, { B2: 2 }, 'C1')).toBeCloseTo(Number(at(workbook, 'C1')?.value) + 1, 9);
+    expect(await after(copy, { B3: 2 }, 'C1')).toBe('#VALUE!');
+  });
+
   it('refuses a blank amid a list of rows and columns, and a constant beyond its limits', async () => {
     const workbook = await made({
       A1: 1,

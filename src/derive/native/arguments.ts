@@ -222,6 +222,11 @@ export class ArgumentTexts implements NativeInput {
   };
   private isFixed = false;
 
+  /** Whether another content of its cell is refused. */
+  get settles(): boolean {
+    return this.isFixed || this.holdsUnits || (this.follows?.settles ?? false);
+  }
+
   /** A set holds as it is now, entry by entry. */
   private fixSet({ text, content, rows = 1 }: NativeArgument): void {
     const cells = content as readonly Content[];
@@ -238,9 +243,13 @@ export class ArgumentTexts implements NativeInput {
     if (cells.some((cell) => typeof cell === 'number')) this.holdUnits();
   }
 
+  private holdsUnits = false;
+
   private holdUnits(): void {
     const guard = this.units.fixedGuard();
-    if (guard) this.guards.push(guard);
+    if (!guard) return;
+    this.holdsUnits = true;
+    this.guards.push(guard);
   }
 
   /** The value of a name that was left out, as the boundary reads it. */

@@ -107,7 +107,7 @@ export function enumerated(
     unit: units.symbolText(kind),
   }));
   const form = { guards: [...units.guards(), ...guardsOf(asked)], gates: [], results };
-  return { parts, variants: [{ when: [], form }], looksUp: true, notes: [] };
+  return { parts, variants: [{ when: [], form }], looksUp: true, settles: false, notes: [] };
 }
 
 const textsOf = (asked: readonly Discrete[]): string => asked.map(({ text }) => text).join(', ');

@@ -43,7 +43,7 @@ import { checkWords, marginNumber, nativeMargin, usualOnly, type Asked, type Jud
 
 export type { Content, NativeArgument, NativeUnits } from './arguments';
 export { arrayColumns, inlineLength, inlineText, letText, oneCell, type OneCell } from './forms';
-export { entryText, type Guard } from './arguments';
+export { entryText, valueError, type Guard } from './arguments';
 export type { NativeCall, NativePart, PartWords } from './parts';
 export { CHECK, rowsOf, type NativeRow, type NativeRows } from './rows';
 export { isPart, partMark, putColumns, putParts, tablesIn } from './marks';
@@ -76,9 +76,11 @@ export function nativeCall(
     const listed = enumerated(definition, call, tables);
     if (listed) return asked === 'result' ? listed : judgedNames(definition, listed, asked);
     const parts: NativePart[] = [];
-    const variants = variantsOf(definition, call);
-    const write = (variant: CallArguments): NativeCall =>
-      new CallWriter(definition, variant, tables, parts, asked).write();
+    const { variants, isWhole } = variantsOf(definition, call);
+    const write = (variant: CallArguments): NativeCall => {
+      const native = new CallWriter(definition, variant, tables, parts, asked).write();
+      return isWhole ? native : { ...native, settles: true };
+    };
     const [only, ...more] = variants;
     if (only && more.length === 0) return write(only.call);
     return together(
@@ -134,6 +136,7 @@ function together(
         : native.variants.map(({ form }) => ({ when, form })),
     ),
     looksUp: calls.some(({ looksUp }) => looksUp),
+    settles: calls.some(({ settles }) => settles),
     notes: [...new Set(calls.flatMap(({ notes }) => notes))],
   };
 }
@@ -155,6 +158,7 @@ class CallWriter {
   private readonly texts: ArgumentTexts[] = [];
   private readonly ownGuards: Guard[] = [];
   private looksUp = false;
+  private settles = false;
 
   constructor(
     private readonly definition: Definition,
@@ -184,15 +188,15 @@ class CallWriter {
   write(): NativeCall {
     const { results, gates } = this.judged(this.results());
     for (const text of this.texts) text.check();
+    const leftOut = (this.call.leftOut ?? []).filter(({ name }) => !this.asksItself(name));
+    this.settles ||= leftOut.length > 0;
     const guards = [
       ...this.units.guards(),
-      ...(this.call.leftOut ?? [])
-        .filter(({ name }) => !this.asksItself(name))
-        .map(({ name, text, isList }): Guard => ({
-          when: isList ? `COUNTA(${text})>0` : `NOT(ISBLANK(${text}))`,
-          code: '#VALUE!',
-          says: `this copy leaves ${name} out`,
-        })),
+      ...leftOut.map(({ name, text, isList }): Guard => ({
+        when: isList ? `COUNTA(${text})>0` : `NOT(ISBLANK(${text}))`,
+        code: '#VALUE!',
+        says: `this copy leaves ${name} out`,
+      })),
       ...this.texts.flatMap(({ guards: own }) => own),
       ...this.ownGuards,
     ];
@@ -200,6 +204,7 @@ class CallWriter {
       parts: this.parts,
       variants: [{ when: [], form: { guards, gates, results } }],
       looksUp: this.looksUp || this.texts.some(({ looksUp }) => looksUp),
+      settles: this.settles || this.texts.some(({ settles }) => settles),
       notes: this.texts.flatMap(({ notes }) => notes),
     };
   }
@@ -426,7 +431,10 @@ class CallWriter {
       },
       system: () => {
         const guard = this.units.fixedGuard();
-        if (guard) this.ownGuards.push(guard);
+        if (guard) {
+          this.ownGuards.push(guard);
+          this.settles = true;
+        }
         return this.units.system;
       },
       bySystem: (inch, metric) => this.units.choose(inch, metric),

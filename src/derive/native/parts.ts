@@ -64,6 +64,8 @@ export interface NativeCall {
   readonly parts: readonly NativePart[];
   readonly variants: readonly NativeVariant[];
   readonly looksUp: boolean;
+  /** An argument stays what it was when the call was written: another is refused, though the function may take it. */
+  readonly settles: boolean;
   /** Sentences on what was settled when the call was written. */
   readonly notes: readonly string[];
 }

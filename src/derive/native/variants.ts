@@ -19,11 +19,21 @@ interface Question {
   })[];
 }
 
-/** Equations differ by words and by what is left out. Every such form of a call whose cells may come to ask for it. */
-export function variantsOf(definition: Definition, call: CallArguments): Variant[] {
+/**
+ * Equations differ by words and by what is left out. Every such form of a call whose cells may come to ask for it, and
+ * whether these are all.
+ */
+export function variantsOf(
+  definition: Definition,
+  call: CallArguments,
+): { readonly variants: readonly Variant[]; readonly isWhole: boolean } {
   let variants: Variant[] = [{ when: [], call }];
+  let isWhole = true;
   for (const question of questions(definition, call)) {
-    if (variants.length * question.answers.length > MOST_VARIANTS) continue;
+    if (variants.length * question.answers.length > MOST_VARIANTS) {
+      isWhole = false;
+      continue;
+    }
     variants = variants.flatMap((variant) =>
       question.answers.map(({ when, says, settle }) => ({
         when: [...variant.when, { when, says }],
@@ -31,7 +41,7 @@ export function variantsOf(definition: Definition, call: CallArguments): Variant
       })),
     );
   }
-  return variants;
+  return { variants, isWhole };
 }
 
 function questions(definition: Definition, call: CallArguments): Question[] {

@@ -1,0 +1,163 @@
+import { cellAddress, quotedSheet, areaAddress, type Area } from '../cells/address';
+import { isCall, tokenize } from '../cells/formulaTokens';
+import type { CellChange } from '../package/changes';
+import type { CalculatedWorkbook, SheetRange } from '../workbook/calculated';
+import { constantText, placeKey, type Place } from '../workbook/references';
+import type { CallsOfFormula } from './convert';
+import { isClockAlone, OTHER_INPUTS } from './frozen';
+import type { HelperSheets } from './helperSheets';
+import { allOf, cellsIn, inGroups, oneCell, overlap, sizeOf, stillIs, type Question } from './questions';
+
+/** Functions that answer where a cell is in error, and do not pass the error on. */
+const PASSES_OVER =
+  /^(?:IFERROR|IFNA|IS(?:ERROR|ERR|NA|NUMBER|TEXT|NONTEXT|LOGICAL)|ERROR\.TYPE|TYPE|COUNT(?:A|BLANK|IFS?)?|SUMIFS?|AVERAGEIFS?|MAXIFS|MINIFS|AGGREGATE|X?MATCH|[XVH]?LOOKUP|FILTER|D(?:SUM|COUNTA?|GET|MAX|MIN|AVERAGE|PRODUCT|STDEVP?|VARP?))$/i;
+
+/** A range of more cells is asked as a whole. */
+const MOST_ASKED = 400;
+
+/** A formula of ours that lives in the copy, and the cells that it fills there. */
+export interface LiveFormula extends Place {
+  readonly formula: string;
+  readonly area: Area;
+  readonly calls: CallsOfFormula;
+}
+
+interface Node extends SheetRange, Place {
+  readonly formula: string;
+  readonly live?: LiveFormula;
+}
+
+/**
+ * A copy refuses some entries that the function itself may take, such as another text with a unit. Where a formula passes
+ * over errors (`IFERROR(…, 0)`, `COUNT(…)`), such a refusal would come out as a number: it says that it cannot tell
+ * instead, while what is in error rests on entries that the copy was not made for.
+ */
+export class PassedOver {
+  private readonly nodes: Node[];
+  private readonly byPlace = new Map<string, Node>();
+  private readonly asked = new Map<string, { readonly holds: string; readonly isRead: boolean }>();
+  private readonly questions = new Map<LiveFormula, string>();
+
+  constructor(
+    private readonly calculated: CalculatedWorkbook,
+    live: readonly LiveFormula[],
+    private readonly helpers: HelperSheets,
+  ) {
+    const own = new Map(live.map((one) => [placeKey(one.sheet.name, one.row, one.column), one]));
+    this.nodes = calculated.workbook.sheets.flatMap((sheet) =>
+      sheet.cells.flatMap(({ row, column, formula }): Node[] => {
+        if (formula === undefined) return [];
+        const found = own.get(placeKey(sheet.name, row, column));
+        const area = calculated.spill(sheet, row, column) ?? oneCell(row, column);
+        return [{ sheet, row, column, formula, area, ...(found && { live: found }) }];
+      }),
+    );
+    const over = live.length === 0 ? [] : this.nodes.filter(({ formula }) => passesOver(formula));
+    if (over.length === 0) return;
+    for (const node of this.nodes)
+      for (const { row, column } of cellsIn(node.sheet, node.area))
+        this.byPlace.set(placeKey(node.sheet.name, row, column), node);
+    for (const node of over) this.ask(node);
+  }
+
+  /** A formula that passes over errors, with its answer only where the copy can tell. */
+  asking(change: CellChange): CellChange {
+    const { formula } = change;
+    const asked = this.asked.get(placeKey(change.sheet, change.row, change.column));
+    if (formula === undefined || !asked) return change;
+    const words = constantText(OTHER_INPUTS);
+    // A text would be passed over in its turn, or be compared with a limit.
+    return {
+      ...change,
+      formula: `IF(${asked.holds},${formula},${asked.isRead ? `VALUE(${words})` : words})`,
+    };
+  }
+
+  rests(sheet: string, row: number, column: number): boolean {
+    return this.asked.has(placeKey(sheet, row, column));
+  }
+
+  private ask(node: Node): void {
+    const holds = [...new Set(this.under(node).map((one) => this.holds(one)))];
+    if (holds.length === 0) return;
+    const cells = cellsIn(node.sheet, node.area);
+    const isRead = cells.some(({ sheet, row, column }) =>
+      this.calculated.isRead({ sheet: this.calculated.workbook.sheets.indexOf(sheet), row, column }),
+    );
+    const text = allOf(holds);
+    for (const { row, column } of cells)
+      this.asked.set(placeKey(node.sheet.name, row, column), { holds: text, isRead });
+  }
+
+  /** The formulas of ours that a formula rests on, itself among them. */
+  private under(node: Node): LiveFormula[] {
+    const seen = new Set<Node>();
+    const open = [node];
+    for (let one = open.pop(); one; one = open.pop()) {
+      if (seen.has(one)) continue;
+      seen.add(one);
+      const { areas, isVolatile } = this.calculated.reads(one.sheet, one.row, one.column);
+      if (isVolatile && !isClockAlone(one.formula)) open.push(...this.nodes);
+      else for (const area of areas) open.push(...this.inside(area));
+    }
+    return [...seen].flatMap(({ live }) => live ?? []);
+  }
+
+  private inside({ sheet, area }: SheetRange): readonly Node[] {
+    if (sizeOf(area) > this.nodes.length)
+      return this.nodes.filter((one) => one.sheet === sheet && overlap(one.area, area));
+    return cellsIn(sheet, area).flatMap(
+      ({ row, column }) => this.byPlace.get(placeKey(sheet.name, row, column)) ?? [],
+    );
+  }
+
+  /** The text of the cell that says whether the copy can tell what a formula gives. */
+  private holds(live: LiveFormula): string {
+    const known = this.questions.get(live);
+    if (known !== undefined) return known;
+    const { sheet, row, column, formula, area, calls } = live;
+    const own = `${quotedSheet(sheet.name)}!${areaAddress(area)}`;
+    const results = passesOver(formula) ? calls.results : [own];
+    const asked = this.calculated.reads(sheet, row, column).areas.flatMap((one) => this.entries(one, calls));
+    const head = {
+      sheet: sheet.name,
+      cell: cellAddress(row, column),
+      what: `=${formula}`,
+      says: 'A formula that passes over errors rests on it: it has a value, or entries that this copy reads.',
+    };
+    const isRight = `${results.map((one) => `SUMPRODUCT(ISERROR(${one})*1)`).join('+')}=0`;
+    const text = this.helpers.placeQuestions(head, inGroups(asked), isRight);
+    this.questions.set(live, text);
+    return text;
+  }
+
+  /** Whether the cells hold something of the kind that they held when the copy was made. */
+  private entries({ sheet, area }: SheetRange, { settles, words }: CallsOfFormula): Question[] {
+    if (sizeOf(area) > MOST_ASKED) {
+      const range = `${quotedSheet(sheet.name)}!${areaAddress(area)}`;
+      const count = this.calculated.evaluate(`COUNT(${range})`)[0]?.[0];
+      return [{ symbol: range, text: `COUNT(${range})=${String(count)}` }];
+    }
+    return cellsIn(sheet, area).map(({ row, column, text }): Question => {
+      const value = this.calculated.at(sheet, row, column);
+      // A calculated cell may be in error for reasons of its own, which are asked where it is calculated.
+      const isOther = settles ? `ISERROR(${text})` : `NOT(ISTEXT(${text}))`;
+      const known = (words.get(placeKey(sheet.name, row, column)) ?? []).map(
+        (word) => `TRIM(${text})=${constantText(word)}`,
+      );
+      const own = typeof value === 'string' || settles ? [stillIs(text, value)] : [];
+      const all = [isOther, ...(settles ? [] : known), ...own];
+      const [only = ''] = all;
+      return { symbol: text, text: all.length === 1 ? only : anyWithoutError(all) };
+    });
+  }
+}
+
+/** Conditions of which one must hold; a cell in error answers the first. */
+const anyWithoutError = ([first = '', ...more]: readonly string[]): string =>
+  `IF(${first},TRUE,OR(${more.join(',')}))`;
+
+function passesOver(formula: string): boolean {
+  const tokens = tokenize(formula);
+  return tokens.some(({ kind, text }, i) => kind === 'name' && isCall(tokens, i) && PASSES_OVER.test(text));
+}

@@ -1,0 +1,128 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { CellError, type CellValue } from '../../src/cells/value';
+import { cellAddress } from '../../src/cells/address';
+import { worksheetFunctions } from '../../src/call/functions';
+import { readWorkbook, saveWorkbook } from '../../src/package';
+import { cellFinder, type Workbook } from '../../src/package/model';
+import { restoreWorkbook, shareWorkbook } from '../../src/share';
+import { OTHER_INPUTS } from '../../src/share/frozen';
+import { agrees } from '../../src/workbook/agrees';
+import { recalculate } from '../../src/workbook/recalculate';
+import { LibreOffice } from '../../scripts/libreoffice';
+import { CI_SEED } from '../support/chance';
+import { generatedDesign, type GeneratedDesign } from './designs';
+import { hasOffice } from './office';
+
+/** It takes minutes: asked for by `FOLLOW=1`, or by `FOLLOW=sample` for a few of the designs. */
+const asked = process.env['FOLLOW'];
+const isWhole = asked === '1';
+const COUNT = isWhole ? 20 : 4;
+const SEED = process.env['CI'] ? CI_SEED : Math.floor(Math.random() * 2 ** 31);
+
+const ids = worksheetFunctions.map(({ id }) => id);
+
+/** A cell that says in words that it has no value here. */
+const saysSo = (cell: CellValue): boolean => cell instanceof CellError || cell === OTHER_INPUTS;
+
+const formulas = (book: Workbook): string[] =>
+  book.sheets.flatMap((sheet) =>
+    sheet.cells.flatMap(({ row, column, formula }) =>
+      formula === undefined ? [] : [`${sheet.name}!${cellAddress(row, column)} ${formula}`],
+    ),
+  );
+
+describe.skipIf(!hasOffice || (!isWhole && asked !== 'sample'))(
+  `copies of generated designs in LibreOffice, which is needed for this (seed ${SEED})`,
+  () => {
+    const lies: string[] = [];
+    const dead: string[] = [];
+    const faults: string[] = [];
+    const lost: unknown[] = [];
+    let right = 0;
+
+    async function compare(design: GeneratedDesign, round: number, saved: Workbook): Promise<void> {
+      const { says, changes } = design.rounds[round] ?? { says: '', changes: [] };
+      const changed = readWorkbook(saveWorkbook(design.workbook, changes), ids);
+      const wanted = await recalculate(changed, worksheetFunctions, { anew: true });
+      for (const { sheet, row, column, formula, value, spill = [[value]] } of wanted) {
+        const own = saved.sheets.find(({ name }) => name === sheet);
+        const find = own ? cellFinder(own) : () => undefined;
+        spill.forEach((line, down) => {
+          line.forEach((one, across) => {
+            const got = find(row + down, column + across)?.value ?? null;
+            const told = `${says}: ${sheet}!${cellAddress(row + down, column + across)} ${formula}: ${String(got)} for ${String(one)}`;
+            if (one instanceof CellError ? saysSo(got) : agrees(one, got)) right += 1;
+            else if (saysSo(got)) dead.push(told);
+            else lies.push(told);
+          });
+        });
+      }
+    }
+
+    async function comesBack(design: GeneratedDesign, round: number, saved: Uint8Array): Promise<void> {
+      const back = await restoreWorkbook(readWorkbook(saved, ids), worksheetFunctions);
+      const { changed = [], problems = ['nothing came back'], bytes = new Uint8Array() } = back ?? {};
+      const again = formulas(readWorkbook(bytes, ids));
+      const was = formulas(design.workbook);
+      const gone = was.filter((one) => !again.includes(one));
+      const isOwn = (cell: string): boolean =>
+        design.rounds[round]?.changes.some(
+          (one) => `${one.sheet}!${cellAddress(one.row, one.column)}` === cell,
+        ) === true;
+      const others = changed.filter(({ sheet, cell }) => !isOwn(`${sheet}!${cell}`));
+      if (gone.length + problems.length + others.length > 0) lost.push({ gone, problems, others });
+    }
+
+    beforeAll(async () => {
+      const folder = mkdtempSync(join(tmpdir(), 'moldsheet-designs-'));
+      const office = new LibreOffice();
+      try {
+        const designs: GeneratedDesign[] = [];
+        const files: string[] = [];
+        for (let n = 0; n < COUNT; n++) {
+          const design = await generatedDesign(SEED + n);
+          designs.push(design);
+          const shape = n % 4 === 3 ? { oneCell: true } : {};
+          const shared = await shareWorkbook(design.workbook, worksheetFunctions, { as: 'native', ...shape });
+          for (const { formula, why } of shared.cells)
+            if (why.includes('a fault in sharing')) faults.push(`${formula}: ${why}`);
+          const copy = readWorkbook(shared.bytes, ids);
+          design.rounds.forEach(({ changes }, round) => {
+            const file = join(folder, `${n}-${round}.xlsx`);
+            writeFileSync(file, saveWorkbook(copy, changes));
+            files.push(file);
+          });
+        }
+        expect(await office.recalculate(files, join(folder, 'out'), 1500)).toEqual([]);
+        for (const [n, design] of designs.entries()) {
+          for (const round of design.rounds.keys()) {
+            const saved = readFileSync(join(folder, 'out', `${n}-${round}.xlsx`));
+            await compare(design, round, readWorkbook(saved, []));
+            if (round < 2 || isWhole) await comesBack(design, round, saved);
+          }
+        }
+      } finally {
+        office.dispose();
+        rmSync(folder, { recursive: true, force: true });
+      }
+    }, 2_400_000);
+
+    it('give what the design gives after the same changes, or say that they cannot', () => {
+      expect(faults).toEqual([]);
+      expect(lies).toEqual([]);
+      expect(right).toBeGreaterThan(100 * COUNT);
+    });
+
+    it('stay live for nearly all of them', () => {
+      const share = right / (right + dead.length);
+      expect(share, dead.slice(0, 60).join('\n')).toBeGreaterThanOrEqual(0.8);
+    });
+
+    it('come back with every formula after LibreOffice saved them', () => {
+      expect(lost).toEqual([]);
+    });
+  },
+);
