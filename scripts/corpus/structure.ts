@@ -127,8 +127,9 @@ function tryFile(name: string, workbook: Workbook, draw: (below: number) => numb
       compare(workbook, after, act).forEach(fault);
       const now = calculated && calculatedFully(after);
       if (!calculated || !now) continue;
-      for (const places of placesOf(act)) {
-        const { compared, reasons, faults } = compareValues(calculated, now, places);
+      for (const [turn, places] of placesOf(act).entries()) {
+        const only = turn > 0 ? act.sheet : undefined;
+        const { compared, reasons, faults } = compareValues(calculated, now, places, only);
         report.compared += compared;
         for (const [reason, count] of Object.entries(reasons))
           report.reasons[reason] = (report.reasons[reason] ?? 0) + count;

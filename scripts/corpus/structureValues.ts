@@ -67,8 +67,13 @@ interface Difference {
   readonly formula: string;
 }
 
-/** `places` tells where each cell that had a formula lies; what is gone is left out. */
-export function compareValues(before: Calculated, after: Calculated, places: Places): ValuesCompared {
+/** `places` tells where each cell that had a formula lies; what is gone is left out. `only`: the formulas of one sheet. */
+export function compareValues(
+  before: Calculated,
+  after: Calculated,
+  places: Places,
+  only?: string,
+): ValuesCompared {
   const index = new Map(after.workbook.sheets.map(({ name }, i) => [name.toLowerCase(), i]));
   const placed = (sheet: number, area: Area): SheetArea | undefined => {
     const at = places(before.workbook.sheets[sheet]?.name ?? '', area);
@@ -81,6 +86,7 @@ export function compareValues(before: Calculated, after: Calculated, places: Pla
   const differing: Difference[] = [];
   let compared = 0;
   before.workbook.sheets.forEach((sheet, s) => {
+    if (only !== undefined && sheet.name !== only) return;
     for (const { row, column, formula } of sheet.cells) {
       if (formula === undefined) continue;
       const to = placed(s, single(row, column));
@@ -91,7 +97,7 @@ export function compareValues(before: Calculated, after: Calculated, places: Pla
         after: { sheet: to.sheet, row: to.top, column: to.left },
         formula,
       };
-      if (!readsAlike(before.book, after.book, one, placed))
+      if (!readsAlike(before, after, one, placed))
         faults.push(`${told2(before, one)} reads other cells afterwards`);
       if (!sameResults(before.book, after.book, one)) differing.push(one);
     }
@@ -139,17 +145,31 @@ function sameResults(before: Book, after: Book, one: Difference): boolean {
 type Placing = (sheet: number, area: Area) => SheetArea | undefined;
 
 /** What the formula names, be it through names and tables, is what it named. */
-function readsAlike(before: Book, after: Book, one: Difference, placed: Placing): boolean {
-  const old = before.reads(one.before);
+function readsAlike(before: Calculated, after: Calculated, one: Difference, placed: Placing): boolean {
+  const old = before.book.reads(one.before);
   if (SPAN.test(one.formula)) return true;
   const expected = old.map((area) => placed(area.sheet, area));
   if (expected.some((area) => area === undefined)) return true;
-  const now = after.reads(one.after);
+  const now = after.book.reads(one.after);
   return (
     expected.length === now.length &&
-    expected.every((area, i) => area !== undefined && sameArea(area, now[i] as SheetArea))
+    expected.every((area, i) => {
+      const found = now[i];
+      return area && found && (sameArea(area, found) || isTableGrown(after, area, found));
+    })
   );
 }
+
+/** A row put in below the headings of a table belongs to its columns, though it stands above what they were. */
+const isTableGrown = ({ workbook }: Calculated, expected: SheetArea, found: SheetArea): boolean =>
+  expected.sheet === found.sheet &&
+  found.top <= expected.top &&
+  found.bottom >= expected.bottom &&
+  found.left === expected.left &&
+  found.right === expected.right &&
+  (workbook.sheets[found.sheet]?.tables ?? []).some(
+    ({ area }) => areaContains(area, found.top, found.left) && areaContains(area, found.bottom, found.right),
+  );
 
 const sameArea = (a: SheetArea, b: SheetArea): boolean =>
   a.sheet === b.sheet && a.top === b.top && a.left === b.left && a.bottom === b.bottom && a.right === b.right;

@@ -165,6 +165,8 @@ export interface Table {
   readonly hasHeader: boolean;
   readonly hasTotals: boolean;
   readonly columns: readonly string[];
+  /** Its headings have arrows. */
+  readonly filter?: SheetFilter;
 }
 
 export interface SheetFilter {

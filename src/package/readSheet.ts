@@ -251,5 +251,6 @@ function readTable(root: XmlElement): Table[] {
     hasHeader: numeric(headerRowCount, 1) > 0,
     hasTotals: numeric(totalsRowCount, 0) > 0,
     columns: descendants(root, 'tableColumn').map((one) => decodeText(one.attributes['name'] ?? '')),
+    ...dropUndefined({ filter: readSheetFilter(child(root, 'autoFilter')) }),
   }));
 }

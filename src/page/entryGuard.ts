@@ -1,11 +1,6 @@
 /** Asks a person about an entry that its rule does not take, before it stays. */
 import type { Injector } from '@univerjs/core';
-import {
-  IEditorBridgeService,
-  ISheetCellDropdownManagerService,
-  SheetInterceptorService,
-  VALIDATE_CELL,
-} from '@univerjs/preset-sheets-core';
+import { SheetInterceptorService, VALIDATE_CELL } from '@univerjs/preset-sheets-core';
 
 /** A cell of the grid by the grid's own ids. */
 export interface GridPlace {
@@ -27,12 +22,4 @@ export function guardEntries(injector: Injector, stays: (place: GridPlace) => Pr
       return (await before) !== false && answer;
     },
   });
-}
-
-/** A list that opens while somebody types takes the keys to itself; it opens by its arrow. */
-export function keepListsShut(injector: Injector): void {
-  const lists = injector.get(ISheetCellDropdownManagerService);
-  const editor = injector.get(IEditorBridgeService);
-  const show = lists.showDropdown.bind(lists);
-  lists.showDropdown = (list) => (editor.isVisible().visible ? { dispose: () => undefined } : show(list));
 }

@@ -3,7 +3,7 @@ import { InterceptorEffectEnum } from '@univerjs/core';
 import type { ICellDataForSheetInterceptor, ICellRenderContext, Injector } from '@univerjs/core';
 import { INTERCEPTOR_POINT, SheetInterceptorService } from '@univerjs/preset-sheets-core';
 import { areaContains } from '../cells/address';
-import type { SheetFilter } from '../package/model';
+import type { Sheet, SheetFilter } from '../package/model';
 
 const SIZE = 15;
 const EDGE = 2;
@@ -45,21 +45,34 @@ function arrow(isFiltered: boolean, open: () => void): Render {
   };
 }
 
-/** Whether a cell is a heading of the filter. */
-export const isHeading = (filter: SheetFilter | undefined, row: number, column: number): boolean =>
-  filter !== undefined && row === filter.area.top && areaContains(filter.area, row, column);
+export interface OwnFilter extends SheetFilter {
+  /** The table that it belongs to. */
+  readonly table?: string;
+}
+
+/** That of the sheet, and those of its tables. */
+export const filtersOf = ({ filter, tables }: Pick<Sheet, 'filter' | 'tables'>): OwnFilter[] => [
+  ...(filter ? [filter] : []),
+  ...tables.flatMap((table) =>
+    table.filter && table.hasHeader ? [{ ...table.filter, table: table.name }] : [],
+  ),
+];
+
+/** The filter that a cell is a heading of. */
+export const filterAt = (sheet: Sheet | undefined, row: number, column: number): OwnFilter | undefined =>
+  sheet && filtersOf(sheet).find(({ area }) => row === area.top && areaContains(area, row, column));
 
 export function drawFilterArrows(
   injector: Injector,
-  filterOf: (unitId: string, sheetId: string) => SheetFilter | undefined,
+  sheetOf: (unitId: string, sheetId: string) => Sheet | undefined,
   open: () => void,
 ): void {
   injector.get(SheetInterceptorService).intercept(INTERCEPTOR_POINT.CELL_CONTENT, {
     effect: InterceptorEffectEnum.Style,
     priority: 5,
     handler: (cell, { unitId, subUnitId, row, col, rawData }, next) => {
-      const filter = filterOf(unitId, subUnitId);
-      if (!filter || !isHeading(filter, row, col)) return next(cell);
+      const filter = filterAt(sheetOf(unitId, subUnitId), row, col);
+      if (!filter) return next(cell);
       const isFiltered = filter.columns.some(({ column }) => column === col - filter.area.left);
       const own = !cell || cell === rawData ? { ...rawData } : { ...cell };
       return next({ ...own, customRender: [...(own.customRender ?? []), arrow(isFiltered, open)] });

@@ -2,7 +2,6 @@ import {
   CanceledError,
   CommandType,
   ICommandService,
-  IUndoRedoService,
   LocaleType,
   LogLevel,
   mergeLocales,
@@ -19,11 +18,9 @@ import {
   ILayoutService,
   IUIPartsService,
   SetCellEditVisibleOperation,
+  SetRangeValuesCommand,
   SetRangeValuesMutation,
-  SetRangeValuesUndoMutationFactory,
   SetSelectionsOperation,
-  SetWorksheetColumnCountMutation,
-  SetWorksheetRowCountMutation,
   UniverFormulaEnginePlugin,
   UniverSheetsCorePreset,
 } from '@univerjs/preset-sheets-core';
@@ -49,12 +46,13 @@ import type { CellPlace, KeptCell } from '../sheet/book';
 import { contentOf } from '../workbook/content';
 import { addToCellMenu } from './cellMenu';
 import { GridCalculation, type Calculated } from './calculation';
+import { openLists } from './cellLists';
 import { moveWhatIsCut } from './cutPaste';
 import { readOwnSign } from './decimalSign';
 import { editWholeNumbers } from './editedNumbers';
 import { formatEntries } from './entryFormats';
 import { EntryFormulas } from './entryFormulas';
-import { guardEntries, keepListsShut, type GridPlace } from './entryGuard';
+import { guardEntries, type GridPlace } from './entryGuard';
 import { refusalOfEntry, type Refusal } from '../workbook/entryRules';
 import { drawFilterArrows } from './filterArrows';
 import { functionDescriptions } from './functionDescriptions';
@@ -71,13 +69,14 @@ import { ruleResources } from './rules';
 import type { ActContext } from './structureActs';
 import { fontMenu } from './fonts';
 import { takePastes } from './largePastes';
-import { pastedCell, type PastedCell } from './pasteTable';
+import { pastedCell } from './pasteTable';
 import { nameControls } from './nameControls';
 import { painted } from './painted';
 import { markNotes } from './noteMarks';
 import { gridTheme } from './theme';
 import { TroubleMarks } from './troubleMarks';
 import { nextOf } from './troubles';
+import { writeCells, type WrittenCells } from './writeCells';
 
 type FWorkbook = NonNullable<ReturnType<FUniver['getWorkbook']>>;
 type FWorksheet = ReturnType<FWorkbook['getActiveSheet']>;
@@ -166,7 +165,7 @@ export class Grid {
   private readonly lookListeners = new Set<() => void>();
 
   constructor(
-    container: HTMLElement,
+    private readonly container: HTMLElement,
     private readonly options: GridOptions,
   ) {
     this.univer = new Univer({
@@ -515,6 +514,18 @@ export class Grid {
   }
 
   /** What the rule of a cell says to what the cell holds. */
+  /** The selected cell, if there is a list to choose from. */
+  private listCell(): GridPlace | undefined {
+    const { row, column } = this.place();
+    const subUnitId = this.workbook.getActiveSheet().getSheetId();
+    const rules = this.opened.sheets.find((_, index) => sheetId(index) === subUnitId)?.validations ?? [];
+    const hasList = rules.some(
+      ({ kind, showsArrow, areas }) =>
+        kind === 'list' && showsArrow && areas.some((area) => areaContains(area, row, column)),
+    );
+    return hasList ? { unitId: this.unitId, subUnitId, row, col: column } : undefined;
+  }
+
   private refusal(place: CellPlace): Refusal | undefined {
     const rules = this.rulesAt(place);
     if (rules.length === 0) return undefined;
@@ -576,33 +587,22 @@ export class Grid {
 
   /** Texts as they would be typed, from the selected cell on: one step to undo. */
   private paste(table: readonly (readonly string[])[]): void {
-    const { row, column } = this.place();
-    const sheet = this.workbook.getActiveSheet().getSheet();
-    const at = { unitId: this.unitId, subUnitId: sheet.getSheetId() };
-    const commands = this.injector.get(ICommandService);
-    const rowCount = row + table.length;
-    const columnCount = column + table.reduce((widest, line) => Math.max(widest, line.length), 0);
-    if (rowCount > sheet.getRowCount())
-      commands.syncExecuteCommand(SetWorksheetRowCountMutation.id, { ...at, rowCount });
-    if (columnCount > sheet.getColumnCount())
-      commands.syncExecuteCommand(SetWorksheetColumnCountMutation.id, { ...at, columnCount });
-    const value: Record<number, Record<number, PastedCell>> = {};
+    const { sheet, row, column } = this.place();
+    const cells: WrittenCells = {};
     table.forEach((line, down) => {
-      const cells: Record<number, PastedCell> = {};
-      line.forEach((text, across) => {
-        cells[column + across] = pastedCell(text);
-      });
-      value[row + down] = cells;
+      cells[row + down] = Object.fromEntries(line.map((text, across) => [column + across, pastedCell(text)]));
     });
-    // The grid's command for it measures every cell for the height of its row: minutes.
-    const redo: ISetRangeValuesMutationParams = { ...at, cellValue: value };
-    const undo = SetRangeValuesUndoMutationFactory(this.injector, redo);
-    commands.syncExecuteCommand(SetRangeValuesMutation.id, redo);
-    this.injector.get(IUndoRedoService).pushUndoRedo({
-      unitID: this.unitId,
-      undoMutations: [{ id: SetRangeValuesMutation.id, params: undo }],
-      redoMutations: [{ id: SetRangeValuesMutation.id, params: redo }],
-    });
+    this.write(new Map([[sheet, cells]]));
+  }
+
+  /** Writes many cells, by the names of their sheets: one step to undo. */
+  write(sheets: ReadonlyMap<string, WrittenCells>): void {
+    if (this.refuses?.({ id: SetRangeValuesCommand.id, params: undefined })) return;
+    writeCells(
+      this.injector,
+      this.unitId,
+      Array.from(sheets, ([name, cells]) => ({ sheet: this.sheet(name).getSheet(), cells })),
+    );
   }
 
   /** Calculates the workbook as the grid holds it. */
@@ -665,7 +665,12 @@ export class Grid {
     drawRuleColors(this.injector, this.colors, this.placeOf);
     this.explainErrors();
     guardEntries(this.injector, this.staysTyped);
-    keepListsShut(this.injector);
+    openLists(this.injector, this.container, {
+      listCell: () => this.listCell(),
+      focus: () => {
+        this.focus();
+      },
+    });
     readOwnSign(this.injector);
     editWholeNumbers(this.injector);
     formatEntries(this.injector);
@@ -682,9 +687,7 @@ export class Grid {
     drawFilterArrows(
       this.injector,
       (unitId, id) =>
-        unitId === this.unitId
-          ? this.opened.sheets.find((_, index) => sheetId(index) === id)?.filter
-          : undefined,
+        unitId === this.unitId ? this.opened.sheets.find((_, index) => sheetId(index) === id) : undefined,
       () => {
         // The grid selects the cell by the same click.
         setTimeout(() => this.opensFilter?.());

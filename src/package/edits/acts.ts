@@ -38,6 +38,8 @@ export type WorkbookEdit =
   | {
       readonly do: 'setFilter';
       readonly sheet: string;
+      /** The table whose own filter is meant; absent = that of the sheet. */
+      readonly table?: string;
       readonly area: Area;
       /** By its place in the area. */
       readonly column: number;
@@ -46,7 +48,7 @@ export type WorkbookEdit =
       /** All rows that the whole filter hides. */
       readonly hidden: readonly number[];
     }
-  | { readonly do: 'clearFilter'; readonly sheet: string };
+  | { readonly do: 'clearFilter'; readonly sheet: string; readonly table?: string };
 
 /** Formulas are relative to the first cell. */
 export type EntryRule = Omit<Validation, 'areas' | 'showsArrow'>;

@@ -55,7 +55,7 @@ function applyEdit(parts: EditableParts, workbook: Workbook, edit: WorkbookEdit)
       setFilter(parts, partOf(parts, edit.sheet), edit);
       return;
     case 'clearFilter':
-      clearFilter(parts, partOf(parts, edit.sheet), edit.sheet);
+      clearFilter(parts, partOf(parts, edit.sheet), edit);
   }
 }
 
@@ -67,7 +67,10 @@ function hiddenRows(
   if (edit.do !== 'setFilter' && edit.do !== 'clearFilter') return undefined;
   const sheet = workbook.sheets.find(({ name }) => name === edit.sheet);
   const hides = new Set(edit.do === 'setFilter' ? edit.hidden : []);
-  const filtered = (row: number) => sheet?.filters?.some(({ top, bottom }) => row > top && row <= bottom);
+  const own =
+    edit.table === undefined ? sheet?.filter : sheet?.tables.find(({ name }) => name === edit.table)?.filter;
+  const filtered = (row: number) =>
+    own !== undefined && own.columns.length > 0 && row > own.area.top && row <= own.area.bottom;
   const shown = (sheet?.rows ?? []).filter(({ row, hidden }) => hidden && filtered(row) && !hides.has(row));
   const heightOf = (row: number) => sheet?.rows.find((one) => one.row === row)?.height;
   const rows = [

@@ -1,6 +1,7 @@
 import { Button, Checkbox } from '@fluentui/react-components';
 import { useEffect, useRef, useState } from 'react';
-import { areaAddress, areaContains, columnLetters, type Area } from '../../cells/address';
+import { areaAddress, columnLetters, type Area } from '../../cells/address';
+import type { OwnFilter } from '../filterArrows';
 import type { SheetDesk } from './desk';
 import type { PartProps } from './SheetTab';
 import { Choice } from './Choice';
@@ -17,10 +18,7 @@ export function FilterPart({ desk, selection: { sheet, area: selected } }: PartP
   useEffect(() => {
     part.current?.querySelector<HTMLElement>('[role="group"] input')?.focus();
   }, []);
-  const present = desk.sheet(sheet)?.filter;
-  // Inside the filter all of it is meant, and the column where a person is.
-  const isInside = present !== undefined && areaContains(present.area, selected.top, selected.left);
-  const area = isInside ? present.area : selected;
+  const { present, area, table } = desk.filterFor(sheet, selected);
   const column = chosen !== undefined && chosen >= area.left && chosen <= area.right ? chosen : selected.left;
   const columns = Array.from(
     { length: Math.min(area.right - area.left + 1, 100) },
@@ -40,12 +38,24 @@ export function FilterPart({ desk, selection: { sheet, area: selected } }: PartP
         options={columns.map((one) => [one, `Column ${columnLetters(one)}`] as const)}
         onChoose={setChosen}
       />
-      <Values key={`${where} ${column}`} desk={desk} sheet={sheet} area={area} column={column} />
+      <Values
+        key={`${where} ${column}`}
+        desk={desk}
+        sheet={sheet}
+        table={table}
+        present={present}
+        area={area}
+        column={column}
+      />
       {present && (
         <div className={styles.row}>
           <Button
             onClick={() => {
-              desk.apply({ do: 'clearFilter', sheet });
+              desk.apply({
+                do: 'clearFilter',
+                sheet,
+                ...(present.table !== undefined && { table: present.table }),
+              });
             }}
           >
             Show all rows
@@ -59,14 +69,15 @@ export function FilterPart({ desk, selection: { sheet, area: selected } }: PartP
 interface ValuesProps {
   readonly desk: SheetDesk;
   readonly sheet: string;
+  readonly table: string | undefined;
+  readonly present: OwnFilter | undefined;
   readonly area: Area;
   readonly column: number;
 }
 
 /** What the cells of a column show, each text once, to be kept or left out. */
-function Values({ desk, sheet, area, column }: ValuesProps) {
+function Values({ desk, sheet, table, present, area, column }: ValuesProps) {
   const styles = useFormStyles();
-  const present = desk.sheet(sheet)?.filter;
   const at = column - area.left;
   const isPresent = present && areaAddress(present.area) === areaAddress(area);
   const criterion = isPresent ? present.columns.find((one) => one.column === at) : undefined;
@@ -112,7 +123,8 @@ function Values({ desk, sheet, area, column }: ValuesProps) {
           appearance="primary"
           disabled={area.bottom <= area.top}
           onClick={() => {
-            desk.setFilter(sheet, area, at, left.size === 0 ? null : texts.filter((text) => !left.has(text)));
+            const shows = left.size === 0 ? null : texts.filter((text) => !left.has(text));
+            desk.setFilter(sheet, table, area, at, shows);
           }}
         >
           Filter

@@ -12,6 +12,7 @@ export function SortPart({ desk, selection }: PartProps) {
   const [hasHeading, setHasHeading] = useState(false);
   const [problem, setProblem] = useState('');
   const [to, setTo] = useState('');
+  const [notTurned, setNotTurned] = useState('');
   const column = chosen !== undefined && chosen >= left && chosen <= right ? chosen : left;
   const columns = Array.from({ length: Math.min(right - left + 1, 100) }, (_, at) => left + at);
   const sort = (descending: boolean) => {
@@ -50,7 +51,10 @@ export function SortPart({ desk, selection }: PartProps) {
           Largest first
         </Button>
       </div>
-      <Field label="Write the values turned, rows as columns, from this cell on">
+      <Field
+        label="Write the values turned, rows as columns, from this cell on"
+        validationMessage={notTurned}
+      >
         <Input
           value={to}
           placeholder="H2"
@@ -63,7 +67,7 @@ export function SortPart({ desk, selection }: PartProps) {
         <Button
           disabled={!target}
           onClick={() => {
-            if (target) desk.transpose(selection, target);
+            if (target) setNotTurned(desk.transpose(selection, target) ?? '');
           }}
         >
           Turn

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { areaAddress, cellAddress } from '../../../src/cells/address';
 import { readWorkbook } from '../../../src/package';
 import type { Workbook } from '../../../src/package/model';
+import { editWorkbook } from '../../../src/package/edits';
 import { knownFunctions } from '../../../src/package/spelling';
 import { CannotChange, changeStructure, type StructureAct } from '../../../src/package/structure';
 import { MAIN, rels, small, types, zip, type Files } from '../packages';
@@ -122,4 +123,19 @@ it('a copied sheet has threads of its own, by the same people', () => {
   expect(copy.match(new RegExp(`personId="${PERSON}"`, 'g'))).toHaveLength(2);
   expect(part(after, 'xl/comments2.xml')).toContain(`tc=${first ?? ''}`);
   expect(part(after, 'xl/threadedComments/threadedComment1.xml')).toContain(FIRST);
+});
+
+it('the filter of a table is set and cleared in the table', () => {
+  const filter = { do: 'setFilter', sheet: 'Main', table: 'Cuts', hidden: [1] } as const;
+  const area = { top: 0, left: 0, bottom: 2, right: 3 };
+  const known = knownFunctions([]);
+  const filtered = editWorkbook(foreign(), { ...filter, area, column: 1, shows: ['5'] }, known);
+  expect(part(filtered, 'xl/tables/table1.xml')).toContain(
+    '<autoFilter ref="A1:D3"><filterColumn colId="1"><filters><filter val="5"/></filters></filterColumn></autoFilter>',
+  );
+  expect(part(filtered, 'xl/worksheets/sheet1.xml')).not.toContain('autoFilter');
+  expect(filtered.sheets[0]?.rows.filter((one) => one.hidden).map((one) => one.row)).toEqual([1]);
+  const cleared = editWorkbook(filtered, { do: 'clearFilter', sheet: 'Main', table: 'Cuts' }, known);
+  expect(cleared.sheets[0]?.tables[0]?.filter).toEqual({ area, columns: [] });
+  expect(cleared.sheets[0]?.rows.some((one) => one.hidden)).toBe(false);
 });
