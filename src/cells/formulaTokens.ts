@@ -24,9 +24,6 @@ export interface Token {
 const RULES: readonly (readonly [TokenKind, RegExp])[] = [
   ['name', /[\p{L}_\\$][\p{L}\p{M}\p{N}_.?\\$]*/uy],
   ['number', /(?:\d+\.?\d*|\.\d+)(?:E[+-]?\d+)?/iy],
-  ['open', /[({]/y],
-  ['close', /[)}]/y],
-  ['comma', /[,;]/y],
   ['string', /"(?:[^"]|"")*(?:"|$)/y],
   ['quoted', /'(?:[^']|'')*(?:'|$)/y],
   ['error', /#(?:REF!|N\/A|DIV\/0!|NAME\?|NULL!|NUM!|VALUE!|SPILL!|CALC!|GETTING_DATA|FIELD!|BLOCKED!)/iy],
@@ -59,9 +56,23 @@ function plainName(formula: string, at: number): string | undefined {
   return mayGoOn ? undefined : formula.slice(at, end);
 }
 
+/** Characters that are a token each, whatever follows: found faster than by their rules. */
+const SINGLE: ReadonlyMap<string, Token> = new Map(
+  (
+    [
+      ['open', '({'],
+      ['close', ')}'],
+      ['comma', ',;'],
+      ['operator', '+-*/^&=:!@%'],
+    ] as const
+  ).flatMap(([kind, characters]) => Array.from(characters, (text) => [text, { kind, text }] as const)),
+);
+
 function match(formula: string, at: number): Token {
   const name = plainName(formula, at);
   if (name !== undefined) return { kind: 'name', text: name };
+  const single = SINGLE.get(formula.charAt(at));
+  if (single !== undefined) return single;
   for (const [kind, rule] of RULES) {
     rule.lastIndex = at;
     const text = rule.exec(formula)?.[0];

@@ -116,7 +116,7 @@ class SheetPatches {
   /** A formula typed only half is kept as text, where its author can see and finish it. */
   private asWritable(change: CellChange): CellChange {
     const { sheet, row, column, formula, style, numberFormat, note } = change;
-    if (formula === undefined || isComplete(formula) || this.cellAt(row, column)?.formula === formula)
+    if (formula === undefined || this.cellAt(row, column)?.formula === formula || isComplete(formula))
       return change;
     return { sheet, row, column, value: `=${formula}`, ...dropUndefined({ style, numberFormat, note }) };
   }

@@ -11,6 +11,10 @@ import { ARRAY_MAKERS, RANGE_READERS, fileSpelling } from './futureFunctions';
 const STORED = '_xldudf_';
 const STORED_OURS = `${STORED}${NAMESPACE}_`.toLowerCase();
 const TYPED_OURS = `${NAMESPACE}.`.toLowerCase();
+const MENTIONS_OURS = new RegExp(`${NAMESPACE}\\.`, 'i');
+const BEGINS_WITH_OURS = new RegExp(`^${NAMESPACE}\\.[\\w.]*\\(`, 'i');
+/** The functions that bind names of their own. */
+const BINDERS = /\b(?:LET|LAMBDA)\(/i;
 const FILE_PREFIXES = /^(?:_xlfn\.|_xlws\.|_xlpm\.|_xlop\.|_xleta\.)+/i;
 
 /** Stored names → typed names, made once per list of function ids (ids without the namespace: `SEAT.FORCE`). */
@@ -43,10 +47,10 @@ function typedName(stored: string, known: KnownFunctions): string {
 
 export function toFileSpelling(formula: string): string {
   const tokens = tokenize(singles(anchors(formula)));
-  const scopes = new NameScopes();
+  const scopes = BINDERS.test(formula) ? new NameScopes() : undefined;
   return tokens
     .map((token, at) => {
-      const isLocal = scopes.pass(tokens, at);
+      const isLocal = scopes?.pass(tokens, at) === true;
       if (token.kind === 'bracket') return thisRow(token.text);
       if (token.kind !== 'name') return token.text;
       if (isLocal) return `_xlpm.${token.text}`;
@@ -59,13 +63,16 @@ export function toFileSpelling(formula: string): string {
 
 /** The ids, without the namespace, of our functions that the formula calls. */
 export function calledFunctions(formula: string): string[] {
+  if (!MENTIONS_OURS.test(formula)) return [];
   const tokens = tokenize(formula);
   return tokens
     .filter((token, at) => isCall(tokens, at) && token.text.toLowerCase().startsWith(TYPED_OURS))
     .map((token) => token.text.slice(TYPED_OURS.length).toUpperCase());
 }
 
-export const callsOurs = (formula: string): boolean => calledFunctions(formula).length > 0;
+/** Asked of every formula of a workbook, so most are told without their tokens. */
+export const callsOurs = (formula: string): boolean =>
+  BEGINS_WITH_OURS.test(formula) || calledFunctions(formula).length > 0;
 
 /**
  * Whether a formula must be marked as a dynamic array. Without the mark Excel reads it the old way: ranges met

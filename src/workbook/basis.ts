@@ -60,10 +60,9 @@ export function basisReasons(
   if (changes.size > 0) {
     workbook.sheets.forEach(({ cells }, sheet) => {
       for (const { row, column, formula } of cells) {
-        if (formula === undefined || !callsOurs(formula)) continue;
-        const reasons = functionsIn(formula).flatMap((id) => changes.get(id) ?? []);
         const place = { sheet, row, column };
-        if (reasons.length > 0 && changed(place)) for (const why of reasons) spread(place, why);
+        if (formula === undefined || !changed(place) || !callsOurs(formula)) continue;
+        for (const id of functionsIn(formula)) for (const why of changes.get(id) ?? []) spread(place, why);
       }
     });
   }

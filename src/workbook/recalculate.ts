@@ -1,4 +1,4 @@
-import type { Area } from '../cells/address';
+import { MAX_COLUMNS, type Area } from '../cells/address';
 import { CellError, type CellValue, type Matrix } from '../cells/value';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import type { CellChange } from '../package/changes';
@@ -58,7 +58,7 @@ export function recalculate(
 const wasStored = ({ changed, before }: Omit<FormulaResult, 'because'>): boolean =>
   changed && before !== null;
 
-const placeKey = ({ row, column }: Pick<CellPlace, 'row' | 'column'>): string => `${row} ${column}`;
+const placeKey = ({ row, column }: Pick<CellPlace, 'row' | 'column'>): number => row * MAX_COLUMNS + column;
 
 function sheetResults(book: Book, workbook: Workbook, index: number): Omit<FormulaResult, 'because'>[] {
   const sheet = workbook.sheets[index];
