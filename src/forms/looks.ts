@@ -128,6 +128,7 @@ const FORMATS: Partial<Record<Kind | 'text', string>> = {
   length: '0.000',
   area: '[>=100]#,##0;0.000',
   volume: '0.00',
+  gasVolume: '0.000',
   force: '[>=100]#,##0;0.0',
   tonnage: '0.00',
   pressure: '[>=1000]#,##0;[>=50]0;0.00',

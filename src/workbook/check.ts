@@ -74,12 +74,14 @@ export function checkWorkbook(
   for (const at of formulas) {
     const here = { sheet: at.sheet.name, cell: cellAddress(at.row, at.column) };
     unknown.push(...unknownIn(at.formula, functions).map((says) => ({ ...here, says })));
+    // A row that is kept free, `IF(B7="","",…)`, misses nothing.
+    const isFree = calculated.at(at.sheet, at.row, at.column) === '';
     for (const call of calculated.callsIn(at)) {
       const told = look(call);
       otherUnits.push(...told.otherUnits.map((says) => ({ ...here, says })));
       outside.push(...told.outside.map((says) => ({ ...here, says })));
       cautions.push(...told.cautions.map((says) => ({ ...here, says })));
-      blank.push(...blankInputs(call).map((says) => ({ ...here, says })));
+      if (!isFree) blank.push(...blankInputs(call).map((says) => ({ ...here, says })));
     }
   }
   const changed = changedResults(calculated, formulas, functions);

@@ -112,6 +112,11 @@ describe('the check of a workbook', () => {
     expect(cautions.map(({ says }) => says).join(' ')).toContain('Self-locking');
   });
 
+  it('takes a row that is kept free for no blank input', async () => {
+    const { blank } = await check({ A1: { formula: 'IF(B1="","",MOLD.SEAT.FORCE(B1,B2,0.15,B3))' }, B2: 10 });
+    expect(blank).toEqual([]);
+  });
+
   it('names needed inputs whose cells are blank, and no optional ones', async () => {
     const { blank } = await check({ A1: { formula: 'MOLD.SEAT.FORCE(B1,B2,0.15,B3)' }, B2: 10 });
     expect(blank).toEqual([{ sheet: 'Sheet', cell: 'A1', says: 'SEAT.FORCE needs push, and B1 is blank.' }]);

@@ -10,6 +10,8 @@ import { cellFinder, type Sheet, type Workbook } from '../../../src/package/mode
 import { escapeHtml } from '../../../src/render/html';
 import { sheetTable, TABLE_CSS, usedArea } from '../../../src/render/sheetTable';
 import { shownText } from '../../../src/render/shownText';
+import { CalculatedWorkbook } from '../../../src/workbook/calculated';
+import { ruleLooks, type Looks } from '../../../src/workbook/looks';
 import { calculateFormulas } from '../../../src/workbook/calculateFormulas';
 import { chapters, type Chapter } from './chapters';
 
@@ -25,21 +27,23 @@ const UP = '../';
 const pageOf = (index: number): string => `${String(index + 1)}.html`;
 const pictureOf = (index: number): string => `${String(index + 1)}.svg`;
 
+/** The design sheet that the guide is about. */
+export const guideDesign = (): Promise<Workbook> =>
+  newDesign({ sections, system: 'in', title: 'Cap for a tool handle' }, worksheetFunctions);
+
 export async function guidePages(): Promise<[string, string][]> {
-  const workbook = await newDesign(
-    { sections, system: 'in', title: 'Cap for a tool handle' },
-    worksheetFunctions,
-  );
+  const workbook = await guideDesign();
   const sheet = workbook.sheets[0];
   if (!sheet) throw new Error('The design of the guide has no sheet.');
   const told = await answersOf(chapters.flatMap(({ text }) => text).join('\n'));
+  const overlays = ruleLooks(CalculatedWorkbook.of(workbook, worksheetFunctions), [sheet]);
   const inText = new Telling(workbook, sheet, told);
   const pages = chapters.map((chapter, i): [string, string] => [
     `${FOLDER}/${pageOf(i)}`,
     pageHtml(`${String(i + 1)}. ${chapter.title}`, contents(i), body(chapter, i, inText), UP),
   ]);
   const pictures = chapters.flatMap((chapter, i): [string, string][] => {
-    const shown = picture(workbook, sheet, chapter);
+    const shown = picture(workbook, sheet, chapter, overlays);
     return shown === undefined ? [] : [[`${FOLDER}/${pictureOf(i)}`, shown]];
   });
   return [
@@ -143,8 +147,8 @@ class Telling {
   }
 }
 
-/** The rows of the chapter's sections. */
-function picture(workbook: Workbook, sheet: Sheet, chapter: Chapter): string | undefined {
+/** The rows of the chapter's sections, with the colors of their verdicts, as the page shows them. */
+function picture(workbook: Workbook, sheet: Sheet, chapter: Chapter, overlays: Looks): string | undefined {
   if (chapter.sections.length === 0) return undefined;
   const used = usedArea(workbook, sheet);
   if (!used) throw new Error('The design of the guide is empty.');
@@ -162,7 +166,7 @@ function picture(workbook: Workbook, sheet: Sheet, chapter: Chapter): string | u
     top: first?.row ?? used.top,
     bottom: (after?.row ?? used.bottom + 1) - 1,
   };
-  return svg(sheetTable(workbook, sheet, { area, gridlines: false, headings: true, prefix: 's' }));
+  return svg(sheetTable(workbook, sheet, { area, gridlines: false, headings: true, prefix: 's', overlays }));
 }
 
 function svg({ html, width, height }: ReturnType<typeof sheetTable>): string {
