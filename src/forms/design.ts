@@ -42,6 +42,8 @@ export interface DesignWish {
   /** Of the units cell that the design brings where the sheet has none. */
   readonly system: System;
   readonly title?: string;
+  /** Logs begin with invented shots, for a sheet to learn from; else empty, and nothing rests on them. */
+  readonly exampleShots?: boolean;
 }
 
 const TITLE = 'Design sheet';
@@ -54,7 +56,7 @@ interface Summed {
 
 /** Title, cautions, verdicts of the whole, then section by section inputs and results. */
 export function planDesign(
-  { sections: wanted, system, title = TITLE }: DesignWish,
+  { sections: wanted, system, title = TITLE, exampleShots = false }: DesignWish,
   ground: Ground,
   at: Place = { row: 0, column: 0 },
 ): DesignPlan {
@@ -62,7 +64,7 @@ export function planDesign(
   // Formulas of sections are written with the names that they have in a workbook of their own.
   const free: Ground = { ...ground, isTaken: () => false };
   const make = (known?: readonly Summed[]) =>
-    new DesignMaker(title, sections, fed, new Rows(free, at, system), known).make();
+    new DesignMaker(title, sections, fed, exampleShots, new Rows(free, at, system), known).make();
   // The verdicts stand above what they sum up, so their cells are known once all is laid out.
   const { plan, lines } = make(make().sums);
   const { units } = ground;
@@ -83,6 +85,7 @@ class DesignMaker {
     private readonly sections: readonly Section[],
     /** The keys whose value shots may give. */
     private readonly fed: ReadonlyMap<string, Shots>,
+    private readonly exampleShots: boolean,
     private readonly rows: Rows,
     private readonly known: readonly Summed[] | undefined,
   ) {}
@@ -232,7 +235,7 @@ class DesignMaker {
   }
 
   private shots(section: Section, part: Shots): void {
-    const { agrees, ...line } = logRows(this.rows, part, this.texts);
+    const { agrees, ...line } = logRows(this.rows, part, this.texts, this.exampleShots);
     this.lines.push({ section: section.title, ...line });
     this.verdict(section, {
       type: 'verdict',

@@ -159,8 +159,8 @@ const FINE: Partial<Record<Kind, string>> = {
   ratio: '0.00##',
   angle: '0.0##',
   torque: '0.0##',
-  stiffness: 'General',
+  stiffness: '[>=1000]#,##0;[>=10]0.00;0.000##',
   pressure: '[>=1000]#,##0;0.0##',
   money: '#,##0.00##',
-  count: '0.##',
+  count: 'General',
 };

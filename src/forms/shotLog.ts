@@ -90,7 +90,12 @@ export interface WrittenLog {
 }
 
 /** Table of the shots, the value that fits them, its scatter, and what the design takes. */
-export function logRows(rows: Rows, part: Shots, texts: ReadonlyMap<string, string>): WrittenLog {
+export function logRows(
+  rows: Rows,
+  part: Shots,
+  texts: ReadonlyMap<string, string>,
+  exampleShots: boolean,
+): WrittenLog {
   const definition = findDefinition(part.fn);
   const names = logNames(part.fits);
   const varied = argumentNamed(definition, part.varied).input;
@@ -101,11 +106,18 @@ export function logRows(rows: Rows, part: Shots, texts: ReadonlyMap<string, stri
     throw new Error(`A log of ${part.fn} needs quantities`);
 
   const held = heldRows(rows, part, texts);
-  const shots = shotTable(rows, part, { variedKind, measuredKind, limits: varied.reading as Limits, texts });
+  const shots = shotTable(rows, part, {
+    variedKind,
+    measuredKind,
+    limits: varied.reading as Limits,
+    texts,
+    exampleShots,
+  });
   const low = endRow(rows, part, 0);
   const high = endRow(rows, part, 1);
 
   const fit = `${NAMESPACE}.TRY.MATCH(${[`"${part.fn}"`, held, `"${part.argument}"`, `"${part.varied}"`, shots.set, shots.measured, low, high, rows.units].join(',')})`;
+  const fromShots = (formula: string): string => `IF(${names.shots}<${LEAST_SHOTS},"–",${formula})`;
   const resultRow = (called: string, note: string, formula: string, of: Kind, name: string) => {
     rows.words(called, note);
     rows.blanks();
@@ -127,22 +139,28 @@ export function logRows(rows: Rows, part: Shots, texts: ReadonlyMap<string, stri
   const fitted = resultRow(
     `${part.label}, fitted`,
     `By least squares over the shots, through ${NAMESPACE}.${part.fn}.`,
-    `INDEX(${fit},1,1)`,
+    fromShots(`INDEX(${fit},1,1)`),
     kind,
     names.fitted,
   );
   resultRow(
     'Its standard error',
     'How far the scatter of the shots leaves it open.',
-    `INDEX(${fit},1,2)`,
+    fromShots(`INDEX(${fit},1,2)`),
     kind,
     names.error,
   );
-  resultRow('Largest miss', 'Measured less predicted.', `INDEX(${fit},1,3)`, measuredKind, names.miss);
+  resultRow(
+    'Largest miss',
+    'Measured less predicted.',
+    fromShots(`INDEX(${fit},1,3)`),
+    measuredKind,
+    names.miss,
+  );
   resultRow(
     'Largest miss, of the largest measured',
     'A function that does not describe the trials shows here, whatever the error says.',
-    `ABS(${names.miss})/MAX(${shots.measured})`,
+    fromShots(`ABS(${names.miss})/MAX(${shots.measured})`),
     'ratio',
     names.share,
   );
@@ -233,10 +251,15 @@ interface Table {
   readonly measuredKind: Kind;
   readonly limits: Limits;
   readonly texts: ReadonlyMap<string, string>;
+  readonly exampleShots: boolean;
 }
 
 /** A row a shot; gives the cells of what was set and measured, in the units of the sheet. */
-function shotTable(rows: Rows, part: Shots, { variedKind, measuredKind, limits, texts }: Table) {
+function shotTable(
+  rows: Rows,
+  part: Shots,
+  { variedKind, measuredKind, limits, texts, exampleShots }: Table,
+) {
   rows.tableHeads(
     [
       { value: part.title },
@@ -264,7 +287,7 @@ function shotTable(rows: Rows, part: Shots, { variedKind, measuredKind, limits, 
   const first = rows.here();
   let last = first;
   for (let n = 0; n < part.shots.length + SPARE_ROWS; n++) {
-    const shot = part.shots[n];
+    const shot = exampleShots ? part.shots[n] : undefined;
     const here = rows.here();
     last = here;
     rows.put('label', { ...(shot && { value: shot[0] }), look: STYLES.typedName });

@@ -84,12 +84,21 @@ describe('the sections', () => {
     it.each(sections.map((one) => [one.id, one] as const))(
       `%s is a design that holds, in ${system}`,
       async (_, section) => {
-        expect(faultsIn(await newDesign({ sections: [section], system }, worksheetFunctions))).toEqual([]);
+        expect(
+          faultsIn(
+            await newDesign(
+              { sections: [section], system, exampleShots: system === 'in' },
+              worksheetFunctions,
+            ),
+          ),
+        ).toEqual([]);
       },
     );
 
     it(`hold together too, in ${system}`, async () => {
-      expect(faultsIn(await newDesign({ sections, system }, worksheetFunctions))).toEqual([]);
+      expect(
+        faultsIn(await newDesign({ sections, system, exampleShots: system === 'in' }, worksheetFunctions)),
+      ).toEqual([]);
     });
   }
 });

@@ -9,8 +9,12 @@ import type { Workbook } from '../../src/package/model';
 import { recalculate } from '../../src/workbook/recalculate';
 
 const ids = worksheetFunctions.map(({ id }) => id);
+const wish = (wanted: readonly string[]) => ({
+  sections: sections.filter(({ id }) => wanted.includes(id)),
+  system: 'mm' as const,
+});
 const design = (...wanted: string[]): Promise<Workbook> =>
-  newDesign({ sections: sections.filter(({ id }) => wanted.includes(id)), system: 'mm' }, worksheetFunctions);
+  newDesign({ ...wish(wanted), exampleShots: true }, worksheetFunctions);
 
 /** The cell of a name, or one of its row. */
 function placeOf(workbook: Workbook, name: string, across = 0) {
@@ -79,6 +83,24 @@ describe('the shot log', () => {
     expect(valueAt(spring, 'spring_rate', NOTE)).toBe(
       `3 shots, ± ${error.toPrecision(3)} N/mm; measured up to ${(100 * worst).toPrecision(3)} % from the prediction; above: 6.54`,
     );
+  });
+
+  it('is empty in a design of one’s own, which goes by its own value until two shots are there', async () => {
+    const own = await newDesign(wish(['spring', 'shots']), worksheetFunctions);
+    expect(shotCells(own, 'Reading', 1)).toEqual([]);
+    expect(valueAt(own, 'fitted_spring_rate_shots')).toBe(0);
+    expect(valueAt(own, 'fitted_spring_rate')).toBe('–');
+    expect(valueAt(own, 'spring_rate')).toBe(valueAt(own, 'spring_rate_without_shots'));
+    expect(valueAt(own, 'spring_rate', NOTE)).toBe('As above: the shot log has fewer than two shots.');
+    const [first] = shotCells(spring, 'Reading', 1);
+    if (!first) throw new Error('no shots');
+    const shot = (down: number, length: number, force: number) => [
+      { row: first.row + down, column: 1, value: length },
+      { row: first.row + down, column: 2, value: force },
+    ];
+    const measured = await typed(own, [...shot(0, 27, 12), ...shot(3, 25, 24)]);
+    expect(valueAt(measured, 'spring_rate')).toBeCloseTo(6, 8);
+    expect(valueAt(measured, 'spring_rate', NOTE)).toMatch(/^2 shots, ± /);
   });
 
   it('takes the value above where that is chosen, or where fewer than two shots are there', async () => {

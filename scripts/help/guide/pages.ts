@@ -29,7 +29,10 @@ const pictureOf = (index: number): string => `${String(index + 1)}.svg`;
 
 /** The design sheet that the guide is about. */
 export const guideDesign = (): Promise<Workbook> =>
-  newDesign({ sections, system: 'in', title: 'Cap for a tool handle' }, worksheetFunctions);
+  newDesign(
+    { sections, system: 'in', title: 'Cap for a tool handle', exampleShots: true },
+    worksheetFunctions,
+  );
 
 export async function guidePages(): Promise<[string, string][]> {
   const workbook = await guideDesign();
