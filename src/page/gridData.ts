@@ -1,7 +1,7 @@
 import { BooleanNumber, CellValueType, LocaleType } from '@univerjs/core';
 import type { ICellData, IRange, IWorkbookData, IWorksheetData, Nullable } from '@univerjs/core';
 import { CellError, type CellValue, type ErrorCode } from '../cells/value';
-import { MAX_COLUMNS, MAX_ROWS } from '../cells/address';
+import { areaContains, MAX_COLUMNS, MAX_ROWS } from '../cells/address';
 import type { Area } from '../cells/address';
 import { ERRORS } from '../sheet/values';
 import type { Cell, DefinedName, Sheet, Table, Workbook } from '../package/model';
@@ -60,7 +60,7 @@ export function gridSheet(sheet: Sheet, index: number) {
       startRow: frozenRows || -1,
       startColumn: frozenColumns || -1,
     },
-    mergeData: sheet.merges.map(gridRange),
+    mergeData: sheet.merges.map((merge) => gridRange(shownMerge(sheet, merge))),
     rowData: Object.fromEntries(
       sheet.rows.map((row) => [
         row.row,
@@ -74,6 +74,18 @@ export function gridSheet(sheet: Sheet, index: number) {
     columnData: gridColumns(sheet),
     cellData: gridCells(sheet),
   };
+}
+
+/** Merged cells that the grid keeps one by one. */
+const MOST_MERGED = 100_000;
+
+/** The part of merged cells that the grid shows: it keeps every cell of them, and a merge may take in the whole sheet. */
+export function shownMerge(sheet: Sheet, merge: Area): Area {
+  const { rowCount, columnCount } = gridSize(sheet);
+  const right = Math.min(merge.right, Math.max(columnCount - 1, merge.left));
+  const rows = Math.max(1, Math.floor(MOST_MERGED / (right - merge.left + 1)));
+  const bottom = Math.min(merge.bottom, Math.max(rowCount - 1, merge.top), merge.top + rows - 1);
+  return { ...merge, bottom, right };
 }
 
 /** How far the sheet reaches in the grid. */
@@ -123,6 +135,12 @@ function spilledPlaces(sheet: Sheet): Set<number> {
   const places = new Set<number>();
   for (const { spill } of sheet.cells) {
     if (!spill) continue;
+    // An area may take in the whole sheet, of which the file has few cells.
+    if ((spill.bottom - spill.top + 1) * (spill.right - spill.left + 1) > sheet.cells.length) {
+      for (const { row, column } of sheet.cells)
+        if (areaContains(spill, row, column)) places.add(row * MAX_COLUMNS + column);
+      continue;
+    }
     for (let row = spill.top; row <= spill.bottom; row++) {
       for (let column = spill.left; column <= spill.right; column++) places.add(row * MAX_COLUMNS + column);
     }

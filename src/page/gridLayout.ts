@@ -1,9 +1,10 @@
 /** What a person changed of a sheet's layout since its workbook was opened. */
 import { BooleanNumber, type IWorksheetData, type Nullable, type Worksheet } from '@univerjs/core';
-import { areaAddress } from '../cells/address';
+import { areaAddress, type Area } from '../cells/address';
 import type { SheetLayout } from '../package/layout';
 import type { ColumnRun, Row, Sheet } from '../package/model';
 import { columnCharacters, rowPoints } from '../package/pixels';
+import { shownMerge } from './gridData';
 
 type Data = Pick<
   IWorksheetData,
@@ -16,13 +17,14 @@ export function changedLayout(opened: Sheet, loaded: Data, sheet: Worksheet): Sh
   const now = sheet.getConfig();
   const columns = changedColumns(opened, loaded, now);
   const rows = changedRows(opened, loaded, now);
-  const merges = areasOf(now.mergeData);
+  const merges = areasOf(now.mergeData).map(
+    (merge) => opened.merges.find((one) => sameArea(shownMerge(opened, one), merge)) ?? merge,
+  );
   const frozen = { rows: now.freeze.ySplit, columns: now.freeze.xSplit };
   const layout: SheetLayout = {
     ...(columns && { columns }),
     ...(rows.length > 0 && { rows }),
-    ...(merges.map(areaAddress).sort().join() !==
-      areasOf(loaded.mergeData).map(areaAddress).sort().join() && {
+    ...(merges.map(areaAddress).sort().join() !== opened.merges.map(areaAddress).sort().join() && {
       merges,
     }),
     ...((frozen.rows !== loaded.freeze.ySplit || frozen.columns !== loaded.freeze.xSplit) && { frozen }),
@@ -33,6 +35,8 @@ export function changedLayout(opened: Sheet, loaded: Data, sheet: Worksheet): Sh
   };
   return Object.keys(layout).length > 0 ? layout : undefined;
 }
+
+const sameArea = (a: Area, b: Area): boolean => areaAddress(a) === areaAddress(b);
 
 const areasOf = (merges: Data['mergeData']) =>
   merges.map(({ startRow, startColumn, endRow, endColumn }) => ({

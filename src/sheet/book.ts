@@ -16,6 +16,7 @@ import { Formula } from './graph/formula';
 import { placeName, told } from './graph/origin';
 import {
   ArrayValue,
+  canBeHeld,
   ERRORS,
   Keep,
   Raised,
@@ -77,6 +78,10 @@ export class Book {
       const { row, column, value, formula: text, spill } = cell;
       if (text === undefined) {
         if (value !== null) this.calculation.loadValue(sheet, row, column, value);
+        continue;
+      }
+      if (spill && !canBeHeld(spill)) {
+        this.calculation.loadFormula(tooLarge(text, cell, sheet));
         continue;
       }
       const formula = this.formula(text, cell, sheet, value ?? undefined);
@@ -246,6 +251,15 @@ export class Book {
       throw error;
     }
   }
+}
+
+/** An array that its author gave a whole sheet of cells: the values of the file stand. */
+function tooLarge(text: string, { row, column, value }: BookCell, sheet: number): Formula {
+  const run = (): never => {
+    throw new Keep('its array takes in more cells than can be held here');
+  };
+  const shape = { run, reads: [], isVolatile: false, isOurs: false };
+  return new Formula(sheet, row, column, text, shape, undefined, false, value ?? undefined);
 }
 
 const NOT_CALCULATED = new CellError('#N/A', 'Not calculated: the calculation was stopped before.');

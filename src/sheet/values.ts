@@ -71,6 +71,10 @@ export class ArrayValue {
 /** The largest array that is held: about four full columns of a sheet. */
 const MOST_CELLS = 4_194_304;
 
+/** Whether the cells of an area can be held at once. */
+export const canBeHeld = ({ top, left, bottom, right }: Area): boolean =>
+  (bottom - top + 1) * (right - left + 1) <= MOST_CELLS;
+
 /** Rows times columns; raises `#NUM!` where that is more than is ever held in memory. */
 export function boundedSize(rows: number, columns: number): number {
   const size = rows * columns;

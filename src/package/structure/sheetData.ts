@@ -12,7 +12,7 @@ import { withAttributes } from '../xml';
 import { CannotChange } from './acts';
 import { rewriteFormula, type Rewriting } from './formula';
 import type { Plan } from './plan';
-import { addressOf, arrayArea, isDynamic, type CellXml, type SheetXml } from './sheetCells';
+import { addressOf, arrayArea, isDynamic, type CellXml, type RowXml, type SheetXml } from './sheetCells';
 import { formulaElements, formulaTexts, type FormulaAfter } from './sharedFormulas';
 
 /** A cell as it is to be written, without its own address. */
@@ -117,14 +117,15 @@ export function formulaEdits(
 }
 
 /** Rows with their cells, in order. */
-export function writeRows(sheet: SheetXml, plan: Plan, cells: readonly MovedCell[]): string {
+export function writeRows(xml: string, sheet: SheetXml, plan: Plan, cells: readonly MovedCell[]): string {
   const prefix = sheet.data?.prefix ?? '';
   const tags = new Map<number, string>();
-  for (const { row, tag } of sheet.rows) {
+  for (const { row, tag, cells: own } of sheet.rows) {
+    const text = xml.slice(tag.start, tag.end);
+    // Some programs list every row of a sheet though nothing is in it.
+    if (own.length === 0 && SAYS_NOTHING.test(text)) continue;
     const to = plan.line('rows', row);
-    // The hint which columns a row spans does not hold any more.
-    if (to !== undefined)
-      tags.set(to, withAttributes({ ...tag, selfClosing: false }, { r: String(to + 1), spans: undefined }));
+    if (to !== undefined) tags.set(to, rowTag(text, tag, to));
   }
   const byRow = new Map<number, MovedCell[]>();
   const put = (cell: MovedCell): void => {
@@ -142,6 +143,20 @@ export function writeRows(sheet: SheetXml, plan: Plan, cells: readonly MovedCell
       return `${open}${inRow.map((cell) => cell.write(cell.row, cell.column)).join('')}</${prefix}row>`;
     })
     .join('');
+}
+
+const SAYS_NOTHING = /^<[^\s/>]+(?:\s+(?:r|spans)="[^"]*")*\s*\/?>$/;
+const PLACE = /(\sr=")[^"]*"/;
+
+/** A row at its new place. The hint which columns it spans does not hold any more. */
+function rowTag(text: string, tag: RowXml['tag'], row: number): string {
+  // Written out of its attributes, a tag takes ten times as long: sheets have a million rows.
+  if (!PLACE.test(text) || text.includes("'"))
+    return withAttributes({ ...tag, selfClosing: false }, { r: String(row + 1), spans: undefined });
+  return text
+    .replace(PLACE, `$1${row + 1}"`)
+    .replace(/\sspans="[^"]*"/, '')
+    .replace(/\s*\/>$/, '>');
 }
 
 /** New rows and columns take the look of those before them. */
@@ -182,13 +197,18 @@ function cellText(
 ): string {
   const { tag, end } = cell;
   const moved = row !== cell.row || column !== cell.column || tag.attributes['r'] === undefined;
-  const changes = { ...(moved && { r: cellAddress(row, column) }) };
   if (dropsValue)
     return withAttributes(
       { ...tag, selfClosing: true },
       { r: cellAddress(row, column), t: undefined, cm: undefined },
     );
-  const open = moved ? withAttributes(tag, changes) : xml.slice(tag.start, tag.end);
+  const text = xml.slice(tag.start, tag.end);
+  const isPlain = PLACE.test(text) && !text.includes("'");
+  const open = !moved
+    ? text
+    : isPlain
+      ? text.replace(PLACE, `$1${cellAddress(row, column)}"`)
+      : withAttributes(tag, { r: cellAddress(row, column) });
   if (formula === undefined || !cell.formula) return open + xml.slice(tag.end, end);
   return open + xml.slice(tag.end, cell.formula.tag.start) + formula + xml.slice(cell.formula.end, end);
 }

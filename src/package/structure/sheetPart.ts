@@ -100,7 +100,7 @@ export function rewriteSheet(
   const edits: Edit[] = [];
   const { data } = sheet;
   if (data) {
-    const rows = writeRows(sheet, plan, cells);
+    const rows = writeRows(xml, sheet, plan, cells);
     edits.push({
       start: data.start,
       end: data.closeEnd,
