@@ -33,6 +33,10 @@ module.exports = (_env, argv = {}) => ({
         test: /@univerjs[\\/]sheets-formula-ui[\\/]lib[\\/]es[\\/]index\.js$/,
         loader: path.join(__dirname, 'loaders/freshSuggestions.js'),
       },
+      {
+        test: /@univerjs[\\/]ui[\\/]lib[\\/]es[\\/]index\.js$/,
+        loader: path.join(__dirname, 'loaders/drawnAtOnce.js'),
+      },
       // What is typed into the grid is read by the grid's core alone.
       {
         test: /@univerjs[\\/]core[\\/]lib[\\/]es[\\/]index\.js$/,

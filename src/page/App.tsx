@@ -27,6 +27,9 @@ import { onDarkChange, prefersDark } from './theme';
 import { useFileDrop } from './useFileDrop';
 import { useKeys } from './useKeys';
 
+/** What this is, as the shell says it. */
+const DESCRIPTION = document.querySelector<HTMLMetaElement>('meta[name="description"]')?.content;
+
 /** Behind the sheet, which is what a person came for. */
 const Panel = later(async () => (await import('../panel/Panel')).Panel);
 
@@ -34,7 +37,18 @@ const useStyles = makeStyles({
   app: { display: 'flex', flexDirection: 'column', height: '100%' },
   messages: { flexShrink: 0 },
   desk: { display: 'flex', flexGrow: 1, minHeight: 0 },
-  grid: { flexGrow: 1, minWidth: 0 },
+  grid: { position: 'relative', flexGrow: 1, minWidth: 0 },
+  // Where the shell says the same.
+  opening: {
+    position: 'absolute',
+    zIndex: 1,
+    inset: '18vh 0 auto',
+    maxWidth: '30em',
+    margin: '16px auto',
+    padding: '0 1em',
+    fontSize: tokens.fontSizeBase400,
+    lineHeight: '24px',
+  },
   panel: {
     flexShrink: 0,
     width: '340px',
@@ -91,8 +105,8 @@ function Desk({ session, host, sheetDesk, functions, samples, gridElement, newer
   const state = useSyncExternalStore(session.subscribe, () => session.state);
   const [panelOpen, setPanelOpen] = useState(!useNarrow());
   const [page, setPage] = useState('functions');
-  const [stands, setStands] = useState(false);
-  if (!stands && !state.busy) setStands(true);
+  const [isReady, setIsReady] = useState(false);
+  if (!isReady && !state.busy) setIsReady(true);
   // One function for good: another one each time would put the grid in anew, and an entry would lose its keys.
   const place = useCallback((element: HTMLElement | null) => element?.append(gridElement), [gridElement]);
   const dropping = useFileDrop((file) => void session.openFile(file));
@@ -126,7 +140,7 @@ function Desk({ session, host, sheetDesk, functions, samples, gridElement, newer
       },
     };
   }, [session, sheetDesk, show]);
-  useKeys(keys, stands);
+  useKeys(keys, isReady);
   const [formsAsked, setFormsAsked] = useState(0);
   useEffect(
     () =>
@@ -184,10 +198,12 @@ function Desk({ session, host, sheetDesk, functions, samples, gridElement, newer
         />
       </section>
       <div className={styles.desk}>
-        <main className={styles.grid} aria-label="Workbook" ref={place} />
+        <main className={styles.grid} aria-label="Workbook" ref={place}>
+          {!state.stands && <p className={styles.opening}>{DESCRIPTION}</p>}
+        </main>
         {panelOpen && (
           <aside className={styles.panel} aria-label="Functions">
-            {stands && (
+            {isReady && (
               <Panel
                 host={host}
                 functions={functions}

@@ -2,6 +2,8 @@ import {
   CanceledError,
   CommandType,
   ICommandService,
+  LifecycleService,
+  LifecycleStages,
   LocaleType,
   LogLevel,
   mergeLocales,
@@ -383,8 +385,10 @@ export class Grid {
     this.isRebuildDue = false;
     this.colors.load(workbook);
     this.univer.createUnit<unknown, GridWorkbook>(UniverInstanceType.UNIVER_SHEET, this.dataOf(workbook));
-    if (before === undefined) this.setUp();
-    else this.api.disposeUnit(before);
+    if (before === undefined) {
+      this.setUp();
+      await this.injector.get(LifecycleService).onStage(LifecycleStages.Rendered);
+    } else this.api.disposeUnit(before);
     await painted();
     if (this.opened !== workbook) return;
     onShown();

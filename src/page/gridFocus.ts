@@ -3,12 +3,11 @@
  * typed on a button goes into the cell, and keys pressed while an act is under way wait for the cells that it leaves.
  */
 
+import { EarlyKeys } from './earlyKeys';
+
 /** Where a person writes or chooses by keys. */
 const FIELDS =
   'input, textarea, select, [contenteditable="true"], [role="listbox"], [role="menu"], [role="dialog"], [role="alertdialog"]';
-
-/** Longest pause between two keys of one run. */
-const RUN_MS = 1000;
 
 const LEFT = '[role="menu"], [role="dialog"], [role="alertdialog"]';
 
@@ -28,9 +27,7 @@ export class GridFocus {
   private holds = 0;
   private readonly kept: KeyboardEvent[] = [];
   private isReplaying = false;
-  /** When the sheet first stood: what was pressed before was for no cell that a person saw. */
-  private stands = Infinity;
-  private dropped = -Infinity;
+  private readonly early = new EarlyKeys();
   /** The grid may have another workbook since the last key, whose editor is there a frame later. */
   private isFrameDue = false;
 
@@ -47,7 +44,7 @@ export class GridFocus {
 
   /** The sheet is on the screen. */
   stand(): void {
-    this.stands = Math.min(this.stands, performance.now());
+    this.early.stand(performance.now());
   }
 
   /** Keeps keys meant for the sheet until what is given is called; then they go into the grid. */
@@ -94,7 +91,7 @@ export class GridFocus {
       this.byMouse = false;
       return;
     }
-    if (this.isTooEarly(event)) {
+    if (this.early.has(event.timeStamp)) {
       event.preventDefault();
       event.stopImmediatePropagation();
       return;
@@ -110,13 +107,6 @@ export class GridFocus {
     event.preventDefault();
     event.stopImmediatePropagation();
   };
-
-  /** Also of a run of keys that was begun before: the rest of a word is no entry. */
-  private isTooEarly({ timeStamp }: KeyboardEvent): boolean {
-    if (timeStamp >= this.stands && timeStamp - this.dropped > RUN_MS) return false;
-    this.dropped = timeStamp;
-    return true;
-  }
 
   private readonly clicked = ({ detail, target }: MouseEvent): void => {
     // By keys a click has no count.

@@ -42,6 +42,8 @@ export interface SessionState {
   /** The browser has all of it: a closed tab loses nothing. */
   readonly inBrowser: boolean;
   readonly busy: boolean;
+  /** A workbook is on the screen, calculated or not. */
+  readonly stands: boolean;
   /** The file that is being opened. */
   readonly opening: string | null;
   readonly notice: Notice | null;
@@ -115,6 +117,7 @@ export class Session extends Store<SessionState> {
       unsaved: false,
       inBrowser: false,
       busy: true,
+      stands: false,
       opening: null,
       notice: null,
       leftBehind: [],
@@ -574,6 +577,7 @@ export class Session extends Store<SessionState> {
     this.opened = workbook;
     await this.grid.show(workbook, () => {
       this.isOpening = false;
+      this.set({ stands: true });
       this.focus.stand();
       this.shown();
       performance.mark('moldsheet shown');
