@@ -21,6 +21,14 @@ import { PageVariants } from './variants';
 export class GridHost implements Host {
   readonly kept: KeptWhatIfs;
   readonly variants: PageVariants;
+  /** What the last look at all formulas found; a selection that moves changes none of them. */
+  private looked:
+    | {
+        readonly unit: string;
+        readonly isSuch: (formula: string) => boolean;
+        readonly found: readonly Range[];
+      }
+    | undefined;
 
   constructor(
     private readonly grid: Grid,
@@ -29,6 +37,9 @@ export class GridHost implements Host {
   ) {
     this.kept = new KeptWhatIfs(grid, functions, sheets);
     this.variants = new PageVariants(grid, functions, sheets);
+    grid.onEdit(() => {
+      this.looked = undefined;
+    });
   }
 
   /** Forms are for the few: what writes them is loaded with the first. */
@@ -70,6 +81,13 @@ export class GridHost implements Host {
   }
 
   formulasWhere(isSuch: (formula: string) => boolean): readonly Range[] {
+    const unit = this.grid.unitId;
+    if (this.looked?.unit !== unit || this.looked.isSuch !== isSuch)
+      this.looked = { unit, isSuch, found: this.look(isSuch) };
+    return this.looked.found;
+  }
+
+  private look(isSuch: (formula: string) => boolean): readonly Range[] {
     return this.grid.workbook.getSheets().flatMap((one) => {
       const sheet = one.getSheetName();
       const cells = this.grid.cells(sheet);
