@@ -40,9 +40,9 @@ export const solve: Command = {
     if (target === undefined || target.trim() === '' || !Number.isFinite(Number(target))) {
       throw new Failure('Give the target as a number: --target 0.');
     }
-    const solution = await onCopy(input, (copy, sheet) => {
-      const [vary, ends] = readSetting(set, sheet);
-      const [result, ...more] = readCells(read, sheet);
+    const solution = await onCopy(input, (copy, sheet, named) => {
+      const [vary, ends] = readSetting(set, sheet, named);
+      const [result, ...more] = readCells(read, sheet, named);
       if (!result || more.length > 0) throw new Failure('Name one cell with --read.');
       const overFormulas = args.flag('over-formulas');
       const wish = { vary, ...readBracket(ends), result, target: Number(target), overFormulas };

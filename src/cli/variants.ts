@@ -7,7 +7,7 @@ import type { Command } from './command';
 import { Failure } from './command';
 import { LIMITS } from './limits';
 import { table } from './table';
-import { calculated, CELLS_HELP } from './whatifCells';
+import { calculated, CELLS_HELP, namedIn } from './whatifCells';
 import { openWorkbook, writeWorkbook } from './workbookFile';
 
 export const variants: Command = {
@@ -50,8 +50,8 @@ export const variants: Command = {
           await library.beginVariants(
             workbook,
             functions,
-            inputs === undefined ? [] : readCells(inputs, front),
-            results === undefined ? [] : readCells(results, front),
+            inputs === undefined ? [] : readCells(inputs, front, namedIn(workbook)),
+            results === undefined ? [] : readCells(results, front, namedIn(workbook)),
           ),
         );
       }

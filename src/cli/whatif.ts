@@ -64,15 +64,15 @@ export const whatif: Command = {
     }
     if (sets.length === 0) throw new Failure('Name a cell to vary: --set Insert!C6=3:15:1.');
     if (reads.length === 0) throw new Failure('Name the cells to read: --read Insert!C20,Insert!C24.');
-    const outcome = await onCopy(input, (copy, sheet) =>
+    const outcome = await onCopy(input, (copy, sheet, named) =>
       runWhatIf(
         copy,
         {
           vary: sets.map((text) => {
-            const [cell, values] = readSetting(text, sheet);
+            const [cell, values] = readSetting(text, sheet, named);
             return { cell, values: readValues(values) };
           }),
-          results: reads.flatMap((text) => readCells(text, sheet)),
+          results: reads.flatMap((text) => readCells(text, sheet, named)),
           overFormulas: args.flag('over-formulas'),
         },
         { onProgress: telling(output, 'variations') },

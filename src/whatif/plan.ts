@@ -9,6 +9,9 @@ export interface CellRef {
   readonly column: number;
 }
 
+/** The cell that has a name in the workbook. */
+export type Named = (name: string) => CellRef | undefined;
+
 export interface Varied {
   readonly cell: CellRef;
   readonly values: readonly CellInput[];
@@ -32,19 +35,23 @@ export const cellText = ({ sheet, row, column }: CellRef): string => {
 };
 
 /** Reads `Insert!C6`, `'Two words'!$C$6`, and `C6` on the sheet given. */
-export function readCell(text: string, sheet: string): CellRef {
+export function readCell(text: string, sheet: string, named?: Named): CellRef {
   const [, quoted, plain, address = ''] = /^(?:'((?:[^']|'')+)'!|([^'!]+)!)?([^!]+)$/.exec(text.trim()) ?? [];
   const place = parseCell(address.trim());
-  if (!place) throw new Refusal(`"${text}" is no cell; write it as Insert!C6.`);
+  if (!place) {
+    const cell = named?.(text.trim());
+    if (cell) return cell;
+    throw new Refusal(`"${text}" is no cell${named ? ' and no name of one' : ''}; write it as Insert!C6.`);
+  }
   return { sheet: quoted?.replaceAll("''", "'") ?? plain ?? sheet, ...place };
 }
 
 /** `Insert!C20,Insert!C24:C26`: cells and areas, one by one. */
-export function readCells(text: string, sheet: string): CellRef[] {
+export function readCells(text: string, sheet: string, named?: Named): CellRef[] {
   const parts = text.match(/(?:'(?:[^']|'')*'|[^,'])+/g) ?? [];
   return parts.flatMap((part) => {
     const [from = '', to, ...more] = part.split(/:(?=[^!']*$)/);
-    const first = readCell(from, sheet);
+    const first = readCell(from, sheet, named);
     if (to === undefined) return [first];
     const area = parseArea(`${cellAddress(first.row, first.column)}:${to.trim()}`);
     if (!area || more.length > 0)

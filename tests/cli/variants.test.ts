@@ -14,6 +14,7 @@ const path = (name: string): string => join(folder, name);
 
 it('moldsheet variants keeps sets of inputs, compares them, says which were made for other values, applies one', async () => {
   const design = newWorkbook({
+    names: { draft: 'Seat!$B$1' },
     sheets: [
       {
         name: 'Seat',
@@ -40,7 +41,7 @@ it('moldsheet variants keeps sets of inputs, compares them, says which were made
     'variants',
     path('a.xlsx'),
     '--inputs',
-    'B1',
+    'draft',
     '--results',
     'B3,B4',
     '--add',
@@ -51,6 +52,11 @@ it('moldsheet variants keeps sets of inputs, compares them, says which were made
   expect(begun).toMatchObject({ status: 0, err: '' });
   expect(begun.out).toMatch(/A 3°[^]*Draft[^]*Lets go at[^]*✗ does not hold/);
   expect(begun.out).not.toContain('What the results were worked out for');
+
+  const table = await run('whatif', path('b.xlsx'), '--set', 'DRAFT=3,20', '--read', 'B4');
+  expect(table.out).toMatch(/✗ does not hold[^]*✓ holds/);
+  const unknown = await run('whatif', path('b.xlsx'), '--set', 'angle=3,20', '--read', 'B4');
+  expect(unknown.err).toContain('"angle" is no cell and no name of one; write it as Insert!C6.');
 
   const changed = readWorkbook(await readFile(path('b.xlsx')), ids);
   await writeFile(path('c.xlsx'), saveWorkbook(changed, [{ sheet: 'Seat', row: 1, column: 1, value: 0.03 }]));

@@ -18,7 +18,7 @@ export const chapters: readonly Chapter[] = [
     sections: ['Verdicts'],
     text: [
       'The part of this guide is invented: a round cap of {resin} for the handle of a bench tool, deep for its width, so that it grips the core it is molded on. {quantity} of them are wanted. The press stands on a bench; a hand closes its clamp and air drives its plunger.',
-      'Start with a design sheet, not with functions. On the page choose New design sheet; on the command line type `moldsheet new cap.xlsx`; in Excel open the pane. It holds one section for each thing that has to be decided, in the order of the job, filled with the numbers of this cap. Every yellow cell is yours to type over; everything else follows.',
+      'Start with a design sheet, not with functions. On the page open the menu Samples and choose “A design sheet of your own sections…”; on the command line type `moldsheet new cap.xlsx`; in Excel it is under Sheets in the pane. It holds one section for each thing that has to be decided, in the order of the job, filled with the numbers of this cap. Every yellow cell is yours to type over; everything else follows.',
       'A number without a unit is read in the units that the sheet names at its top. A number with its unit is read as it stands: `3/8 in` and `9.5 mm` may stand in the same column. A comma is never taken for a decimal point: the cell says so instead.',
       'At the top stands the sum of it: every verdict is one of four, holds, little to spare, does not hold, not known. At this moment the whole design says “{=The whole design}”. When you have typed your own numbers it may say something else, and the row that is to blame says what to do.',
       'What a function cannot know it does not guess. Select any result and open Work: the equation, the numbers that went in, the range in which it holds, and what each source is worth.',
@@ -77,7 +77,7 @@ export const chapters: readonly Chapter[] = [
     text: [
       'After ejection a spring pulls the insert back. Lying in its pocket it must hold {spring_hold}: the weight of what moves and what drags on it, with a margin. This one, at a rate of {spring_rate}, gives {spring_preload}: “{=Keeps the insert home}”.',
       'Preload is set by a shim. For just enough it would be {shim_needed} thick; a negative number means that the pocket may be deeper by as much.',
-      'Look at the other end too. At full lift the spring is {lifted_length} long and pushes with {lifted_force}; coil on coil it is {solid_length}. It allows {spring_travel} of lift with a tenth kept in reserve: “{=Lift}”. A spring that goes solid stops the insert, and something bends.',
+      'Look at the other end too. At full lift the spring is {lifted_length} long and pushes with {lifted_force}; coil on coil it is {solid_length}. Counted from the pocket less its shim it allows {spring_travel} of lift with a tenth kept in reserve: “{=Lift}”. A spring that goes solid stops the insert, and something bends.',
       'Wire that is stressed beyond its yield sets: the insert comes home today and not in a month. The sheet compares the two.',
     ],
     caution:
@@ -101,7 +101,7 @@ export const chapters: readonly Chapter[] = [
     text: [
       'A part that shrank onto a core grips it. The cap would take {strip_force} to strip, and a closed core adds {vacuum_force} of vacuum until air gets under it: a vent in the core takes that away. With the margin it is {eject_force}.',
       'Pins push on plastic that is still warm. So that they neither push through nor mark it, {pin_count} of this size would do; the sheet has {pins}: “{=Pins}”.',
-      'A long thin pin buckles before it wears. Each bears {pin_load}: “{=Pins in buckling}”. Guide it longer, or step it, where the sheet says little to spare.',
+      'A long thin pin buckles before it wears. Each bears {pin_load}: “{=Pins in buckling}”. The verdict asks for {buckling_reserve} times the load on one, since pins are never evenly loaded. Guide it longer, or step it, where the sheet says little to spare.',
       'Around each pin the melt finds a gap. {pin_flash} are to spare before it flashes: “{=Pins without flash}”.',
     ],
     caution:
@@ -124,8 +124,8 @@ export const chapters: readonly Chapter[] = [
     sections: ['cost'],
     text: [
       'The wall cools in {cool_time}; with filling, holding and the hand it makes {cycle} a shot. A part comes to {part_cost} at this quantity: “{=Cost}”. What-if shows from how many parts on a second cavity pays.',
-      'Write every trial shot into the shot log: what was set, what came out. On this sheet {fitted_release_friction_shots} shots put the friction coming out at {fitted_release_friction}, and the seat goes on with that; beside it stands how far the scatter leaves it open and how far the shots lie from the prediction, which is what the design should allow for. One word there goes back to the number above it.',
-      'Then ask what if: vary the draft or the friction over what is usual, and see where a verdict turns. A design that holds on one number only does not hold.',
+      'Write every trial shot into the shot log: what was set, what came out. In a design of your own it is empty and nothing rests on it until two shots are there. On this sheet {fitted_release_friction_shots} invented shots put the friction coming out at {fitted_release_friction}, and the seat goes on with that; beside it stands how far the scatter leaves it open and how far the shots lie from the prediction, which is what the design should allow for. One word there goes back to the number above it.',
+      'Then ask what if, in the tab of that name: vary the draft or the friction over what is usual, and see where a verdict turns. A design that holds on one number only does not hold.',
       'A colleague without Moldsheet gets a copy: plain formulas with its basis on a sheet beside it, or one file that opens in any browser. Both say what they were made from. When the copy comes back, the functions are restored in place and changed inputs are taken along.',
       'A sheet supports your judgment and does not replace it. Where it differs from the machine’s manual, local codes or the advice of a licensed engineer, follow those.',
     ],
