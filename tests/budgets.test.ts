@@ -21,9 +21,9 @@ const BUDGETS: readonly { readonly file: string; readonly kB: number; readonly b
   },
   {
     file: 'dist/page/one-page.html',
-    kB: 420,
+    kB: 440,
     because:
-      'Goes by mail with every one-file page, packed already: the catalogue, our calculation, the reader of workbooks, the typesetter of equations',
+      'Goes by mail with every one-file page, packed already: the catalogue with its equations, compiled and as texts, our calculation, the reader of workbooks, the typesetter of equations',
   },
 ];
 

@@ -17,16 +17,18 @@ const best = (run: () => unknown, rounds = 3): number =>
     }),
   );
 
-/** Milliseconds for columns of SEAT.FORCE, one call each. */
-export function columnCosts(): [rows: number, ms: number][] {
+/** Milliseconds for columns of SEAT.FORCE, one call each, and by how much the memory ever taken grew. */
+export function columnCosts(): [rows: number, ms: number, MB: number][] {
   return [50_000, 1_048_576].map((rows) => {
     const pushes = Array.from({ length: rows }, (_, i) => [400 + i / 100]);
     const force = fn('SEAT.FORCE');
-    return [rows, best(() => force.call([pushes, [[5]], [[0.15]], [['mm']]]))];
+    const before = process.resourceUsage().maxRSS;
+    const ms = best(() => force.call([pushes, [[5]], [[0.15]], [['mm']]]));
+    return [rows, ms, (process.resourceUsage().maxRSS - before) / 1000];
   });
 }
 
-/** Milliseconds for trials of FILL.GATE, and for the same draws, equation and summary in a loop by hand. */
+/** Milliseconds for trials of SEAT.FORCE, and for the same draws, equation and summary in a loop by hand. */
 export function trialCosts(trials = 1_000_000): { readonly ours: number; readonly byHand: number } {
   const spread = fn('TRY.SPREAD');
   const force = [

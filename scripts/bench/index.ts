@@ -14,6 +14,7 @@ import { inputsOf } from '../../src/core/define';
 import { runnerOf } from '../../src/core/answer';
 import { closedForms } from './closedForms';
 import { columnCosts, trialCosts } from './columns';
+import { fileCosts } from './files';
 import { nanoseconds } from './measure';
 import { RIVALS, type Rival } from './rivals';
 import { moldSheets, nativeSheets } from './sheets';
@@ -53,8 +54,11 @@ function callCosts({ id, cells, byHand }: Rival): (string | number)[] {
     ...[hand, core, boundary].map(Math.round),
     (core / hand).toFixed(1),
     (boundary / hand).toFixed(1),
+    Math.round(boundary - core),
   ];
 }
+
+const FORMULAS_OF_A_FILE = 100_000;
 
 const SHIPPED = [
   'moldsheet.cjs',
@@ -71,7 +75,7 @@ const SHIPPED = [
 
 /** Sizes of what is loaded at once; what the page loads when it needs it is one line. */
 function bundleSizes(): (string | number)[][] {
-  const folders = ['dist', 'dist/excel', 'dist/page'].filter((folder) => existsSync(folder));
+  const folders = ['dist', 'dist/cli', 'dist/excel', 'dist/page'].filter((folder) => existsSync(folder));
   const groups = new Map<string, number[]>();
   for (const file of folders.flatMap((folder) => readdirSync(folder).map((name) => join(folder, name)))) {
     // Names carry a hash of their content.
@@ -79,7 +83,9 @@ function bundleSizes(): (string | number)[][] {
       .replaceAll('\\', '/')
       .replace(/\.[0-9a-f]{8}\./, '.');
     const group =
-      SHIPPED.find((one) => one === name) ?? (/^page\/.*\.js$/.test(name) ? 'page, when needed' : '');
+      SHIPPED.find((one) => one === name) ??
+      /^(?<part>page|cli)\/.*\.c?js$/.exec(name)?.groups?.['part']?.concat(', when needed') ??
+      '';
     if (!group) continue;
     const bytes = readFileSync(file);
     const [size = 0, gzip = 0] = groups.get(group) ?? [];
@@ -92,7 +98,12 @@ async function main(): Promise<void> {
   console.log(
     'Nanoseconds a call: by hand, in the core, at the worksheet boundary; and how many times by hand\n',
   );
-  console.log(table(['Function', 'hand', 'core', 'boundary', 'core ×', 'boundary ×'], RIVALS.map(callCosts)));
+  console.log(
+    table(
+      ['Function', 'hand', 'core', 'boundary', 'core ×', 'boundary ×', 'boundary over core'],
+      RIVALS.map(callCosts),
+    ),
+  );
   const forms = closedForms()
     .map(({ id, plain, core }) => ({ id, ratio: core / plain }))
     .sort((a, b) => a.ratio - b.ratio);
@@ -100,8 +111,10 @@ async function main(): Promise<void> {
   console.log(
     `\n${forms.length} closed forms beside the same equations as plain JavaScript: median ${median?.ratio.toFixed(2) ?? ''} ×, worst ${worst?.ratio.toFixed(2) ?? ''} × (${worst?.id ?? ''})`,
   );
-  for (const [rows, ms] of columnCosts())
-    console.log(`A column of ${rows} rows of SEAT.FORCE: ${ms.toFixed(0)} ms`);
+  for (const [rows, ms, MB] of columnCosts())
+    console.log(
+      `A column of ${rows} rows of SEAT.FORCE: ${ms.toFixed(0)} ms, ${MB.toFixed(0)} MB more than before`,
+    );
   const { ours, byHand } = trialCosts();
   console.log(
     `A million trials of SEAT.FORCE: ${ours.toFixed(0)} ms, ${(ours / byHand).toFixed(2)} × a loop by hand of the same draws`,
@@ -110,6 +123,11 @@ async function main(): Promise<void> {
   console.log(table(['Formulas', 'build', 'theirs', '×', 'one edit', 'theirs', '×'], nativeSheets()));
   console.log('\nWorkbooks of our own formulas, milliseconds\n');
   console.log(table(['Formulas', 'build', 'one edit'], moldSheets()));
+  const file = fileCosts(FORMULAS_OF_A_FILE);
+  if (file)
+    console.log(
+      `\nA file of ${FORMULAS_OF_A_FILE} of our formulas read, calculated and written: ${file.ms.toFixed(0)} ms, ${file.MB.toFixed(0)} MB at most`,
+    );
   for (const [runs, ms] of await whatIfCosts())
     console.log(`\n${runs} variations of the first sample, five results: ${ms.toFixed(0)} ms`);
   const start = startCosts();

@@ -8,6 +8,18 @@ const { build } = require('esbuild');
 const root = path.resolve(__dirname, '../..');
 const folder = path.join(root, 'src/onefile');
 
+/** Puts the equations of the catalogue, compiled, in the place of the module that interprets them. */
+const equations = {
+  name: 'equations',
+  setup({ onLoad }) {
+    onLoad({ filter: /[\\/]src[\\/]core[\\/]equations\.ts$/ }, async ({ path: file }) => {
+      const { generate } = await import('../../scripts/equations/generate.mjs');
+      const { text, files } = await generate();
+      return { contents: text, loader: 'js', resolveDir: path.dirname(file), watchFiles: files };
+    });
+  },
+};
+
 /** One script, complete in itself, for any browser that can unpack it. */
 async function script(entry) {
   const { outputFiles } = await build({
@@ -18,6 +30,7 @@ async function script(entry) {
     format: 'iife',
     target: 'es2022',
     logLevel: 'error',
+    plugins: [equations],
   });
   return outputFiles[0].text.trim();
 }
