@@ -37,6 +37,10 @@ module.exports = (_env, argv = {}) => ({
         test: /@univerjs[\\/]ui[\\/]lib[\\/]es[\\/]index\.js$/,
         loader: path.join(__dirname, 'loaders/drawnAtOnce.js'),
       },
+      {
+        test: /cjk-regex[\\/]lib[\\/]index\.js$/,
+        loader: path.join(__dirname, 'loaders/cjkPatterns.js'),
+      },
       // What is typed into the grid is read by the grid's core alone.
       {
         test: /@univerjs[\\/]core[\\/]lib[\\/]es[\\/]index\.js$/,
