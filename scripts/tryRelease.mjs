@@ -58,7 +58,7 @@ try {
   // The functions fetch the rest of the program by name, and the panel's page names all that it starts with.
   for (const name of ['page/index.html', 'excel/taskpane.html']) {
     const html = strFromU8(files[name]);
-    const scripts = [...html.matchAll(/src="([^":]+\.js)"/g)].map(([, script]) =>
+    const scripts = [...html.matchAll(/(?:src|href)="([^":]+\.js)"/g)].map(([, script]) =>
       posix.join(posix.dirname(name), script),
     );
     expect(
