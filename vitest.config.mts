@@ -27,10 +27,18 @@ function equations(): Plugin {
   };
 }
 
+/** `vitest run -t SEAT.SINK`: what tells of one definition. To look for its name everywhere, all files would be read first. */
+const OF_ONE_DEFINITION = [
+  'tests/catalogue.test.ts',
+  'tests/core/equations.test.ts',
+  'tests/standards/checks.test.ts',
+];
+const asksForOne = /^run -t [A-Z]+\.[A-Z\d]+$/.test(process.argv.slice(2).join(' '));
+
 export default defineConfig({
   plugins: [equations()],
   test: {
-    include: ['tests/**/*.test.ts'],
+    include: asksForOne ? OF_ONE_DEFINITION : ['tests/**/*.test.ts'],
     exclude: ['tests/browser/**'],
     testTimeout: 60_000,
     hookTimeout: 60_000,
