@@ -4,8 +4,11 @@ import { CellError } from '../../src/cells/value';
 import { readWorkbook } from '../../src/package';
 import { addCharts, newWorkbook } from '../../src/package/author';
 import type { ChartDescription } from '../../src/package/drawings/writeChart';
+import { readChart } from '../../src/package/drawings/readChart';
 import { drawingsOf } from '../../src/package/drawings/readDrawings';
 import type { Workbook } from '../../src/package/model';
+import { parseXml } from '../../src/package/xml';
+import { chartSvg } from '../../src/render/drawings/chartSvg';
 import { drawingSvg, placedDrawings } from '../../src/render/drawings/sheetDrawings';
 import { lookWith } from '../../src/render/drawings/look';
 import { scaleOf } from '../../src/render/drawings/scale';
@@ -90,6 +93,52 @@ describe('a chart drawn', () => {
   ])('has a scale %s', (_, values, axis, ticks) => {
     const plain = { reversed: false, shown: true, gridlines: true };
     expect(scaleOf(values, { ...plain, ...axis }, 4, false).ticks).toEqual(ticks);
+  });
+});
+
+describe('a chart of somebody else', () => {
+  const C = 'http://schemas.openxmlformats.org/drawingml/2006/chart';
+  const numbers = (...values: readonly number[]): string =>
+    `<c:val><c:numLit><c:ptCount val="${values.length}"/>${values.map((value, at) => `<c:pt idx="${at}"><c:v>${value}</c:v></c:pt>`).join('')}</c:numLit></c:val>`;
+  const drawn = (plot: string): string => {
+    const text = `<c:chartSpace xmlns:c="${C}"><c:chart><c:plotArea>${plot}</c:plotArea></c:chart></c:chartSpace>`;
+    return chartSvg(readChart(parseXml(text, 'chart'), []), { width: 400, height: 300 });
+  };
+
+  it('has its values at its bars and points, in their format', () => {
+    const labels = '<c:dLbls><c:numFmt formatCode="0.00" sourceLinked="0"/><c:showVal val="1"/></c:dLbls>';
+    const columns = drawn(
+      `<c:barChart><c:barDir val="col"/><c:ser><c:idx val="0"/>${labels}${numbers(1, -2.5)}</c:ser></c:barChart>`,
+    );
+    expect(columns).toContain('>1.00</text>');
+    expect(columns).toContain('>-2.50</text>');
+    expect(columns).not.toContain('Not drawn');
+    expect(drawn(`<c:lineChart><c:ser>${numbers(7.25)}</c:ser>${labels}</c:lineChart>`)).toContain(
+      '>7.25</text>',
+    );
+    expect(drawn(`<c:lineChart><c:ser>${numbers(7.25)}</c:ser></c:lineChart>`)).not.toContain('>7.25</text>');
+  });
+
+  it('says what is left out of it', () => {
+    const more =
+      '<c:trendline><c:trendlineType val="linear"/></c:trendline><c:errBars/><c:dLbls><c:showPercent val="1"/></c:dLbls>';
+    expect(drawn(`<c:lineChart><c:ser>${more}${numbers(1, 2)}</c:ser></c:lineChart>`)).toContain(
+      'Not drawn here: trend lines, error bars, labels with other words than values.',
+    );
+  });
+
+  it('has areas that stand on each other', () => {
+    const svg = drawn(
+      `<c:areaChart><c:grouping val="stacked"/><c:ser><c:idx val="0"/>${numbers(1, 1)}</c:ser><c:ser><c:idx val="1"/>${numbers(2, 3)}</c:ser></c:areaChart>`,
+    );
+    const [lower = [], upper = []] = [...svg.matchAll(/<polygon points="([^"]+)"/g)].map(([, points = '']) =>
+      points.split(' ').map((one) => one.split(',').map(Number)),
+    );
+    // The upper area begins where the lower one ends, its corners listed from right to left.
+    expect(upper[2]).toEqual(lower[1]);
+    expect(upper[3]).toEqual(lower[0]);
+    const heights = [0, 1].map((at) => (lower[at]?.[1] ?? 0) - (upper[at]?.[1] ?? 0));
+    expect((heights[1] ?? 0) / (heights[0] ?? 1)).toBeCloseTo(1.5, 1);
   });
 });
 

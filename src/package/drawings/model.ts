@@ -33,19 +33,21 @@ export interface Values {
   readonly numberFormat?: string;
 }
 
-export type PlotKind = 'line' | 'scatter' | 'column' | 'bar';
+export type PlotKind = 'line' | 'scatter' | 'column' | 'bar' | 'area';
 
 export interface Series {
   readonly name?: Words;
   /** What stands along the first axis; 1, 2, 3 … where there is nothing. */
   readonly along?: Values;
   readonly values: Values;
-  /** `#RRGGBB` of the line, of the bars. */
+  /** `#RRGGBB` of the line, of the bars, of the area. */
   readonly color: string;
   /** Pixels; 0 where the points are not joined. Of bars: the border, none. */
   readonly line: number;
   readonly dashed: boolean;
   readonly marker?: { readonly shape: string; readonly size: number; readonly color: string };
+  /** Every value is written at its point or bar. */
+  readonly labels?: { readonly numberFormat?: string };
 }
 
 export interface Plot {
@@ -85,6 +87,8 @@ export interface Chart {
   readonly background?: string;
   /** What it holds that is not drawn: the kind in words. */
   readonly notDrawn?: string;
+  /** What is left out of what is drawn, such as trend lines. */
+  readonly leftOut?: readonly string[];
 }
 
 /** Of an image that is shown whole unless cropped: shares of its width and height cut off at each side. */

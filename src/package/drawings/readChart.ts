@@ -34,7 +34,6 @@ const OTHERS: Readonly<Record<string, string>> = {
   pieChart: 'pie chart',
   ofPieChart: 'pie chart',
   doughnutChart: 'doughnut chart',
-  areaChart: 'area chart',
   radarChart: 'radar chart',
   stockChart: 'stock chart',
   bubbleChart: 'bubble chart',
@@ -63,6 +62,7 @@ export function readChart(root: XmlElement, theme: Theme): Chart {
   const notDrawn = [...others, ...mixed].join(' and ');
   const background = fillColor(child(root, 'spPr'), theme);
   const title = titleOf(chart);
+  const leftOut = leftOutOf(kinds);
   return {
     ...(title && { title }),
     plots,
@@ -70,16 +70,56 @@ export function readChart(root: XmlElement, theme: Theme): Chart {
     values: readAxis(values),
     ...(second && { second: readAxis(second) }),
     ...(child(chart, 'legend') && { legend: LEGEND[place] ?? 'right' }),
+    ...(leftOut.length > 0 && { leftOut }),
     onlyVisible: flag(valueOf(chart, 'plotVisOnly'), true),
     ...(background !== undefined && !hasNoFill(child(root, 'spPr')) && { background }),
     ...((notDrawn !== '' || plots.length === 0) && { notDrawn: notDrawn || 'chart without a plot' }),
   };
 }
 
+/** Parts of a series that are not drawn, each once, in words. */
+const PARTS: readonly (readonly [name: string, words: string])[] = [
+  ['trendline', 'trend lines'],
+  ['errBars', 'error bars'],
+  ['upDownBars', 'bars between lines'],
+  ['hiLowLines', 'lines from high to low'],
+  ['dropLines', 'drop lines'],
+];
+
+/** Labels are drawn where each is its value, in its own place. */
+const OTHER_LABELS = ['showCatName', 'showSerName', 'showPercent', 'showBubbleSize'];
+
+function leftOutOf(kinds: readonly XmlElement[]): string[] {
+  const parts = PARTS.flatMap(([name, words]) =>
+    kinds.some((one) => descendants(one, name).length > 0) ? [words] : [],
+  );
+  const hasOtherLabels = kinds
+    .flatMap((one) => [...descendants(one, 'dLbls'), ...descendants(one, 'dLbl')])
+    .some(
+      (labels) =>
+        !flag(valueOf(labels, 'delete')) &&
+        (child(labels, 'tx') !== undefined || OTHER_LABELS.some((name) => flag(valueOf(labels, name)))),
+    );
+  return hasOtherLabels ? [...parts, 'labels with other words than values'] : parts;
+}
+
+/** Those of the series before those of the whole chart. */
+function labelsOf(series: XmlElement, chart: XmlElement): Series['labels'] {
+  const labels = child(series, 'dLbls') ?? child(chart, 'dLbls');
+  if (!labels || flag(valueOf(labels, 'delete')) || !flag(valueOf(labels, 'showVal'))) return undefined;
+  const format = child(labels, 'numFmt')?.attributes;
+  const code = format?.['formatCode'];
+  return code === undefined || flag(format?.['sourceLinked']) || code === 'General'
+    ? {}
+    : { numberFormat: code };
+}
+
 function kindOf(element: XmlElement): PlotKind | undefined {
   switch (element.name) {
     case 'lineChart':
       return 'line';
+    case 'areaChart':
+      return 'area';
     case 'scatterChart':
       return 'scatter';
     case 'barChart':
@@ -141,13 +181,14 @@ function readSeries(
   const look = child(element, 'spPr');
   const line = child(look, 'ln');
   const own = accent(numeric(valueOf(element, 'idx'), at), theme);
-  const isBars = kind === 'column' || kind === 'bar';
+  const isBars = kind === 'column' || kind === 'bar' || kind === 'area';
   const color = (isBars ? fillColor(look, theme) : fillColor(line, theme)) ?? own;
   const name = wordsOf(child(element, 'tx'));
   const along = valuesOf(child(element, kind === 'scatter' ? 'xVal' : 'cat'));
   const width = numeric(line?.attributes['w'], DEFAULT_LINE * EMU) / EMU;
   const dash = valueOf(line, 'prstDash');
   const marker = isBars ? undefined : markerOf(element, kind, chart, color, theme);
+  const labels = labelsOf(element, chart);
   const style = valueOf(chart, 'scatterStyle');
   const joined = !hasNoFill(line) && !(kind === 'scatter' && !line && style === 'marker');
   return {
@@ -158,6 +199,7 @@ function readSeries(
     line: isBars || !joined ? 0 : width,
     dashed: dash !== undefined && dash !== 'solid',
     ...(marker && { marker }),
+    ...(labels && { labels }),
   };
 }
 

@@ -5,11 +5,13 @@ import { accent } from './drawingColor';
 import { DEFAULT_GAP } from './readChart';
 import type { PlotKind } from './model';
 
+type WrittenKind = Exclude<PlotKind, 'area'>;
+
 /** A text of its own, or the one cell that holds it. */
 export type WordsDescription = string | { readonly cell: string };
 
 export interface ChartDescription {
-  readonly kind: PlotKind;
+  readonly kind: WrittenKind;
   readonly title: string;
   /** What the axes show, with the unit: `Draft (deg)`. */
   readonly alongTitle: string;
@@ -93,7 +95,7 @@ function plot({ kind, series }: ChartDescription, around: ChartSurroundings): st
 function seriesXml(
   { name, along, values, color }: SeriesDescription,
   at: number,
-  kind: PlotKind,
+  kind: WrittenKind,
   { cached, theme }: ChartSurroundings,
 ): string {
   const named =

@@ -11,7 +11,7 @@ import {
   type ReadPlot,
   type ReadSeries,
 } from './chartData';
-import { bars, lines, markerAt, stacked, type Places } from './marks';
+import { areas, bars, lines, markerAt, stacked, valueLabels, type Places } from './marks';
 import { scaleOf, type Scale } from './scale';
 import { element, words } from './svg';
 
@@ -125,6 +125,10 @@ interface Box {
 /** The first axis: values of a scatter, else places with names. */
 type Along = { readonly scale: Scale } | { readonly names: readonly string[]; readonly reversed: boolean };
 
+const MARKS = { column: bars, bar: bars, area: areas, line: lines, scatter: lines } as const;
+
+const isFilled = (kind: ReadPlot['kind']): boolean => kind === 'column' || kind === 'bar' || kind === 'area';
+
 class ChartPainter {
   private readonly box: Box;
   private readonly out: string[] = [];
@@ -141,6 +145,7 @@ class ChartPainter {
 
   paint(): string {
     this.title();
+    this.leftOut();
     this.legend();
     const { values, second, along } = this.chart;
     const [down, across] = this.lies ? [along, values] : [values, along];
@@ -181,6 +186,14 @@ class ChartPainter {
       this.box.top += TITLE.pixels * LINE_HEIGHT;
     }
     this.box.top += 4;
+  }
+
+  /** Nobody should take a line that is missing here for one that the file has not. */
+  private leftOut(): void {
+    const { leftOut = [] } = this.chart;
+    if (leftOut.length === 0) return;
+    this.text(`Not drawn here: ${leftOut.join(', ')}.`, this.box.left, this.box.bottom, 'start');
+    this.box.bottom -= SMALL.pixels * LINE_HEIGHT + 2;
   }
 
   private legend(): void {
@@ -234,7 +247,7 @@ class ChartPainter {
     room: number,
   ): void {
     const middle = y + SMALL.pixels * 0.62;
-    if (kind === 'column' || kind === 'bar')
+    if (isFilled(kind))
       this.out.push(element('rect', { x: x + 5, y: middle - 4, width: 8, height: 8, fill: one.color }));
     else {
       if (one.line > 0)
@@ -298,7 +311,7 @@ class ChartPainter {
     const values = plots.flatMap((plot) =>
       stacked(plot).flatMap((line) => line.flatMap((one) => (one === null ? [] : [one.to]))),
     );
-    const isBars = plots.some(({ kind }) => kind === 'column' || kind === 'bar');
+    const isBars = plots.some(({ kind }) => isFilled(kind));
     const isShare = plots.some(({ grouping }) => grouping === 'percentStacked');
     const room = this.lies
       ? (this.box.right - this.box.left) / STEP.along
@@ -387,7 +400,9 @@ class ChartPainter {
         lies: this.lies,
         backwards: this.lies !== this.chart.along.reversed,
       };
-      this.out.push(plot.kind === 'column' || plot.kind === 'bar' ? bars(plot, places) : lines(plot, places));
+      this.out.push(MARKS[plot.kind](plot, places));
+      for (const { series, value, x, y, anchor } of valueLabels(plot, places))
+        this.text(this.number(value, series.labels?.numberFormat ?? series.valuesFormat), x, y, anchor);
     }
   }
 

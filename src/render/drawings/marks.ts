@@ -43,48 +43,133 @@ export function stacked({ series, grouping }: ReadPlot): readonly (readonly (Sta
   );
 }
 
-export function bars(plot: ReadPlot, places: Places): string {
+interface Bar {
+  readonly nth: number;
+  readonly value: number;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+function barsOf(plot: ReadPlot, places: Places): Bar[] {
   const { series, grouping, gap, overlap } = plot;
   const beside = grouping === 'clustered' ? series.length : 1;
   const step = 1 - (grouping === 'clustered' ? overlap / 100 : 0);
   const width = places.slot / (1 + (beside - 1) * step + gap / 100);
   const whole = width * (1 + (beside - 1) * step);
+  return stacked(plot).flatMap((values, nth) => {
+    const turn = places.backwards ? beside - 1 - nth : nth;
+    const shift = grouping === 'clustered' ? turn * step * width : 0;
+    return values.flatMap((value, at): Bar[] => {
+      if (value === null) return [];
+      const across = places.along(at, at) - whole / 2 + shift;
+      const [a, b] = [value.from === 0 ? places.zero : places.value(value.from), places.value(value.to)];
+      const [start, size] = [Math.min(a, b), Math.abs(a - b)];
+      if (!Number.isFinite(start + size + across)) return [];
+      const own = { nth, value: series[nth]?.values[at] ?? 0 };
+      return [
+        places.lies
+          ? { ...own, x: start, y: across, width: size, height: width }
+          : { ...own, x: across, y: start, width, height: size },
+      ];
+    });
+  });
+}
+
+export const bars = (plot: ReadPlot, places: Places): string =>
+  barsOf(plot, places)
+    .map(({ nth, x, y, width, height }) =>
+      element('rect', { x, y, width, height, fill: plot.series[nth]?.color }),
+    )
+    .join('');
+
+function pointsOf(plot: ReadPlot, places: Places): (Point | null)[][] {
+  const ends = stacked(plot);
+  return plot.series.map((series, nth) =>
+    (ends[nth] ?? []).map((value, at): Point | null => {
+      if (value === null) return null;
+      const given = plot.kind === 'scatter' ? series.along?.[at] : at;
+      // Without numbers along it, the points of a scatter are counted.
+      const x = places.along(at, typeof given === 'number' ? given : at + 1);
+      const y = places.value(value.to);
+      return Number.isFinite(x + y) && given !== null ? { x, y } : null;
+    }),
+  );
+}
+
+/** From the axis, or from the area below, up to the values; a value that is missing parts it. */
+export function areas(plot: ReadPlot, places: Places): string {
   return stacked(plot)
     .map((values, nth) => {
-      const { color } = series[nth] as ReadSeries;
-      const turn = places.backwards ? beside - 1 - nth : nth;
-      const shift = grouping === 'clustered' ? turn * step * width : 0;
-      return values
-        .map((value, at) => {
-          if (value === null) return '';
-          const across = places.along(at, at) - whole / 2 + shift;
-          const [a, b] = [value.from === 0 ? places.zero : places.value(value.from), places.value(value.to)];
-          const [start, size] = [Math.min(a, b), Math.abs(a - b)];
-          if (!Number.isFinite(start + size + across)) return '';
-          return places.lies
-            ? element('rect', { x: start, y: across, width: size, height: width, fill: color })
-            : element('rect', { x: across, y: start, width, height: size, fill: color });
-        })
+      const stretches: { readonly x: number; readonly top: number; readonly bottom: number }[][] = [[]];
+      values.forEach((value, at) => {
+        if (value === null) stretches.push([]);
+        else
+          stretches.at(-1)?.push({
+            x: places.along(at, at + 1),
+            top: places.value(value.to),
+            bottom: value.from === 0 ? places.zero : places.value(value.from),
+          });
+      });
+      const fill = plot.series[nth]?.color ?? '';
+      return stretches
+        .filter((stretch) => stretch.length > 0)
+        .map((stretch) =>
+          path(
+            fill,
+            ...stretch.map(({ x, top }): [number, number] => [x, top]),
+            ...[...stretch].reverse().map(({ x, bottom }): [number, number] => [x, bottom]),
+          ),
+        )
         .join('');
     })
     .join('');
 }
 
 export function lines(plot: ReadPlot, places: Places): string {
-  const ends = stacked(plot);
+  const all = pointsOf(plot, places);
   return plot.series
-    .map((series, nth) => {
-      const points = (ends[nth] ?? []).map((value, at): Point | null => {
-        if (value === null) return null;
-        const given = plot.kind === 'scatter' ? series.along?.[at] : at;
-        // Without numbers along it, the points of a scatter are counted.
-        const x = places.along(at, typeof given === 'number' ? given : at + 1);
-        const y = places.value(value.to);
-        return Number.isFinite(x + y) && given !== null ? { x, y } : null;
-      });
-      return joined(points, series) + markers(points, series);
-    })
+    .map((series, nth) => joined(all[nth] ?? [], series) + markers(all[nth] ?? [], series))
     .join('');
+}
+
+/** A value beside its point, or at the end of its bar. */
+export interface ValueLabel extends Point {
+  readonly series: ReadSeries;
+  readonly value: number;
+  readonly anchor: 'start' | 'middle' | 'end';
+}
+
+/** Pixels between a point or bar and its label. */
+const BESIDE = 4;
+
+export function valueLabels(plot: ReadPlot, places: Places): ValueLabel[] {
+  if (plot.kind !== 'column' && plot.kind !== 'bar')
+    return pointsOf(plot, places).flatMap((points, nth) =>
+      points.flatMap((point, at): ValueLabel[] => {
+        const series = plot.series[nth];
+        const value = series?.values[at];
+        if (!point || !series?.labels || typeof value !== 'number') return [];
+        return [{ series, value, x: point.x, y: point.y - BESIDE - 2, anchor: 'middle' }];
+      }),
+    );
+  const isStacked = plot.grouping !== 'clustered';
+  return barsOf(plot, places).flatMap(({ nth, value, x, y, width, height }): ValueLabel[] => {
+    const series = plot.series[nth];
+    if (!series?.labels) return [];
+    const middle = { x: x + width / 2, y: y + height / 2 + BESIDE };
+    if (isStacked) return [{ series, value, ...middle, anchor: 'middle' }];
+    if (!places.lies)
+      return [
+        { series, value, x: middle.x, y: value < 0 ? y + height + 3 * BESIDE : y - BESIDE, anchor: 'middle' },
+      ];
+    return [
+      value < 0
+        ? { series, value, x: x - BESIDE, y: middle.y, anchor: 'end' }
+        : { series, value, x: x + width + BESIDE, y: middle.y, anchor: 'start' },
+    ];
+  });
 }
 
 interface Point {
