@@ -147,15 +147,13 @@ export class Converter {
   formula(formula: string, place: Place): ConvertedFormula {
     this.begin();
     const converted = this.helpers.undone(() => this.converted(formula, place));
+    const formulas = converted.spills
+      ? converted.formulas
+      : converted.formulas.map((line, down) =>
+          line.map((text) => this.heldInRow(text, formula, place, place.row + down)),
+        );
     const calls = { results: this.results, settles: this.settles, words: this.words };
-    if (converted.spills) return { ...converted, calls };
-    return {
-      ...converted,
-      calls,
-      formulas: converted.formulas.map((line, down) =>
-        line.map((text) => this.heldInRow(text, formula, place, place.row + down)),
-      ),
-    };
+    return { ...converted, formulas, calls };
   }
 
   private begin(): void {
@@ -175,7 +173,10 @@ export class Converter {
     const key = `${place.sheet.name}\n${row}`;
     const known = this.rowMarks.get(key) ?? this.helpers.placeRow(place.sheet.name, row, beside);
     this.rowMarks.set(key, known);
-    return fitting(`IF(ROW()=${known},${text},"${MOVED}")`);
+    // Where it stands in error, its entries may well be those of another row.
+    this.settles = true;
+    // An error: a text would be left out of a sum, and be larger than any limit.
+    return fitting(`IF(ROW()=${known},${text},${valueError(MOVED)})`);
   }
 
   private converted(formula: string, place: Place): ConvertedText {

@@ -81,9 +81,7 @@ export class PassedOver {
     const holds = [...new Set(this.under(node).map((one) => this.holds(one)))];
     if (holds.length === 0) return;
     const cells = cellsIn(node.sheet, node.area);
-    const isRead = cells.some(({ sheet, row, column }) =>
-      this.calculated.isRead({ sheet: this.calculated.workbook.sheets.indexOf(sheet), row, column }),
-    );
+    const isRead = cells.some(({ sheet, row, column }) => this.calculated.isReadAt(sheet, row, column));
     const text = allOf(holds);
     for (const { row, column } of cells)
       this.asked.set(placeKey(node.sheet.name, row, column), { holds: text, isRead });

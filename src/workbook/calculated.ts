@@ -90,6 +90,11 @@ export class CalculatedWorkbook implements Values {
     return { areas, isVolatile: this.book.isVolatile(place) };
   }
 
+  /** Whether a formula reads the cell. */
+  isReadAt(sheet: Sheet, row: number, column: number): boolean {
+    return this.isRead({ sheet: this.workbook.sheets.indexOf(sheet), row, column });
+  }
+
   /** Whether a formula fills the cell. */
   isFormula(sheet: Sheet, row: number, column: number): boolean {
     return this.book.formulaAt({ sheet: this.workbook.sheets.indexOf(sheet), row, column }) !== undefined;

@@ -20,7 +20,8 @@ import { hasOffice } from './office';
 const asked = process.env['FOLLOW'];
 const isWhole = asked === '1';
 const COUNT = isWhole ? 20 : 4;
-const SEED = process.env['CI'] ? CI_SEED : Math.floor(Math.random() * 2 ** 31);
+/** The sample is the same everywhere: a push is not to fail by chance on what it did not touch. */
+const SEED = process.env['CI'] || !isWhole ? CI_SEED : Math.floor(Math.random() * 2 ** 31);
 
 const ids = worksheetFunctions.map(({ id }) => id);
 

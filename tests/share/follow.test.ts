@@ -32,7 +32,8 @@ const isWhole = asked === '1';
 /** Random changes of every function. */
 const EACH = isWhole ? 50 : 3;
 const ROUNDS = isWhole ? 24 : 8;
-const SEED = process.env['CI'] ? CI_SEED : Math.floor(Math.random() * 2 ** 31);
+/** The sample is the same everywhere: a push is not to fail by chance on what it did not touch. */
+const SEED = process.env['CI'] || !isWhole ? CI_SEED : Math.floor(Math.random() * 2 ** 31);
 
 /** A cell that says in words that it has no value here. */
 const saysSo = (cell: CellValue): boolean => cell instanceof CellError || cell === OTHER_INPUTS;

@@ -203,9 +203,10 @@ it('says so where rows are sorted or a cell is filled down, and follows rows tha
     undefined,
   ]);
   const sorted = [put(0, 0, 70), put(1, 0, 50), put(0, 1, null, formula(1)), put(1, 1, null, formula(0))];
-  expect(await after(sorted)).toEqual([MOVED, MOVED, undefined, '#VALUE!', '#VALUE!', undefined]);
+  expect(await after(sorted)).toEqual(['#VALUE!', '#VALUE!', undefined, '#VALUE!', '#VALUE!', undefined]);
+  expect(formula(0)).toContain(`VALUE("${MOVED}")`);
   const filled = await after([put(2, 0, 90), put(2, 1, null, formula(1))]);
-  expect(filled.slice(0, 3)).toEqual([small, large, MOVED]);
+  expect(filled.slice(0, 3)).toEqual([small, large, '#VALUE!']);
 });
 
 it('takes a number where its name is taken', async () => {
