@@ -7,7 +7,7 @@ const SRC = resolve(import.meta.dirname, '../src');
 /** What each part may import, besides itself. */
 const BELOW_CALL = ['cells', 'core', 'tables', 'catalogue', 'derive'];
 const BELOW_WORKBOOK = [...BELOW_CALL, 'call', 'sheet', 'package'];
-const BELOW_HOSTS = [...BELOW_WORKBOOK, 'workbook', 'render', 'whatif', 'forms', 'share'];
+const BELOW_HOSTS = [...BELOW_WORKBOOK, 'workbook', 'render', 'work', 'whatif', 'forms', 'share'];
 const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   cells: [],
   core: [],
@@ -19,13 +19,14 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   package: ['cells'],
   workbook: BELOW_WORKBOOK,
   render: [...BELOW_WORKBOOK, 'workbook'],
+  work: [...BELOW_WORKBOOK, 'workbook', 'render'],
   whatif: [...BELOW_WORKBOOK, 'workbook', 'render'],
   forms: [...BELOW_WORKBOOK, 'workbook', 'render'],
   share: [...BELOW_WORKBOOK, 'workbook', 'render'],
   panel: BELOW_HOSTS,
   page: [...BELOW_HOSTS, 'panel'],
   excel: [...BELOW_HOSTS, 'panel'],
-  onefile: [...BELOW_HOSTS, 'panel', 'page'],
+  onefile: [...BELOW_HOSTS, 'panel'],
   cli: BELOW_HOSTS,
 };
 

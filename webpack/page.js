@@ -44,7 +44,8 @@ module.exports = (_env, argv = {}) => ({
       // What is typed into the grid is read by the grid's core alone.
       {
         test: /@univerjs[\\/]core[\\/]lib[\\/]es[\\/]index\.js$/,
-        resolve: { alias: { numfmt$: path.join(root, 'src/page/entryNumbers.ts') } },
+        loader: path.join(__dirname, 'loaders/longUndo.js'),
+        resolve: { alias: { numfmt$: path.join(root, 'src/cells/entryNumbers.ts') } },
       },
     ],
   },

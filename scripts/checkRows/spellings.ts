@@ -1,7 +1,7 @@
 import { UNITS_PARAMETER } from '../../src/derive/words';
 import type { WorksheetFunction } from '../../src/call/worksheetFunction';
 import { tokenize, type Token } from '../../src/cells/formulaTokens';
-import { callAt, textOf } from '../../src/panel/work/calls';
+import { callAt, textOf } from '../../src/work/calls';
 
 /** The two places in which a call may name its units. */
 export const SPELLINGS = ['early', 'in their place'] as const;

@@ -7,6 +7,8 @@ import { openWorkbook, refuseWorkbookName } from './workbookFile';
 
 const PAPERS = ['Letter', 'A4'] as const;
 
+const NO_WORK = { workToPrint: () => Promise.resolve<string[]>([]) };
+
 export const print: Command = {
   usage: ['IN.xlsx -o OUT.html [--sheet NAME …] [--paper A4]'],
   summary: 'Write the sheets as one HTML file that a browser prints.',
@@ -28,8 +30,19 @@ export const print: Command = {
       value: 'PAPER',
       says: 'Letter, unless told or the sheet says otherwise, or A4.',
     },
+    work: {
+      type: 'string',
+      multiple: true,
+      value: 'CELLS',
+      says: 'Cells such as Insert!D31 or Insert!D20:D40 whose work is printed behind the sheets: equations, inputs, steps, pictures, sources.',
+    },
     revision: { type: 'string', value: 'TEXT', says: 'A revision for the title block.' },
     gridlines: { type: 'boolean', says: 'Draw the lines between cells.' },
+    decimal: {
+      type: 'string',
+      value: 'SIGN',
+      says: 'The decimal sign of numbers: a point, unless told, or a comma.',
+    },
     headings: { type: 'boolean', says: 'Print the letters of columns and the numbers of rows.' },
   },
   takes: [1, 1],
@@ -40,6 +53,8 @@ export const print: Command = {
     refuseWorkbookName(target, 'What is printed');
     const paper = PAPERS.find((one) => one.toLowerCase() === (args.text('paper') ?? one).toLowerCase());
     if (!paper) throw new Failure(`The paper is Letter or A4, not "${args.text('paper') ?? ''}".`);
+    const sign = args.text('decimal') ?? '.';
+    if (!/^[.,]$/.test(sign)) throw new Failure(`The decimal sign is a point or a comma, not "${sign}".`);
     const workbook = await openWorkbook(input);
     const sheets = args.texts('sheet');
     for (const name of sheets)
@@ -62,6 +77,23 @@ export const print: Command = {
     const book = CalculatedWorkbook.of(workbook, worksheetFunctions, LIMITS);
     const overlays = ruleLooks(book, workbook.sheets);
     const revision = args.text('revision');
+    const wanted = args.texts('work');
+    const { workToPrint } = wanted.length > 0 ? await import('../work/workToPrint') : NO_WORK;
+    const work = await workToPrint(
+      book,
+      worksheetFunctions,
+      wanted.map((text) => {
+        const [, quoted, plain, cells = ''] = /^(?:'(.+)'|([^!]+))!(.+)$/.exec(text) ?? [];
+        const name = quoted ?? plain;
+        const sheet = workbook.sheets.find((one) => one.name === name);
+        const chosen = parseArea(cells);
+        if (!sheet || !chosen)
+          throw new Failure(`"${text}" names no cells of the workbook, as Insert!D31 does.`);
+        return { sheet, area: chosen };
+      }),
+    );
+    if (wanted.length > 0 && work.length === 0)
+      throw new Failure(`No cell of ${wanted.join(', ')} has a MOLD function: there is no work to show.`);
     const html = printHtml(workbook, {
       file: basename(input),
       date: new Date().toISOString().slice(0, 10),
@@ -71,6 +103,8 @@ export const print: Command = {
       ...(args.text('paper') !== undefined && { paper }),
       ...(revision !== undefined && { revision }),
       ...(args.flag('gridlines') && { gridlines: true }),
+      ...(sign === ',' && { decimalComma: true }),
+      ...(work.length > 0 && { work: [work.join('\n')] }),
       headings: args.flag('headings'),
       ...(sheets.length > 0 && { sheets }),
       ...(area && { area }),

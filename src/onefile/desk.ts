@@ -1,4 +1,5 @@
 /** The workbook of the page, alive: its marked inputs can be changed, and everything follows. */
+import { inOwnSign } from '../cells/decimalSign';
 import { CellError, type CellValue } from '../cells/value';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { cellFinder, type Cell, type Sheet, type Validation, type Workbook } from '../package/model';
@@ -92,7 +93,10 @@ export class Desk {
     if (answer?.style === 'stop') this.put(place, before);
     if (answer || typeof entry !== 'string' || typeof before !== 'number' || !/^[-+\d.,\s]+$/.test(entry))
       return answer;
-    return { style: 'information', text: `"${entry}" is no number here: write 0.5 for a half.` };
+    return {
+      style: 'information',
+      text: `"${entry}" is no number here: write ${inOwnSign('0.5')} for a half.`,
+    };
   }
 
   /** All inputs as they are in the workbook. */

@@ -1,6 +1,7 @@
 /** The program of the one-file page: reads the workbook that the page carries, and brings it to life. */
 import { worksheetFunctions } from '../call/functions';
 import { readWorkbook } from '../package';
+import { readDecimalSign } from '../panel/decimalSign';
 import { Desk } from './desk';
 import { View } from './view';
 
@@ -8,6 +9,7 @@ const text = document.getElementById('workbook')?.textContent.trim() ?? '';
 const state = document.getElementById('state');
 
 try {
+  readDecimalSign();
   const bytes = Uint8Array.from(atob(text), (one) => one.charCodeAt(0));
   const workbook = readWorkbook(
     bytes,

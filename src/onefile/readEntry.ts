@@ -1,6 +1,7 @@
 import { isDateFormat } from 'numfmt';
 import type { CellValue } from '../cells/value';
-import { parseDate, parseFraction, parseNumber } from '../page/entryNumbers';
+import { inStandardForm } from '../cells/decimalSign';
+import { parseDate, parseFraction, parseNumber } from '../cells/entryNumbers';
 
 /** What a person typed into a cell of this number format, as the workbook page reads it; undefined for a formula. */
 export function readEntry(text: string, numberFormat: string): CellValue | undefined {
@@ -13,5 +14,5 @@ export function readEntry(text: string, numberFormat: string): CellValue | undef
   const read = isDateFormat(numberFormat)
     ? (parseDate(typed) ?? parseNumber(typed))
     : (parseFraction(typed) ?? parseNumber(typed));
-  return typeof read?.v === 'number' ? read.v : typed;
+  return typeof read?.v === 'number' ? read.v : inStandardForm(typed);
 }

@@ -1,14 +1,16 @@
 /** What a person sees of the page and does with it: sheets, the chosen cell, its entry and its work. */
 import { cellAddress } from '../cells/address';
+import { decimalSign } from '../cells/decimalSign';
 import { CellError } from '../cells/value';
 import { DEFERS } from '../derive/help';
+import { chooseDecimalSign } from '../panel/decimalSign';
 import { escapeHtml } from '../render/html';
 import { printHtml } from '../render/printPage';
 import type { CellPlace } from '../sheet/book';
 import { pageTable, shownSheets } from '../share/onePage';
 import { headingOf } from '../whatif/heading';
 import type { Desk } from './desk';
-import { valueWords, workHtml } from './work';
+import { valueWords, workHtml } from '../work/workHtml';
 
 const named = (id: string): HTMLElement => {
   const element = document.getElementById(id);
@@ -61,8 +63,25 @@ export class View {
     document.addEventListener('keydown', ({ key }) => {
       if (key === 'Escape') this.leave();
     });
+    this.offerSign();
     this.tabs();
     this.front(this.sheet);
+  }
+
+  /** The other decimal sign than the one on show. */
+  private offerSign(): void {
+    const button = named('sign');
+    const tell = (): void => {
+      button.textContent = decimalSign() === '.' ? 'Show 0,5 for 0.5' : 'Show 0.5 for 0,5';
+    };
+    button.hidden = false;
+    tell();
+    button.addEventListener('click', () => {
+      chooseDecimalSign(decimalSign() === '.' ? ',' : '.');
+      tell();
+      this.draw();
+      void this.tellCell(false);
+    });
   }
 
   private tabs(): void {
@@ -106,6 +125,7 @@ export class View {
         value: (_, row, column) => desk.value({ sheet: index, row, column }),
         overlays: desk.overlays,
         look: desk.look,
+        decimalComma: decimalSign() === ',',
         attributes: (row, column) => {
           const place = { sheet: index, row, column };
           const marks = [
@@ -298,6 +318,7 @@ export class View {
       value: (sheet, row, column) => desk.value({ sheet: desk.workbook.sheets.indexOf(sheet), row, column }),
       overlays: desk.overlays,
       look: desk.look,
+      decimalComma: decimalSign() === ',',
       ...(changed.length > 0 && {
         work: [
           `<h2>Inputs changed since the workbook of ${escapeHtml(date)}</h2><p>${escapeHtml(this.changesText())}</p>`,

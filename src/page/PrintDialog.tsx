@@ -46,6 +46,7 @@ export function PrintDialog({
   const [part, setPart] = useState<PrintPart>('sheet');
   const [paper, setPaper] = useState<Paper>('Letter');
   const [gridlines, setGridlines] = useState(false);
+  const [showsWork, setShowsWork] = useState(false);
   const [revision, setRevision] = useState('');
   const [html, setHtml] = useState<string>();
   const [trouble, setTrouble] = useState('');
@@ -54,7 +55,7 @@ export function PrintDialog({
   useEffect(() => {
     let isOld = false;
     session
-      .print(part, { paper, gridlines, revision })
+      .print(part, { paper, gridlines, revision, showsWork })
       .then((page) => {
         if (!isOld) setHtml(page);
       })
@@ -64,7 +65,7 @@ export function PrintDialog({
     return () => {
       isOld = true;
     };
-  }, [session, part, paper, gridlines, revision]);
+  }, [session, part, paper, gridlines, revision, showsWork]);
 
   return (
     <Dialog
@@ -116,6 +117,13 @@ export function PrintDialog({
                 checked={gridlines}
                 onChange={(_, { checked }) => {
                   setGridlines(checked === true);
+                }}
+              />
+              <Checkbox
+                label="Work of the selected cells"
+                checked={showsWork}
+                onChange={(_, { checked }) => {
+                  setShowsWork(checked === true);
                 }}
               />
             </div>

@@ -4,8 +4,8 @@ import type { Injector } from '@univerjs/core';
 import { BEFORE_CELL_EDIT, SheetInterceptorService } from '@univerjs/preset-sheets-core';
 import type { Worksheet } from '@univerjs/core';
 import { format as formatted, isDateFormat } from 'numfmt';
-import { inOwnSign } from './decimalSign';
-import { readEntry } from './entryNumbers';
+import { inOwnSign } from '../cells/decimalSign';
+import { readEntry } from '../cells/entryNumbers';
 
 interface CellOfGrid {
   readonly worksheet: Worksheet;

@@ -4,7 +4,7 @@ import type { ICellData, Injector } from '@univerjs/core';
 import { AFTER_CELL_EDIT, SheetInterceptorService } from '@univerjs/preset-sheets-core';
 import { format, getFormatInfo, isDateFormat } from 'numfmt';
 import { keptAsEdited } from './editedNumbers';
-import { readEntry } from './entryNumbers';
+import { readEntry } from '../cells/entryNumbers';
 
 type Read = NonNullable<ReturnType<typeof readEntry>>;
 

@@ -3,7 +3,7 @@ import type { ICellData, IStyleData, Injector, Nullable, Worksheet } from '@univ
 import { INTERCEPTOR_POINT, SheetInterceptorService } from '@univerjs/preset-sheets-core';
 import { isDateFormat } from 'numfmt';
 import { generalText } from '../cells/numberText';
-import { inOwnSign } from './decimalSign';
+import { inOwnSign } from '../cells/decimalSign';
 
 /** Pixels of a cell that its text does not use. */
 const MARGIN = 6;

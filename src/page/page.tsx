@@ -1,11 +1,11 @@
 import { createRoot } from 'react-dom/client';
 import { worksheetFunctions } from '../call/functions';
+import { readDecimalSign } from '../panel/decimalSign';
 import { idle } from '../panel/idle';
 import { messageOf } from '../panel/messageOf';
 import { isMissing, MISSING } from '../panel/missing';
 import { App } from './App';
 import { CellNote } from './CellNote';
-import { readDecimalSign } from './decimalSign';
 import { Grid, type SheetPlace } from './grid';
 import { GridFocus } from './gridFocus';
 import { loadLocalFonts } from './fonts';

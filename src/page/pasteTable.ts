@@ -1,6 +1,6 @@
 /** A text table from the clipboard, as cells. */
 import { CellValueType, type ICellData } from '@univerjs/core';
-import { readEntry } from './entryNumbers';
+import { readEntry } from '../cells/entryNumbers';
 
 /** Lines of texts; a field in quotation marks may hold tabs, line ends and doubled marks. */
 export function tableOf(text: string): string[][] {

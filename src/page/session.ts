@@ -22,7 +22,7 @@ import { fileOf } from './fileOf';
 import { download } from './files';
 import type { Grid, SheetPlace } from './grid';
 import type { GridFocus } from './gridFocus';
-import { History, onStep, type Snapshot } from './history';
+import { History, NO_STEPS, offerSteps, onStep, ownSteps, type Snapshot, type Steps } from './history';
 import type { PrintPart } from './PrintDialog';
 import type { PrintWish } from './printed';
 import { onlyLooks, READ_ONLY } from './readOnly';
@@ -262,7 +262,13 @@ export class Session extends Store<SessionState> {
   }
 
   /** The workbook as it stands as a page to print. */
-  async print(part: PrintPart, wish: Pick<PrintWish, 'paper' | 'gridlines' | 'revision'>): Promise<string> {
+  async print(
+    part: PrintPart,
+    {
+      showsWork,
+      ...wish
+    }: Pick<PrintWish, 'paper' | 'gridlines' | 'revision'> & { readonly showsWork: boolean },
+  ): Promise<string> {
     await this.acting;
     const [workbook, { printed }] = await Promise.all([this.present(), import('./printed')]);
     const { sheet, area } = this.grid.selected();
@@ -271,6 +277,7 @@ export class Session extends Store<SessionState> {
       file: this.state.fileName,
       ...(part !== 'all' && { sheet }),
       ...(part === 'selection' && { area }),
+      ...(showsWork && { work: { sheet, area } }),
     });
   }
 
@@ -377,7 +384,7 @@ export class Session extends Store<SessionState> {
         this.notify('warning', error.message);
         return;
       }
-      this.history.acted({ ...place, workbook: before });
+      this.history.acted({ ...place, ...this.ownSteps(), workbook: before });
       const { sheet, area } = this.grid.selected();
       await this.showChanged({ ...place, ...placeAfter(acts), workbook: after });
       // Nothing moved: the same cells may be set further.
@@ -395,7 +402,7 @@ export class Session extends Store<SessionState> {
       const after = await part(before).finally(() => {
         this.leaves = false;
       });
-      this.history.acted({ ...place, workbook: before });
+      this.history.acted({ ...place, ...this.ownSteps(), workbook: before });
       await this.showChanged({ ...place, workbook: after });
     });
   }
@@ -403,9 +410,10 @@ export class Session extends Store<SessionState> {
   /** Takes back an act, or does it again. */
   private async step(to: 'back' | 'forth'): Promise<void> {
     await this.act(async () => {
-      const present = { ...this.grid.place(), workbook: await this.present() };
+      const workbook = await this.present();
+      const present = { ...this.grid.place(), ...this.ownSteps(), workbook };
       const target = to === 'back' ? this.history.back(present) : this.history.forth(present);
-      if (target) await this.showChanged(target);
+      if (target) await this.showChanged(target, target);
     });
   }
 
@@ -457,13 +465,21 @@ export class Session extends Store<SessionState> {
     await done.finally(release);
   }
 
-  private async showChanged({ workbook, sheet, row, column }: Snapshot): Promise<void> {
+  private ownSteps(): Steps {
+    return ownSteps(this.grid.injector, this.grid.unitId);
+  }
+
+  private async showChanged(
+    { workbook, sheet, row, column }: Snapshot,
+    steps: Steps = NO_STEPS,
+  ): Promise<void> {
     const { fileName } = this.state;
     await this.put(workbook);
     this.set({ busy: false, fileName, unsaved: true, inBrowser: false });
     if (workbook.sheets.some(({ name, state }) => name === sheet && state === 'visible'))
       this.grid.select(sheet, row, column);
-    this.history.offer(this.grid.injector, this.grid.unitId);
+    const { injector, unitId } = this.grid;
+    offerSteps(injector, unitId, this.history.steps(unitId, steps));
     this.stale = true;
     await this.keep();
   }

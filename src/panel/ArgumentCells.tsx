@@ -6,8 +6,8 @@ import type { WorksheetFunction } from '../call/worksheetFunction';
 import { inputsOf } from '../core/define';
 import type { Host, Range } from './host';
 import type { SelectedCell } from './useSelectedCell';
-import { callsIn, definitionOf } from './work/calls';
-import { cellsOf } from './work/givenArguments';
+import { callsIn, definitionOf } from '../work/calls';
+import { cellsOf } from '../work/givenArguments';
 import { messageOf } from './messageOf';
 
 const useStyles = makeStyles({

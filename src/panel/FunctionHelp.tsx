@@ -6,7 +6,7 @@ import type { WorksheetFunction } from '../call/worksheetFunction';
 import { signature } from '../derive/words';
 import type { Host } from './host';
 import { useSeparator } from './useSeparator';
-import { definitionOf } from './work/calls';
+import { definitionOf } from '../work/calls';
 import { WriteButton } from './WriteButton';
 
 const useStyles = makeStyles({

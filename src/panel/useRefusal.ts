@@ -3,7 +3,7 @@ import { CellError } from '../cells/value';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import type { Host } from './host';
 import type { SelectedCell } from './useSelectedCell';
-import { callsIn } from './work/calls';
+import { callsIn } from '../work/calls';
 import { refusalIn } from './work/refusal';
 
 /** Why a cell is in error: what the host tells, or what the functions of its formula say; empty while it is not known. */

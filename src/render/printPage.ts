@@ -106,8 +106,8 @@ function sheetSection(
     ...(options.look && { look: options.look }),
     ...(options.decimalComma && { decimalComma: true }),
   });
-  const { landscape, zoom } = fit(table.width, table.height, options.paper ?? 'Letter', setup.landscape);
   const paper = options.paper ?? setup.paper ?? 'Letter';
+  const { landscape, zoom } = fit(table.width, table.height, paper, setup.landscape);
   return {
     css: `@page ${name} { size: ${paper} ${landscape ? 'landscape' : 'portrait'}; @top-center { content: "${cssText(sheet.name)}"; } }\n.${name} { page: ${name}; } .${name} > table { zoom: ${zoom.toFixed(4)}; }`,
     html: `<section class="page ${name}" aria-label="${escapeHtml(sheet.name)}">${table.html}</section>`,
@@ -132,7 +132,7 @@ section.page, section.work { break-after: page; } section:last-of-type { break-a
 ${TABLE_CSS}
 section.work { font: 10pt Arial, "Liberation Sans", sans-serif; } section.work table { border-collapse: collapse; width: 100%; }
 section.work td, section.work th { border-bottom: 1px solid #ccc; padding: 3px 6px; text-align: left; vertical-align: top; }
-section.work h2 { font-size: 13pt; margin: 0 0 6px; } section.work svg { max-width: 4in; height: auto; }
+section.work h2 { font-size: 13pt; margin: 0 0 6px; } section.work article + article { border-top: 2px solid #444; margin-top: 18px; padding-top: 12px; } section.work h2, section.work h3, section.work h4 { break-after: avoid; } section.work li, section.work .equation { break-inside: avoid; } section.work small { color: #444; } section.work .refusal, section.work .caution { color: #8a2a00; } section.work svg { max-width: 4in; height: auto; }
 section.work tr, section.work svg { break-inside: avoid; }
 @media screen { body { background: #888; } section.page, section.work { background: #fff; margin: 16px auto; padding: 0.5in; width: max-content; max-width: calc(100vw - 1in); overflow: auto; box-shadow: 0 2px 8px #0006; } }`;
 }

@@ -1,7 +1,7 @@
 /** A sheet, or a part of it, as an HTML table that looks as the sheet does. */
 import { isDateFormat } from 'numfmt';
 import { areaContains, columnLetters, type Area } from '../cells/address';
-import { withComma } from '../cells/numberText';
+import { generalText, withComma } from '../cells/numberText';
 import type { Cell, CellStyle, Sheet, StyleOverlay, Workbook } from '../package/model';
 import { cellFinder } from '../package/model';
 import { columnPixels, rowPixels } from '../package/pixels';
@@ -214,10 +214,14 @@ class TableWriter {
     const width = columns.reduce((total, one) => total + (this.widths.get(one) ?? 0), 0);
     const size = style.font.size * (style.font.bold ? 1.08 : 1);
     const room = width - PADDING;
-    // On paper nobody can widen a column: a number that is a little too wide is set smaller, and a text is broken.
-    const fits = (text: string): boolean => textWidth(text, size) * SMALLEST <= room || style.wrap;
     const numberFormat =
       overlays.find((one) => one.numberFormat !== undefined)?.numberFormat ?? style.numberFormat;
+    const isAs = (share: number) => (text: string) => textWidth(text, size) * share <= room || style.wrap;
+    // On paper nobody can widen a column: a number that is a little too wide is set smaller, and a text is broken. One
+    // without a format has as many decimals as fit, as on the screen.
+    const isCut =
+      typeof value === 'number' && numberFormat === 'General' && generalText(value, isAs(1)) !== undefined;
+    const fits = isAs(isCut ? 1 : SMALLEST);
     const { text: standard, color } = shownText(value, numberFormat, fits, this.workbook.date1904);
     const hasOwnSign =
       this.options.decimalComma === true && typeof value === 'number' && !isDateFormat(numberFormat);

@@ -55,8 +55,16 @@ describe('rows', () => {
     await expect.poll(() => cell('B5'), SOON).toEqual(product);
   });
 
-  it('come back by undo and go again by redo, whole', async () => {
+  it('come back by undo and go again by redo, whole, with the entries before them one by one', async () => {
     await press('Control+z');
+    await expect.poll(() => cell('B4'), SOON).toEqual({ formula: 'A1*A2', value: 6 });
+    await press('Control+z');
+    const values = async () => [(await cell('A2'))?.value ?? null, (await cell('B4'))?.value ?? null];
+    await expect.poll(values, SOON).toEqual([3, null]);
+    await press('Control+z');
+    await expect.poll(values, SOON).toEqual([null, null]);
+    await press('Control+y');
+    await press('Control+y');
     await expect.poll(() => cell('B4'), SOON).toEqual({ formula: 'A1*A2', value: 6 });
     await press('Control+y');
     await expect.poll(() => cell('B5'), SOON).toEqual(product);

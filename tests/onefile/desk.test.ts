@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { setDecimalSign } from '../../src/cells/decimalSign';
 import { worksheetFunctions } from '../../src/call/functions';
 import { newWorkbook } from '../../src/package/author';
 import { Desk } from '../../src/onefile/desk';
 import { readEntry } from '../../src/onefile/readEntry';
-import { workHtml } from '../../src/onefile/work';
+import { valueWords, workHtml } from '../../src/work/workHtml';
 
 const place = (row: number, column: number) => ({ sheet: 0, row, column });
 
@@ -46,6 +47,19 @@ describe('an entry', () => {
     ['=A1', 'General', undefined],
   ])('%j in the format %s is %j', (text, format, value) => {
     expect(readEntry(text, format)).toBe(value);
+  });
+
+  it('is read with a decimal comma where that is the sign', () => {
+    setDecimalSign(',');
+    expect(['0,25', '0,5 mm', '1.5', '5/8'].map((text) => readEntry(text, 'General'))).toEqual([
+      0.25,
+      '0.5 mm',
+      1.5,
+      0.625,
+    ]);
+    expect(valueWords(0.25)).toBe('0,25');
+    setDecimalSign('.');
+    expect([readEntry('0,25', 'General'), valueWords(0.25)]).toEqual(['0,25', '0.25']);
   });
 });
 

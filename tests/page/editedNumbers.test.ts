@@ -1,11 +1,10 @@
 import type { Worksheet } from '@univerjs/core';
-import { afterEach, expect, it, vi } from 'vitest';
-import { chooseDecimalSign } from '../../src/page/decimalSign';
+import { afterEach, expect, it } from 'vitest';
+import { setDecimalSign } from '../../src/cells/decimalSign';
 import { editedText, keptAsEdited, noteEdited } from '../../src/page/editedNumbers';
 
-vi.stubGlobal('localStorage', { setItem: () => undefined });
 afterEach(() => {
-  chooseDecimalSign('.');
+  setDecimalSign('.');
 });
 
 it('a number is edited as it is shown where that is the number itself', () => {
@@ -37,7 +36,7 @@ it('a number is kept where its editor was left as it was, though the text says l
 });
 
 it('the person’s decimal sign stands in the editor too', () => {
-  chooseDecimalSign(',');
+  setDecimalSign(',');
   expect(editedText(0.5, '0,5', 'General')).toBe('0,5');
   expect(editedText(1234.5678, '1.234,57', '#,##0.00')).toBe('1234,5678');
   expect(editedText(0.125, '12.5%', '0.0%')).toBe('12,5%');

@@ -1,7 +1,7 @@
 import { format } from 'numfmt';
 import { describe, expect, it } from 'vitest';
 import { formatAfter } from '../../src/page/entryFormats';
-import { readEntry } from '../../src/page/entryNumbers';
+import { readEntry } from '../../src/cells/entryNumbers';
 
 /** The format of a cell after an entry, where it is another one. */
 function after(current: string, text: string): string | undefined {

@@ -1,6 +1,6 @@
-import { afterEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { CellError, type CellValue } from '../../src/cells/value';
-import { chooseDecimalSign, inOwnSign, inStandardForm } from '../../src/page/decimalSign';
+import { inOwnSign, inStandardForm, setDecimalSign } from '../../src/cells/decimalSign';
 import { isFound, replaced } from '../../src/page/findCells';
 import { cellsIn } from '../../src/page/largePastes';
 import { sortedPlaces } from '../../src/page/sortRows';
@@ -109,13 +109,12 @@ describe('finding', () => {
 
 describe('the decimal comma', () => {
   afterEach(() => {
-    vi.unstubAllGlobals();
+    setDecimalSign('.');
   });
 
   it('is read and shown where it was chosen, and nowhere else', () => {
-    vi.stubGlobal('localStorage', { setItem: () => undefined });
     expect(inStandardForm('0,5 mm')).toBe('0,5 mm');
-    chooseDecimalSign(',');
+    setDecimalSign(',');
     expect(['0,5', '-12,75 mm', ',5 in', '0.5', '1,2,3', 'a, b'].map(inStandardForm)).toEqual([
       '0.5',
       '-12.75 mm',
@@ -130,7 +129,7 @@ describe('the decimal comma', () => {
       '5 in.',
       ',5',
     ]);
-    chooseDecimalSign('.');
+    setDecimalSign('.');
     expect(inOwnSign('0.5')).toBe('0.5');
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { worksheetFunctions } from '../../src/call/functions';
-import { callsIn } from '../../src/panel/work/calls';
+import { callsIn } from '../../src/work/calls';
 import { isSwing, swingOf } from '../../src/panel/work/swing';
 
 const around = { sheet: 'Sheet1', read: () => Promise.resolve([[null]]), functions: worksheetFunctions };

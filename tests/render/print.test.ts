@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { columnLetters } from '../../src/cells/address';
 import { CellError } from '../../src/cells/value';
 import { newWorkbook } from '../../src/package/author';
 import { fit, printHtml } from '../../src/render/printPage';
@@ -99,6 +100,25 @@ describe('a sheet on paper', () => {
     });
     expect(html).toContain('>42<');
     expect(html).toContain('#ABCDEF');
+  });
+
+  it('shows a number without a format with as many decimals as fit, not set smaller', () => {
+    const narrow = newWorkbook({ sheets: [{ name: 'N', cells: { A1: 4.285714285714 } }] });
+    const html = printHtml(narrow, { file: 'n.xlsx', date: '2026-01-01' });
+    const [, css = '', text = ''] = /<td class="(\w+)"[^>]*>(4\.\d+)</.exec(html) ?? [];
+    expect(text).toMatch(/^4\.2857\d*$/);
+    expect(text.length).toBeLessThan('4.285714286'.length);
+    expect(new RegExp(`\\.${css} \\{[^}]*font-size: [0-6]`).test(html)).toBe(false);
+  });
+
+  it('is fitted to the paper that the file asks for', () => {
+    const cells = Object.fromEntries(Array.from({ length: 16 }, (_, i) => [`${columnLetters(i)}1`, i]));
+    const zoomOf = (asked: object, options: object) => {
+      const sheet = newWorkbook({ sheets: [{ name: 'N', cells, print: { landscape: true, ...asked } }] });
+      return /zoom: ([\d.]+)/.exec(printHtml(sheet, { file: 'n.xlsx', date: '2026-01-01', ...options }))?.[1];
+    };
+    expect(zoomOf({ paper: 'A4' }, {})).toBe(zoomOf({}, { paper: 'A4' }));
+    expect(zoomOf({ paper: 'A4' }, {})).not.toBe(zoomOf({}, {}));
   });
 
   it('has the decimal comma of the reader where that is asked for', () => {

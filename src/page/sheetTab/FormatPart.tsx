@@ -1,6 +1,7 @@
 import { Button, Field, Input } from '@fluentui/react-components';
 import { useState } from 'react';
-import { chooseDecimalSign, decimalSign, type DecimalSign } from '../decimalSign';
+import { decimalSign, type DecimalSign } from '../../cells/decimalSign';
+import { chooseDecimalSign } from '../../panel/decimalSign';
 import type { PartProps } from './SheetTab';
 import { Choice, entriesOf } from './Choice';
 import { useFormStyles } from './useForm';

@@ -3,8 +3,8 @@ import { unitFormula } from '../../call/tools/unitFormula';
 import type { WorksheetFunction } from '../../call/worksheetFunction';
 import { CellError, type CellValue } from '../../cells/value';
 import type { Host, Range } from '../host';
-import { callsIn } from '../work/calls';
-import { readGiven } from '../work/givenArguments';
+import { callsIn } from '../../work/calls';
+import { readGiven } from '../../work/givenArguments';
 import type { EquationDraft } from './draft';
 
 export interface KeptEquation {

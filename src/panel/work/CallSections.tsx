@@ -2,7 +2,7 @@ import { makeStyles, MessageBar, MessageBarBody, tokens } from '@fluentui/react-
 import { rangeOf, type TypesetLine } from '../../derive/typeset';
 import { SOURCE_KINDS } from '../../derive/words';
 import { Equation } from './Equation';
-import type { CallWork, ShownInput } from './workOfCell';
+import type { CallWork, ShownInput } from '../../work/workOfCell';
 
 const useStyles = makeStyles({
   result: {

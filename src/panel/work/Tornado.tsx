@@ -1,8 +1,8 @@
 import { makeStyles, tokens } from '@fluentui/react-components';
 import { useEffect, useState } from 'react';
 import { numberText, withUnit } from '../../core/format';
-import type { Call } from './calls';
-import type { Surroundings } from './givenArguments';
+import type { Call } from '../../work/calls';
+import type { Surroundings } from '../../work/givenArguments';
 import { swingOf, type Swing } from './swing';
 
 const useStyles = makeStyles({

@@ -14,7 +14,7 @@ import { NAMESPACE } from '../../cells/namespace';
 import type { WorksheetFunction } from '../../call/worksheetFunction';
 import type { Host } from '../host';
 import { useSelectedCell } from '../useSelectedCell';
-import type { Call } from './calls';
+import type { Call } from '../../work/calls';
 import { CallSections } from './CallSections';
 import { isSwing } from './swing';
 import { Tornado } from './Tornado';

@@ -1,6 +1,6 @@
 import { CellError } from '../../cells/value';
-import type { Call } from './calls';
-import { readGiven, type GivenArgument, type Surroundings } from './givenArguments';
+import type { Call } from '../../work/calls';
+import { readGiven, type GivenArgument, type Surroundings } from '../../work/givenArguments';
 
 /** A call that refuses, with what it says. */
 export interface RefusedCall {

@@ -6,8 +6,8 @@ import { readInputs } from '../../call/tools/inputsTable';
 import { readUnits } from '../../call/readArgument';
 import { present } from '../../call/worksheet';
 import { systemUnit } from '../../core/quantity';
-import type { Call } from './calls';
-import { readGiven, type Surroundings } from './givenArguments';
+import type { Call } from '../../work/calls';
+import { readGiven, type Surroundings } from '../../work/givenArguments';
 
 export interface Swing {
   readonly unit: string;

@@ -4,9 +4,9 @@ import type { WorksheetFunction } from '../../call/worksheetFunction';
 import { cellAddress } from '../../cells/address';
 import type { Host } from '../host';
 import { useSelectedCell, type SelectedCell } from '../useSelectedCell';
-import { callsIn, definitionOf, type Call } from './calls';
-import { readGiven, type Surroundings } from './givenArguments';
-import { workOfCall, type CallWork } from './workOfCell';
+import { callsIn, definitionOf, type Call } from '../../work/calls';
+import { readGiven, type Surroundings } from '../../work/givenArguments';
+import { workOfCall, type CallWork } from '../../work/workOfCell';
 
 /** The formula behind the selected cell, with our calls in it. */
 export interface CellFormula {

@@ -2,7 +2,7 @@ import { worksheetFunctions } from '../../../src/call/functions';
 import { isCall, tokenize } from '../../../src/cells/formulaTokens';
 import { NAMESPACE } from '../../../src/cells/namespace';
 import type { CellValue } from '../../../src/cells/value';
-import { callsIn } from '../../../src/panel/work/calls';
+import { callsIn } from '../../../src/work/calls';
 
 /** What Excel refuses to do, with the code that it gives. */
 export class Refused extends Error {

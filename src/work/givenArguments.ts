@@ -1,8 +1,8 @@
-import { CellError, type Argument, type CellValue, type Matrix } from '../../cells/value';
-import type { WorksheetFunction } from '../../call/worksheetFunction';
-import { isCall, type Token } from '../../cells/formulaTokens';
-import { cellAddress, parseArea, parseCell, type Area } from '../../cells/address';
-import type { Range } from '../host';
+import { CellError, type Argument, type CellValue, type Matrix } from '../cells/value';
+import type { WorksheetFunction } from '../call/worksheetFunction';
+import { isCall, type Token } from '../cells/formulaTokens';
+import { cellAddress, parseArea, parseCell, type Area } from '../cells/address';
+import type { Range } from '../workbook/cells';
 import { callAt, textOf } from './calls';
 
 /** Where an argument's value came from. */
@@ -153,7 +153,7 @@ async function calculate(tokens: readonly Token[], around: Surroundings): Promis
     } else parts.push((tokens[at] as Token).text);
   }
   // The engine is large, and few formulas need it here.
-  const { calculateFormulas } = await import('../../workbook/calculateFormulas');
+  const { calculateFormulas } = await import('../workbook/calculateFormulas');
   const [result = [[null]]] = await calculateFormulas([parts.join('')], around.functions);
   return result;
 }

@@ -1,6 +1,6 @@
 import { format } from 'numfmt';
 import { describe, expect, it } from 'vitest';
-import { parseDate, parseNumber, parseTime } from '../../src/page/entryNumbers';
+import { parseDate, parseNumber, parseTime } from '../../src/cells/entryNumbers';
 
 /** In the order in which the grid asks. */
 const read = (text: string) => parseDate(text) ?? parseTime(text) ?? parseNumber(text);
@@ -42,6 +42,22 @@ describe('what is typed', () => {
     ['50%', 0.5],
     ['0/5', 0],
   ])('is read as before otherwise: %s', (text, value) => {
+    expect(read(text)?.v).toBe(value);
+  });
+
+  it.each(['0,25', '1,5', '12,34', '1,2345', '5,', '1,000,00', '0,5 mm'])(
+    'is no number with a comma that is neither a decimal sign here nor between thousands: %s',
+    (text) => {
+      expect(read(text) ?? null).toBeNull();
+    },
+  );
+
+  it.each([
+    ['1,000', 1000],
+    ['-12,345.5', -12_345.5],
+    ['$1,250.75', 1250.75],
+    ['1,234,567', 1_234_567],
+  ])('may have commas between thousands: %s', (text, value) => {
     expect(read(text)?.v).toBe(value);
   });
 

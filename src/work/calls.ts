@@ -1,7 +1,7 @@
-import { catalogue } from '../../catalogue';
-import type { Definition } from '../../core/define';
-import { NAMESPACE } from '../../cells/namespace';
-import { isCall, tokenize, type Token } from '../../cells/formulaTokens';
+import { catalogue } from '../catalogue';
+import type { Definition } from '../core/define';
+import { NAMESPACE } from '../cells/namespace';
+import { isCall, tokenize, type Token } from '../cells/formulaTokens';
 
 /** A call of one of our functions in a formula. */
 export interface Call {

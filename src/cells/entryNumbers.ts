@@ -43,8 +43,13 @@ export function parseTime(text: string): Parsed {
   return isThread(text) ? null : numfmt.parseTime(text);
 }
 
+/** Whole thousands between commas; `0,25` is no 25. */
+const GROUPED = /^\D*\d{1,3}(?:,\d{3})+(?:\.\d*)?[^\d,]*$/;
+
 export function parseNumber(text: string): Parsed {
-  return isThread(text) ? null : numfmt.parseNumber(inStandardForm(text));
+  const standard = inStandardForm(text);
+  if (isThread(text) || (standard.includes(',') && !GROUPED.test(standard))) return null;
+  return numfmt.parseNumber(standard);
 }
 
 /** In the order in which the grid asks: a date, a time, a number; null for text. */

@@ -1,22 +1,35 @@
 /** How the number in a cell came about, as HTML: each call of ours with its equations, inputs, steps, cautions, sources. */
+import { inOwnSign } from '../cells/decimalSign';
 import katex from 'katex';
 import { NAMESPACE } from '../cells/namespace';
 import { cellAddress } from '../cells/address';
 import { CellError, type CellValue } from '../cells/value';
 import { rangeOf, type TypesetLine } from '../derive/typeset';
 import { SOURCE_KINDS } from '../derive/words';
-import { callsIn, definitionOf } from '../panel/work/calls';
-import { workOfCall, type CallWork } from '../panel/work/workOfCell';
+import { callsIn, definitionOf } from './calls';
+import { workOfCall, type CallWork } from './workOfCell';
 import { escapeHtml } from '../render/html';
+import type { WorksheetFunction } from '../call/worksheetFunction';
+import type { Cell, Sheet } from '../package/model';
 import type { CellPlace } from '../sheet/book';
-import type { Desk } from './desk';
+import type { CellView, Range } from '../workbook/cells';
+
+/** A calculated workbook whose cells are explained. */
+export interface Explained {
+  readonly functions: readonly WorksheetFunction[];
+  sheet(index: number): Sheet;
+  /** The cell as the workbook has it. */
+  original(place: CellPlace): Cell | undefined;
+  /** By the name of the sheet, as it is now. */
+  read(range: Range): Promise<CellView[][]>;
+}
 
 /** In MathML, which browsers set by themselves: the fonts of another typesetting would double the size of the page. */
 const typeset = (tex: string): string =>
   katex.renderToString(`\\displaystyle ${tex}`, { output: 'mathml', throwOnError: false, strict: false });
 
 /** Where the formula stands that fills a cell, which may be the cell itself; undefined where none does. */
-export function formulaPlace(desk: Desk, place: CellPlace): CellPlace | undefined {
+function formulaPlace(desk: Explained, place: CellPlace): CellPlace | undefined {
   const { sheet, row, column } = place;
   if (desk.original(place)?.formula !== undefined) return place;
   const filler = desk
@@ -29,14 +42,13 @@ export function formulaPlace(desk: Desk, place: CellPlace): CellPlace | undefine
 }
 
 /** Empty for a cell that no formula fills. */
-export async function workHtml(desk: Desk, place: CellPlace): Promise<string> {
+export async function workHtml(desk: Explained, place: CellPlace): Promise<string> {
   const from = formulaPlace(desk, place);
   if (!from) return '';
   const formula = desk.original(from)?.formula ?? '';
   const around = {
     sheet: desk.sheet(from.sheet).name,
-    read: async (range: Parameters<Desk['read']>[0]) =>
-      (await desk.read(range)).map((line) => line.map(({ value }) => value)),
+    read: async (range: Range) => (await desk.read(range)).map((line) => line.map(({ value }) => value)),
     functions: desk.functions,
   };
   const offset = { row: place.row - from.row, column: place.column - from.column };
@@ -110,5 +122,5 @@ const list = (title: string, items: readonly string[]): string =>
 export function valueWords(value: CellValue): string {
   if (value === null || value === '') return 'blank';
   if (value instanceof CellError) return value.message === '' ? value.code : value.message;
-  return typeof value === 'number' ? String(Number(value.toPrecision(12))) : String(value);
+  return typeof value === 'number' ? inOwnSign(String(Number(value.toPrecision(12)))) : String(value);
 }
