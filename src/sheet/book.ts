@@ -142,6 +142,13 @@ export class Book {
       : value;
   }
 
+  /** Where the error in a cell began, by the name of the place; undefined where it holds none. */
+  errorOrigin(sheet: number, row: number, column: number): string | undefined {
+    const value = this.calculation.sheets[sheet]?.get(row, column);
+    if (!(value instanceof CellError)) return undefined;
+    return value.origin ?? placeName(this.sheetNames[sheet] ?? '', row, column);
+  }
+
   /** What a calculation has not reached, since it was stopped or is still under way. */
   isUnreached(sheet: number, row: number, column: number): boolean {
     return this.calculation.sheets[sheet]?.get(row, column) === DIRTY;

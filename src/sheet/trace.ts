@@ -1,5 +1,4 @@
 /** What a cell's formula reads, what reads it, and where its error began. */
-import { CellError } from '../cells/value';
 import type { Book, CellPlace } from './book';
 import type { SheetArea } from './values';
 
@@ -35,16 +34,17 @@ export function traceOf(book: Book, place: CellPlace): Trace {
   };
 }
 
-/** From reader to read, always the first cell in error, until one reads none. */
+/** From reader to read, along the cells that have this very error: others may be caught, as by IFERROR. */
 function errorPath(book: Book, from: CellPlace): CellPlace[] {
   const path: CellPlace[] = [];
   const been = new Set([keyOf(from)]);
-  let at: CellPlace | undefined = inError(book, from) ? from : undefined;
+  const origin = originOf(book, from);
+  let at: CellPlace | undefined = origin === undefined ? undefined : from;
   while (at && path.length < MOST_STEPS) {
     at = book
       .reads(at)
       .flatMap(cellsOf)
-      .find((one) => inError(book, one) && !been.has(keyOf(one)));
+      .find((one) => originOf(book, one) === origin && !been.has(keyOf(one)));
     if (!at) break;
     been.add(keyOf(at));
     path.push(at);
@@ -52,8 +52,8 @@ function errorPath(book: Book, from: CellPlace): CellPlace[] {
   return path;
 }
 
-const inError = (book: Book, { sheet, row, column }: CellPlace): boolean =>
-  book.value(sheet, row, column) instanceof CellError;
+const originOf = (book: Book, { sheet, row, column }: CellPlace): string | undefined =>
+  book.errorOrigin(sheet, row, column);
 
 function cellsOf({ sheet, top, left, bottom, right }: SheetArea): CellPlace[] {
   const width = right - left + 1;

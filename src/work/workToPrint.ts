@@ -1,5 +1,7 @@
 /** The shown work of chosen cells, for the pages behind a printed sheet. */
 import { cellAddress, type Area } from '../cells/address';
+import { inOwnSign } from '../cells/decimalSign';
+import { numberText } from '../core/format';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { cellFinder, type Sheet } from '../package/model';
 import { callsOurs } from '../package/spelling';
@@ -35,7 +37,8 @@ export async function workToPrint(
     for (const { row, column } of cells) {
       const index = book.workbook.sheets.indexOf(sheet);
       const title = `${sheet.name}!${cellAddress(row, column)} ${labelOf(book, sheet, row, column)}`.trim();
-      const value = valueWords(book.at(sheet, row, column));
+      const result = book.at(sheet, row, column);
+      const value = typeof result === 'number' ? inOwnSign(numberText(result)) : valueWords(result);
       const work = await workHtml(desk, { sheet: index, row, column });
       parts.push(`<article><h2>${escapeHtml(title)}: ${escapeHtml(value)}</h2>${work}</article>`);
     }

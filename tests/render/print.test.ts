@@ -113,12 +113,12 @@ describe('a sheet on paper', () => {
 
   it('is fitted to the paper that the file asks for', () => {
     const cells = Object.fromEntries(Array.from({ length: 16 }, (_, i) => [`${columnLetters(i)}1`, i]));
-    const zoomOf = (asked: object, options: object) => {
-      const sheet = newWorkbook({ sheets: [{ name: 'N', cells, print: { landscape: true, ...asked } }] });
+    const zoomOf = (asked: 'A4' | 'Letter', options: object) => {
+      const sheet = newWorkbook({ sheets: [{ name: 'N', cells, print: { paper: asked, landscape: true } }] });
       return /zoom: ([\d.]+)/.exec(printHtml(sheet, { file: 'n.xlsx', date: '2026-01-01', ...options }))?.[1];
     };
-    expect(zoomOf({ paper: 'A4' }, {})).toBe(zoomOf({}, { paper: 'A4' }));
-    expect(zoomOf({ paper: 'A4' }, {})).not.toBe(zoomOf({}, {}));
+    expect(zoomOf('A4', {})).toBe(zoomOf('Letter', { paper: 'A4' }));
+    expect(zoomOf('A4', {})).not.toBe(zoomOf('Letter', {}));
   });
 
   it('has the decimal comma of the reader where that is asked for', () => {

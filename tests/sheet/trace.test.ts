@@ -7,7 +7,7 @@ import { traceOf, type Trace } from '../../src/sheet/trace';
 import { contentOf } from '../../src/workbook/content';
 
 const workbook = newWorkbook({
-  names: { draft: 'Main!$A$1' },
+  names: { draft: 'Main!$A$1', total: 'Main!$B$8' },
   sheets: [
     {
       name: 'Main',
@@ -21,6 +21,12 @@ const workbook = newWorkbook({
         B4: { formula: 'B3+B1' },
         B5: { formula: 'SUM(B1:B4)' },
         B6: { formula: 'INDIRECT("A1")' },
+        B7: { formula: 'IFERROR(B3,0)+D1' },
+        B8: { formula: 'MOLD.SEAT.FORCE(B7,5,0.15)' },
+        B9: { formula: 'MOLD.SEAT.FORCE(100,95,0.15)+A1' },
+        B10: { formula: 'C6+1' },
+        C6: { formula: 'total' },
+        D1: { formula: 'NA()' },
         C1: { formula: 'SEQUENCE(2)', fills: 'C1:C2' },
         C4: { formula: 'C2+1' },
       },
@@ -62,6 +68,13 @@ describe('the trace of a cell', () => {
     expect(cells(trace('B5').error)).toEqual(['B3']);
     expect(cells(trace('B4').error)).toEqual(['B3']);
     expect(trace('B3').error).toEqual([]);
+  });
+
+  it('passes by an error that a formula catches, through names and our functions, and stays where one refuses', () => {
+    expect(cells(trace('B7').error)).toEqual(['D1']);
+    expect(cells(trace('B8').error)).toEqual(['B7', 'D1']);
+    expect(cells(trace('B10').error)).toEqual(['C6', 'B8', 'B7', 'D1']);
+    expect(cells(trace('B9').error)).toEqual([]);
   });
 
   it('says when a formula may read what it does not name', () => {
