@@ -1,5 +1,5 @@
 import { useEffect, useId, useRef, useState, type KeyboardEvent } from 'react';
-import { inOwnSign } from './decimalSign';
+import { inOwnSign } from '../cells/decimalSign';
 import { listIsThere } from './cellLists';
 
 interface Choice {
