@@ -2,10 +2,10 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:f
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { staticServer } from '../../src/cli/staticServer';
-import { cellOf, Desk, LOADING, Tab } from './desk';
+import { cellOf, Desk, LOADING, slow, Tab } from './desk';
 import { launch, leave } from './launch';
 
 /** Whole pages are loaded several times over, also where the machine has much else to do. */
@@ -90,6 +90,13 @@ describe('the page without a network', () => {
 describe('the page while it opens', () => {
   let desk: Desk;
 
+  async function patientPage(context: BrowserContext): Promise<Page> {
+    const page = await context.newPage();
+    page.setDefaultTimeout(LOADING);
+    await slow(page);
+    return page;
+  }
+
   beforeAll(async () => {
     desk = await Desk.open();
   });
@@ -98,8 +105,7 @@ describe('the page while it opens', () => {
   });
 
   it('says what it is before its scripts come, what did not come, and fetches it when asked again', async () => {
-    const context = await desk.newcomer();
-    const page = await context.newPage();
+    const page = await patientPage(await desk.newcomer());
     await page.route(/\/page\.[0-9a-f]+\.js$/, (route) => route.abort());
     await page.goto(desk.address);
     await page.getByText('worksheet functions for designing short-run injection molds').waitFor();
@@ -118,12 +124,11 @@ describe('the page while it opens', () => {
     await page.getByText('could not be loaded').waitFor({ state: 'detached' });
     await tab.type('B10', '100');
     expect(cellOf(await tab.savedWorkbook(), 'Insert', 'B10')?.value).toBe(100);
-    await context.close();
+    await page.context().close();
   });
 
   it('lets keys that are pressed before the sheet stands go nowhere', async () => {
-    const context = await desk.newcomer();
-    const page = await context.newPage();
+    const page = await patientPage(await desk.newcomer());
     const errors: string[] = [];
     page.on('pageerror', ({ message }) => errors.push(message));
     let release = (): void => undefined;
@@ -148,7 +153,7 @@ describe('the page while it opens', () => {
     const texts = workbook.sheets.flatMap(({ cells }) => cells.map(({ value }) => value));
     expect(texts.filter((value) => typeof value === 'string' && /lost/.test(value))).toEqual([]);
     expect(errors).toEqual([]);
-    await context.close();
+    await page.context().close();
   });
 });
 
