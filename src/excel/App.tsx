@@ -12,18 +12,19 @@ import type { WorksheetFunction } from '../call/worksheetFunction';
 import type { Host } from '../panel/host';
 import { later } from '../panel/later';
 import { Panel } from '../panel/Panel';
-import { ShareTab } from '../panel/share/ShareTab';
 import { darkTheme, lightTheme } from '../panel/theme';
-import { DesignSheets } from './DesignSheets';
 import { excelFiles } from './files';
 import { FirstRun } from './FirstRun';
-import { HelpTab } from './HelpTab';
 import { isDark, onThemeLook } from './hostTheme';
 import { FIRST_STEPS, readPanelState, setPanelState, subscribe, type Notice } from './panelState';
 import { rememberSeen } from './remember';
 import { SharedWorkbookBar, SharingWords } from './Sharing';
 
+// What not everybody opens is loaded when it is.
 const CheckTab = later(async () => (await import('./check/CheckTab')).CheckTab);
+const DesignSheets = later(async () => (await import('./DesignSheets')).DesignSheets);
+const HelpTab = later(async () => (await import('./HelpTab')).HelpTab);
+const ShareTab = later(async () => (await import('../panel/share/ShareTab')).ShareTab);
 
 const useStyles = makeStyles({
   app: {

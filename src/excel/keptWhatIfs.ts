@@ -2,8 +2,7 @@
 import { worksheetFunctions } from '../call/functions';
 import type { Host, KeptHost, KeptState } from '../panel/host';
 import { Refusal } from '../core/refusal';
-import { CHANGED } from '../whatif/kept/made';
-import { keptWhatIfs, type KeptWhatIf } from '../whatif/kept/record';
+import { CHANGED, keptWhatIfs, type KeptWhatIf } from '../whatif/kept/record';
 import type { Outcome, RunOptions } from '../whatif/run';
 import { namesAndSheets } from './namesAndSheets';
 

@@ -3,8 +3,7 @@ import type { WorksheetFunction } from '../call/worksheetFunction';
 import { Refusal } from '../core/refusal';
 import type { KeptHost, KeptState } from '../panel/host';
 import type { Workbook } from '../package/model';
-import { CHANGED } from '../whatif/kept/made';
-import { keptWhatIfs, type KeptWhatIf } from '../whatif/kept/record';
+import { CHANGED, keptWhatIfs, type KeptWhatIf } from '../whatif/kept/record';
 import type { Outcome, RunOptions } from '../whatif/run';
 import type { Grid } from './grid';
 

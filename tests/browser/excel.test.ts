@@ -354,6 +354,51 @@ describe('the tabs of Excel alone', () => {
     expect(sheet.cells.get('0 0')?.value).toBe('10-24');
   });
 
+  it('show what any formula reads, what reads a cell, and where an error began', async () => {
+    const sheet = desk.workbook.addSheet('Steps');
+    for (const [row, content] of [5, '=A1*2', '=1/0', '=A2+A3'].entries()) sheet.type(row, 0, content);
+    await desk.workbook.execute([]);
+    await desk.page.getByRole('tab', { name: 'Work' }).click();
+    await desk.select('Steps', 'A4');
+    const part = (name: string) => desk.page.getByRole('region', { name, exact: true });
+    await part('Where #DIV/0! began').getByRole('button', { name: 'Steps!A3' }).waitFor();
+    expect(await part('Reads').getByRole('button').allTextContents()).toEqual(['Steps!A2', 'Steps!A3']);
+    expect(await faultsIn(desk)).toEqual([]);
+    await desk.page.screenshot({ path: 'reports/excel-trace-320.png' });
+    await part('Reads').getByRole('button', { name: 'Steps!A2' }).click();
+    await expect.poll(() => desk.workbook.selection.row, { timeout: 30_000 }).toBe(1);
+    await desk.select('Steps', 'A1');
+    await part('What depends on it').getByRole('button', { name: 'Steps!A2' }).waitFor();
+    await desk.select('Sheet1', 'B2');
+  });
+
+  it('keep variants in cells of a sheet, and put one into the design', async () => {
+    const sheet = desk.workbook.addSheet('Part');
+    for (const [row, content] of [5, 400, '=MOLD.SEAT.FORCE(B2,B1,0.15)'].entries())
+      sheet.type(row, 1, content);
+    for (const [row, label] of ['Draft', 'Push', 'Force'].entries()) sheet.type(row, 0, label);
+    await desk.workbook.execute([]);
+    await desk.page.getByRole('tab', { name: 'What if' }).click();
+    await desk.page.getByRole('tab', { name: 'Variants' }).click();
+    await desk.page.getByLabel('Inputs that differ', { exact: true }).fill('Part!B1, Part!B2');
+    await desk.page.getByLabel('Results to compare', { exact: true }).fill('Part!B3');
+    await button('Begin with these cells').click();
+    const name = desk.page.getByRole('textbox', { name: 'Name of a variant' });
+    await name.fill('A 5°');
+    await button('Add').click();
+    await button('Apply A 5°').waitFor();
+    await desk.type('Part', 'B1', 12);
+    await name.fill('B 12°');
+    await button('Add').click();
+    await button('Apply B 12°').waitFor();
+    await button('Apply A 5°').click();
+    await desk.page.getByText('A 5° is in the design now. One step of undo takes it back.').waitFor();
+    expect(await desk.show('Part', 'B1')).toBe(5);
+    expect(await faultsIn(desk)).toEqual([]);
+    await desk.page.screenshot({ path: 'reports/excel-variants-320.png' });
+    await desk.page.getByRole('tab', { name: 'Table' }).click();
+  });
+
   it('write a report to copy, with the selected cell, and send nothing', async () => {
     await desk.page.getByRole('tab', { name: 'Help' }).click();
     await desk.page.getByRole('searchbox').fill('smallest draft');

@@ -90,6 +90,31 @@ describe('a check of the open workbook', () => {
     expect(workbook.selection).toMatchObject({ row: 0, column: 0 });
   });
 
+  it('finds a blank cell of a range that Excel would take for 0', async () => {
+    for (const [row, value] of [1, '', 3].entries()) type(row, 0, value);
+    for (const row of [0, 1, 2]) type(row, 1, 'in');
+    type(0, 3, '=MOLD.UNIT.CONVERT(A1:A3,B1:B3,"mm")');
+    const blanks = (await look()).filter(({ group }) => group === 'blank');
+    expect(lines(blanks)).toEqual([
+      'blank | Sheet1!A2 is blank: Excel may hand it to UNIT.CONVERT in Sheet1!D1 as 0, not as left out. Type its value, or take the cell out of the formula. | Go to A2',
+    ]);
+  });
+
+  it('says that a sheet is protected where a cure would be refused, and counts nothing there as entered', async () => {
+    type(0, 0, '10-24');
+    type(0, 1, '=MOLD.TAP.DRILL(A1)');
+    sheet().put(1, 1, { formula: 'MOLD.SEAT.FREEDRAFT(0.15)', value: new CellError('#NAME?') });
+    await workbook.execute([]);
+    sheet().protection.protected = true;
+    const found = lines(await look());
+    expect(found.find((line) => line.startsWith('lost'))).toMatch(
+      /Sheet1 is protected: take that off first\. \| Unprotect Sheet1, Enter them again$/,
+    );
+    expect(found.find((line) => line.startsWith('errors'))).toMatch(
+      /Sheet1 is protected: take that off first\. \| Unprotect Sheet1, Write 10-24 as text into A1, Go to B1$/,
+    );
+  });
+
   it('enters again what lost the add-in, and asks for the list of functions where that does not help', async () => {
     sheet().put(0, 0, { formula: 'MOLD.SEAT.FREEDRAFT(0.15)', value: new CellError('#NAME?') });
     const lost = await look();

@@ -103,7 +103,7 @@ function Group({ group, members }: GroupProps) {
           says: (
             <>
               <span className={styles.content}>{says}</span>
-              {!together && <Cures cures={cures} />}
+              <Cures cures={cures.filter(({ does }) => does !== together?.does)} />
             </>
           ),
         }))}

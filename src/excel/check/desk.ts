@@ -32,8 +32,11 @@ class FaultsDesk extends Store<FaultsState> {
   cure(cure: Cure): Promise<void> {
     return this.working(async () => {
       if (cure.does === 're-enter') {
-        for (const { group, at } of this.state.findings ?? [])
-          if (group === 'lost' && at) this.entered.add(cellText(at));
+        const findings = this.state.findings ?? [];
+        const isLocked = (sheet: string): boolean =>
+          findings.some(({ cures }) => cures.some((one) => one.does === 'unprotect' && one.sheet === sheet));
+        for (const { group, at } of findings)
+          if (group === 'lost' && at && !isLocked(at.sheet)) this.entered.add(cellText(at));
       }
       this.set({ says: await carryOut(cure) });
       if (cure.does !== 'go') await this.examine();

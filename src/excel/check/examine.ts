@@ -51,7 +51,22 @@ export async function examine(
         found.push(errorFinding(sheet.name, cell, shownError(cell.value)));
     }
   }
-  return found;
+  return found.map((finding) => throughProtection(finding, facts));
+}
+
+/** What changes cells of a protected sheet is refused by Excel: that is said, with the button that opens the sheet. */
+function throughProtection(finding: Finding, { sheets }: Facts): Finding {
+  const closed = finding.cures
+    .map((cure) =>
+      cure.does === 'enter text' ? cure.into.sheet : cure.does === 're-enter' ? finding.at?.sheet : undefined,
+    )
+    .find((name) => sheets.some((sheet) => sheet.name === name && sheet.isProtected));
+  if (closed === undefined) return finding;
+  return {
+    ...finding,
+    says: `${finding.says} ${closed} is protected: take that off first.`,
+    cures: [{ does: 'unprotect', sheet: closed }, ...finding.cures],
+  };
 }
 
 function modeFindings({ mode, iterates }: Facts): Finding[] {
@@ -137,51 +152,67 @@ async function ourFindings(
   return [...blanks, errorFinding(sheet, cell, says, refused && dateCures(refused, sheet))];
 }
 
+/** More of one range are no news. */
+const MOST_BLANKS = 5;
+
 /** Inputs whose cell is blank: Excel hands over 0 for it, where the function would say or take something else. */
 async function blankFindings(call: Call, at: CellRef, around: Surroundings): Promise<Finding[]> {
   const fn = around.functions.find(({ id }) => id === call.id);
   if (!fn) return [];
-  const found: Finding[] = [];
-  for (const [place, argument] of call.args.entries()) {
-    const parameter = fn.parameters[place];
+  const all = await Promise.all(call.args.map((one) => readGiven(one, around)));
+  const given = all.map(({ value }) => value);
+  const reader = `${fn.id} in ${cellText(at)}`;
+  return call.args.flatMap((argument, place): Finding[] => {
+    const parameter = fn.parameters[Math.min(place, fn.parameters.length - 1)];
     const cells = cellsOf(argument);
-    if (!parameter || !cells) continue;
-    const given = await readGiven(argument, around);
-    if (!isOneBlank(given.value)) continue;
-    const blank = { sheet: cells.sheet ?? around.sheet, row: cells.area.top, column: cells.area.left };
-    const cures: Cure[] = [{ does: 'go', to: blank }];
-    const reader = `${fn.id} in ${cellText(at)}`;
-    if (!parameter.optional) {
-      found.push({ group: 'blank', at: blank, says: `is blank: ${reader} needs ${parameter.name}.`, cures });
-    } else if (await zeroCounts(call, place, fn, around)) {
-      found.push({
-        group: 'blank',
-        at: blank,
-        says: `is blank: Excel may hand it to ${reader} as 0, not as left out. Type ${parameter.name}, or take the cell out of the formula.`,
-        cures,
+    if (!parameter || !cells) return [];
+    const isRange = onlyCell(given[place]) === undefined;
+    return blanksIn(given[place])
+      .slice(0, MOST_BLANKS)
+      .flatMap(([down, across]): Finding[] => {
+        const { top, left } = cells.area;
+        const blank = { sheet: cells.sheet ?? around.sheet, row: top + down, column: left + across };
+        const finding = (says: string): Finding[] => [
+          { group: 'blank', at: blank, says, cures: [{ does: 'go', to: blank }] },
+        ];
+        if (!isRange && !parameter.optional) return finding(`is blank: ${reader} needs ${parameter.name}.`);
+        if (!zeroCounts(fn, given, place, [down, across])) return [];
+        return finding(
+          `is blank: Excel may hand it to ${reader} as 0, not as left out. Type ${isRange ? 'its value' : parameter.name}, or take the cell out of the formula.`,
+        );
       });
-    }
-  }
-  return found;
+  });
 }
 
 /** The value of an argument that is one cell; undefined for ranges and what was left out. */
 const onlyCell = (value: Argument): CellValue | undefined =>
   value?.length === 1 && value[0]?.length === 1 ? value[0][0] : undefined;
 
-const isOneBlank = (value: Argument): boolean => onlyCell(value) === null;
+const blanksIn = (value: Argument): [down: number, across: number][] =>
+  (value ?? []).flatMap((line, down) =>
+    line.flatMap((cell, across): [number, number][] => (cell === null ? [[down, across]] : [])),
+  );
 
-/** Whether a call answers with something else than a refusal for 0 in a place, and other than without it. */
-async function zeroCounts(
-  call: Call,
-  place: number,
+/** Whether a call answers for 0 in a blank cell with something else than a refusal, and other than without it. */
+function zeroCounts(
   fn: WorksheetFunction,
-  around: Surroundings,
-): Promise<boolean> {
-  const given = (await Promise.all(call.args.map((one) => readGiven(one, around)))).map(({ value }) => value);
-  const withZero = fn.call(given.map((value, at) => (at === place ? [[0]] : value)));
-  const [first = null] = withZero[0] ?? [];
-  return !(first instanceof CellError) && JSON.stringify(withZero) !== JSON.stringify(fn.call(given));
+  given: readonly Argument[],
+  place: number,
+  [down, across]: readonly [number, number],
+): boolean {
+  const filled = given.map((value, at) =>
+    at === place
+      ? value?.map((line, row) => line.map((cell, column) => (row === down && column === across ? 0 : cell)))
+      : value,
+  );
+  const [withZero, without] = [fn.call(filled), fn.call(given)];
+  return withZero.some((line, row) =>
+    line.some(
+      (cell, column) =>
+        !(cell instanceof CellError) &&
+        JSON.stringify(cell) !== JSON.stringify(without[row]?.[column] ?? null),
+    ),
+  );
 }
 
 /** A thread or a fraction that became a date is entered again as the text that it was. */

@@ -52,8 +52,18 @@ interface Shown {
 }
 
 /** What any formula reads, what depends on a cell, and where its error began; each a link to its cell. */
-export function Trace({ host, cell }: { readonly host: Host; readonly cell: SelectedCell }) {
+export function Trace({
+  host,
+  cell,
+  isAlone,
+}: {
+  readonly host: Host;
+  readonly cell: SelectedCell;
+  /** No heading stands before it. */
+  readonly isAlone: boolean;
+}) {
   const styles = useStyles();
+  const Heading = isAlone ? 'h2' : 'h3';
   const shown = useTrace(host, cell);
   if (!shown) return null;
   const { reads, readers, error, trace } = shown;
@@ -61,7 +71,7 @@ export function Trace({ host, cell }: { readonly host: Host; readonly cell: Sele
   return (
     <>
       {error.length > 0 && (
-        <Part title={`Where ${plainText(cell.value)} began`}>
+        <Part heading={Heading} title={`Where ${plainText(cell.value)} began`}>
           <p className={styles.says}>
             {error.length === 1
               ? 'In the cell that it reads:'
@@ -72,14 +82,14 @@ export function Trace({ host, cell }: { readonly host: Host; readonly cell: Sele
         </Part>
       )}
       {isFormula && (
-        <Part title="Reads">
+        <Part heading={Heading} title="Reads">
           <Lines host={host} lines={reads} />
           {trace.readsMore && (
             <p className={styles.says}>It may read more than its text names, or the time.</p>
           )}
         </Part>
       )}
-      <Part title="What depends on it">
+      <Part heading={Heading} title="What depends on it">
         {readers.length === 0 ? (
           <p className={styles.says}>No formula reads this cell.</p>
         ) : (
@@ -95,11 +105,19 @@ export function Trace({ host, cell }: { readonly host: Host; readonly cell: Sele
   );
 }
 
-function Part({ title, children }: { readonly title: string; readonly children: React.ReactNode }) {
+function Part({
+  heading: Heading,
+  title,
+  children,
+}: {
+  readonly heading: 'h2' | 'h3';
+  readonly title: string;
+  readonly children: React.ReactNode;
+}) {
   const styles = useStyles();
   return (
     <section className={styles.part} aria-label={title}>
-      <h3 className={styles.heading}>{title}</h3>
+      <Heading className={styles.heading}>{title}</Heading>
       {children}
     </section>
   );
@@ -154,17 +172,15 @@ async function look(host: Host, range: Range): Promise<Shown | undefined> {
     const [[view] = []] = await host.read({ ...one, rows: 1, columns: 1 });
     return { range: one, value: view?.value ?? null, isOne, heading: await headingOf(host, one) };
   };
-  const lines = async (all: readonly Range[]): Promise<Line[]> => {
-    const found: Line[] = [];
-    for (const one of all.flatMap(singly).slice(0, MOST)) found.push(await line(one));
-    return found;
-  };
-  return {
-    trace,
-    reads: await lines(trace.reads),
-    readers: await lines(trace.readers),
-    error: await lines(trace.error),
-  };
+  // At once: a host that answers from elsewhere takes its time for each.
+  const lines = (all: readonly Range[]): Promise<Line[]> =>
+    Promise.all(all.flatMap(singly).slice(0, MOST).map(line));
+  const [reads, readers, error] = await Promise.all([
+    lines(trace.reads),
+    lines(trace.readers),
+    lines(trace.error),
+  ]);
+  return { trace, reads, readers, error };
 }
 
 /** A small range cell by cell. */

@@ -52,7 +52,7 @@ export function WorkView({ host, functions }: Props) {
           show here.
         </Text>
       )}
-      {cell && <Trace host={host} cell={cell} />}
+      {cell && <Trace host={host} cell={cell} isAlone={!(formula && formula.calls.length > 0)} />}
     </section>
   );
 }

@@ -11,6 +11,7 @@ import { WorkbookCopy } from '../copy';
 import { headingOf } from '../heading';
 import { isSameName, type CellRef } from '../plan';
 import { leavesOf } from './leaves';
+import { CHANGED } from './record';
 
 /** A line of the list: what stands in its four cells. */
 export interface MadeLine {
@@ -22,7 +23,6 @@ export interface MadeLine {
 
 export const STANDS = 'Made for the design as it stands.';
 export const RUN_AGAIN = 'Made for other values: run again.';
-export const CHANGED = 'changed';
 const BLANK = 'blank';
 /** Programs differ in the last digits of a calculation. */
 const SAME = '1E-9';

@@ -19,6 +19,9 @@ export interface KeptWhatIf {
   readonly made: SheetReference;
 }
 
+/** What the last column of a list says where an input has changed. */
+export const CHANGED = 'changed';
+
 /** As much of a workbook as tells of its what-ifs. */
 export interface NamesAndSheets extends Pick<Workbook, 'names'> {
   readonly sheets: readonly { readonly name: string }[];

@@ -14,8 +14,8 @@ import type { Outcome } from '../run';
 import { headsOf, numberFormats } from '../table';
 import { changedColor, limitLines, statusColor, STYLES, verdictColors } from './looks';
 import { verdictOf } from '../verdictMatrix';
-import { CHANGED, SPARE_LINES, standsFormula, type MadeLine } from './made';
-import { namesOf, type KeptWhatIf } from './record';
+import { SPARE_LINES, standsFormula, type MadeLine } from './made';
+import { CHANGED, namesOf, type KeptWhatIf } from './record';
 
 export interface KeptSheet {
   readonly description: SheetsDescription;

@@ -10,7 +10,8 @@ import type { CellDescription, ConditionDescription } from '../../package/descri
 import type { Workbook } from '../../package/model';
 import { MOST_LEAVES } from '../kept/leaves';
 import { changedColor, OLD, verdictColors } from '../kept/looks';
-import { CHANGED, madeLines, SPARE_LINES, type MadeLine } from '../kept/made';
+import { madeLines, SPARE_LINES, type MadeLine } from '../kept/made';
+import { CHANGED } from '../kept/record';
 import type { CellRef } from '../plan';
 import {
   AGAIN,
