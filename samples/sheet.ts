@@ -184,10 +184,11 @@ export class SheetMaker implements Pen {
       this.put(`C${row}`, { style: 'blank', value: '–' });
       this.put(`E${row}`, { style: 'unit', value: '–' });
       this.put(`D${row}`, {
-        formula: `B${row}`,
+        // A blank cell that is only referred to counts as 0, a number that nobody typed.
+        formula: `IF(B${row}="","",B${row})`,
         style: words ? 'words' : this.style(convertedStyle(one.format ?? 'General')),
       });
-      this.formulaText(row, `=B${row}`);
+      this.formulaText(row);
       return;
     }
     const kind = kindOfUnit(one.unit);
@@ -206,7 +207,8 @@ export class SheetMaker implements Pen {
     const end = row + (stop < 0 ? from.length : stop) - 1;
     const run = (column: string) => (end === row ? `${column}${row}` : `${column}${row}:${column}${end}`);
     this.put(`D${row}`, {
-      formula: `MOLD.UNIT.CONVERT(${run('B')}, ${run('C')}, ${run('E')})`,
+      // In Excel a function gets 0 for a blank cell (OfficeDev/office-js #1951).
+      formula: `IF(${run('B')}="", "", MOLD.UNIT.CONVERT(${run('B')}, ${run('C')}, ${run('E')}))`,
       ...(end > row && { fills: run('D') }),
       style,
     });

@@ -44,7 +44,8 @@ export function later<P extends object>(load: () => Promise<ComponentType<P>>): 
 
 function Loading() {
   const styles = useStyles();
-  return <Spinner className={styles.loading} size="small" label="Loading" delay={300} />;
+  // Its label comes after the delay: until then it has a name of its own.
+  return <Spinner className={styles.loading} size="small" label="Loading" aria-label="Loading" delay={300} />;
 }
 
 function Failed({ problem, onAgain }: { readonly problem: string; readonly onAgain: () => void }) {
