@@ -15,6 +15,7 @@ import { dropUndefined } from './readStyles';
 import type { EditableParts } from './relationships';
 import { readText, relatedPart, removePart, writeText } from './relationships';
 import { callsOurs, isComplete, needsArrayMark } from './spelling';
+import { followHeadings } from './structure/headings';
 import { StyleEditor } from './styleEditor';
 import { applyEdits, child, flag, parseXml, withAttributes } from './xml';
 import { writeZip } from './zip';
@@ -55,6 +56,7 @@ export function applyChanges(workbook: Workbook, changes: Changes, parts: Editab
     );
     if (notes.length > 0) changeNotes(parts, part, notes);
   }
+  followHeadings(parts, workbook, changes);
   if (styles !== undefined && stylesPart !== undefined && styles.hasAdditions)
     writeText(parts, stylesPart, styles.xml());
   // The order of calculation may have changed; spreadsheet programs find it anew.

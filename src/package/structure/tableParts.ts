@@ -210,3 +210,17 @@ export function bracketAfter({ table, area, lost }: TableAfter, bracket: string)
   for (const [, name = ''] of shrunk.matchAll(SINGLE)) isGone ||= lost.has(unmarked(name));
   return isGone ? undefined : `[${shrunk}]`;
 }
+
+/** The bracket of a table reference with columns called otherwise; old names in lower case. */
+export function renamedBracket(bracket: string, names: ReadonlyMap<string, string>): string {
+  const inner = bracket.slice(1, -1);
+  if (inner.includes('['))
+    return bracket.replace(SINGLE, (whole, name: string) => {
+      const now = names.get(unmarked(name));
+      return now === undefined ? whole : `[${marked(now)}]`;
+    });
+  const now = names.get(unmarked(inner));
+  if (now === undefined) return bracket;
+  const isPlain = /^[\p{L}\p{N}_. ]+$/u.test(now) && !inner.startsWith('@');
+  return isPlain ? `[${now}]` : `[${inner.startsWith('@') ? '@' : ''}[${marked(now)}]]`;
+}

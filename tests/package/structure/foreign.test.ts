@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { areaAddress, cellAddress } from '../../../src/cells/address';
-import { readWorkbook } from '../../../src/package';
+import { readWorkbook, saveWorkbook } from '../../../src/package';
+import { Book } from '../../../src/sheet/book';
 import type { Workbook } from '../../../src/package/model';
 import { editWorkbook } from '../../../src/package/edits';
 import { knownFunctions } from '../../../src/package/spelling';
@@ -138,4 +139,17 @@ it('the filter of a table is set and cleared in the table', () => {
   const cleared = editWorkbook(filtered, { do: 'clearFilter', sheet: 'Main', table: 'Cuts' }, known);
   expect(cleared.sheets[0]?.tables[0]?.filter).toEqual({ area, columns: [] });
   expect(cleared.sheets[0]?.rows.some((one) => one.hidden)).toBe(false);
+});
+
+it('a heading typed anew is the name of its column, in the table and in every formula', () => {
+  const change = { sheet: 'Main', row: 0, column: 2, value: 'Draft #1' } as const;
+  const after = readWorkbook(saveWorkbook(foreign(), [change]), []);
+  expect(after.sheets[0]?.tables[0]?.columns).toEqual(['Pocket', 'Depth', 'Draft #1', 'Push']);
+  expect(formula(after, 'D2')).toBe("SUM(Cuts[[#This Row],[Pocket]:[Draft '#1]])");
+  expect(formula(after, 'D3')).toBe("Cuts[[#This Row],[Draft '#1]]");
+  const book = new Book(after, []);
+  book.calculate();
+  expect(book.value(0, 1, 3)).toBe(6);
+  const taken = readWorkbook(saveWorkbook(foreign(), [{ ...change, value: 'Depth' }]), []);
+  expect(taken.sheets[0]?.tables[0]?.columns[2]).toBe('Draft');
 });
