@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { chapters } from '../../scripts/help/guide/chapters';
+import { sections } from '../../src/forms/sections';
 import { guidePages } from '../../scripts/help/guide/pages';
 
 let pages: ReadonlyMap<string, string>;
@@ -49,6 +50,18 @@ describe('the guide', () => {
       expect(opened.length).toBe(closed.length);
       expect(chapterPage(i)).toContain(`src="${String(i + 1)}.svg"`);
     }
+  });
+
+  it('shows all rows of each of its sections, and of no other', () => {
+    for (const [i, { sections: ids }] of chapters.entries()) {
+      const drawn = page(`${String(i + 1)}.svg`);
+      const about = ids.flatMap((id) => sections.filter((one) => one.id === id));
+      expect(drawn.match(/Decide: /g) ?? []).toHaveLength(about.length);
+      for (const { decide } of about) expect(drawn).toContain(decide);
+    }
+    expect(page('7.svg')).toContain('10-32');
+    expect(page('9.svg')).toContain('Roughing');
+    expect(page('10.svg')).toContain('Cost of a part');
   });
 
   it('warns wherever hands can get hurt at the machine', () => {

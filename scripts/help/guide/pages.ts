@@ -155,26 +155,42 @@ function picture(workbook: Workbook, sheet: Sheet, chapter: Chapter, overlays: L
   if (chapter.sections.length === 0) return undefined;
   const used = usedArea(workbook, sheet);
   if (!used) throw new Error('The design of the guide is empty.');
-  const titles = [TOP, ...sections.map(({ title }) => title)];
-  const starts = sheet.cells
-    .filter(({ column, value }) => column === 0 && typeof value === 'string' && titles.includes(value))
-    .map(({ row, value }) => ({ row, title: value as string }));
-  const wanted = chapter.sections.map((id) => sections.find((one) => one.id === id)?.title ?? id);
-  const first = starts.find(({ title }) => title === wanted[0]);
-  const after = starts.find(({ row, title }) => row > (first?.row ?? -1) && !wanted.includes(title));
-  const area = {
-    ...used,
-    // The last column tells the formulas.
-    right: used.right - 1,
-    top: first?.row ?? used.top,
-    bottom: (after?.row ?? used.bottom + 1) - 1,
-  };
-  return svg(sheetTable(workbook, sheet, { area, gridlines: false, headings: true, prefix: 's', overlays }));
+  // A verdict may be called as its section is; what a section decides stands below its title.
+  const decides = (row: number): boolean =>
+    sheet.cells.some((one) => one.row === row + 1 && String(one.value).startsWith('Decide: '));
+  const titles = sections.map(({ title }) => title);
+  const starts = sheet.cells.filter(
+    ({ row, column, value }) =>
+      column === 0 && (value === TOP || (titles.includes(String(value)) && decides(row))),
+  );
+  const tables = chapter.sections.map((id, i) => {
+    const wanted = sections.find((one) => one.id === id)?.title ?? id;
+    const first = starts.find(({ value }) => value === wanted);
+    if (!first) throw new Error(`The design of the guide has no section ${wanted}.`);
+    const after = starts.find(({ row }) => row > first.row);
+    const area = {
+      ...used,
+      // The last column tells the formulas.
+      right: used.right - 1,
+      top: first.row,
+      bottom: (after?.row ?? used.bottom + 1) - 1,
+    };
+    const options = { area, gridlines: false, headings: true, prefix: `s${i}`, overlays };
+    return sheetTable(workbook, sheet, options);
+  });
+  return svg(tables);
 }
 
-function svg({ html, width, height }: ReturnType<typeof sheetTable>): string {
-  // A picture is XML: what HTML leaves open is closed.
-  const closed = html.replace(/<col ([^>]*)>/g, '<col $1/>');
-  const [w, h] = [Math.ceil(width), Math.ceil(height)].map(String);
-  return `<svg xmlns="http://www.w3.org/2000/svg" width="${w}" height="${h}" viewBox="0 0 ${w} ${h}"><style>${TABLE_CSS}</style><rect width="100%" height="100%" fill="#fff"/><foreignObject width="100%" height="100%"><div xmlns="http://www.w3.org/1999/xhtml">${closed}</div></foreignObject></svg>`;
+/** Tables one below the other. */
+function svg(tables: readonly ReturnType<typeof sheetTable>[]): string {
+  const w = Math.ceil(Math.max(...tables.map(({ width }) => width)));
+  let h = 0;
+  const drawn = tables.map(({ html, height }) => {
+    const top = h;
+    h += Math.ceil(height);
+    // A picture is XML: what HTML leaves open is closed.
+    const closed = html.replace(/<col ([^>]*)>/g, '<col $1/>');
+    return `<foreignObject y="${top}" width="100%" height="${Math.ceil(height)}"><div xmlns="http://www.w3.org/1999/xhtml">${closed}</div></foreignObject>`;
+  });
+  return `<svg xmlns="http://www.w3.org/2000/svg" width="${w}" height="${h}" viewBox="0 0 ${w} ${h}"><style>${TABLE_CSS}</style><rect width="100%" height="100%" fill="#fff"/>${drawn.join('')}</svg>`;
 }
