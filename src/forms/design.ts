@@ -15,7 +15,7 @@ import { checkRow, knowsStrength, marginRow, resultRows } from './results';
 import { absolute, Rows, type HeadText } from './rows';
 import { overallFormula, verdictFormula } from './scale';
 import type { Part, Section, SectionInput, Shots, Table, Use, Verdict, Worked } from './sections/section';
-import { heldIn, logNames, logRows, SHOTS_NOTE, soughtIn, takenRow, withItsLogs } from './shotLog';
+import { heldIn, logNames, logRows, NO_SHOTS, SHOTS_NOTE, soughtIn, takenRow, withItsLogs } from './shotLog';
 import { roundedIn } from './units';
 
 /** Rows of the sheet that stay in view. */
@@ -235,14 +235,10 @@ class DesignMaker {
   }
 
   private shots(section: Section, part: Shots): void {
-    const { agrees, ...line } = logRows(this.rows, part, this.texts, this.exampleShots);
+    const { agrees, tooFew, ...line } = logRows(this.rows, part, this.texts, this.exampleShots);
     this.lines.push({ section: section.title, ...line });
-    this.verdict(section, {
-      type: 'verdict',
-      label: `${part.label}: shots against prediction`,
-      note: SHOTS_NOTE,
-      judged: { when: agrees },
-    });
+    const formula = `IF(${tooFew},"${NO_SHOTS}",${verdictFormula({ when: agrees })})`;
+    this.judged(section, `${part.label}: shots against prediction`, SHOTS_NOTE, formula);
   }
 
   private worked(section: Section, { key, label: called, note, formula, kind }: Worked): void {
@@ -260,12 +256,17 @@ class DesignMaker {
   }
 
   private verdict(section: Section, { label: called, note, judged }: Verdict): void {
+    const formula = verdictFormula(
+      'when' in judged ? { when: judged.when.replace('{errors}', this.errors) } : judged,
+    );
+    this.judged(section, called, note, formula);
+  }
+
+  private judged(section: Section, called: string, note: string, formula: string): void {
     const { rows } = this;
     rows.words(called, note);
     rows.blanks();
-    rows.verdict(
-      verdictFormula('when' in judged ? { when: judged.when.replace('{errors}', this.errors) } : judged),
-    );
+    rows.verdict(formula);
     rows.noFormula();
     this.sums.push({ label: called, section: section.title, cell: rows.here().value });
     rows.end();

@@ -85,7 +85,9 @@ export interface WrittenLog {
   readonly unit: string;
   readonly label: string;
   readonly kind: Kind;
-  /** Formula that is true where the shots bear out what is predicted, or nothing rests on them. */
+  /** Formula that is true where nothing rests on the shots yet. */
+  readonly tooFew: string;
+  /** Formula that is true where the shots bear out what is predicted. */
   readonly agrees: string;
 }
 
@@ -169,9 +171,13 @@ export function logRows(
     unit: fitted.unit,
     label: `${part.label}, fitted`,
     kind,
-    agrees: `IF(${names.shots}<${LEAST_SHOTS},TRUE,${names.share}<=${MOST_APART})`,
+    tooFew: `${names.shots}<${LEAST_SHOTS}`,
+    agrees: `${names.share}<=${MOST_APART}`,
   };
 }
+
+/** In place of a verdict, which such a log cannot give. */
+export const NO_SHOTS = 'fewer than two shots';
 
 export const SHOTS_NOTE =
   'Within a tenth of the largest measured. If it does not hold: look at the shot that is off, or do not build on the prediction.';
