@@ -27,6 +27,9 @@ export function keptAsEdited({ worksheet, row, col }: CellOfGrid, text: string):
   return isIt && worksheet.getCellRaw(row, col)?.v === edited?.value ? edited?.value : undefined;
 }
 
+/** In the grid's row of interceptors: behind the formats' own (0), before the last one, which ends it (-1). */
+export const BEHIND = -0.5;
+
 /** A day with the time that its format does not show. */
 const WHOLE_DATE = 'yyyy-mm-dd hh:mm:ss';
 
@@ -48,18 +51,17 @@ export function editedText(value: number, shown: string, format: string): string
 /** Entered unchanged, a number must stay the number that it was. */
 export function editWholeNumbers(injector: Injector): void {
   injector.get(SheetInterceptorService).writeCellInterceptor.intercept(BEFORE_CELL_EDIT, {
-    // Around the formats' own.
-    priority: 100,
-    handler: (cell, { worksheet, workbook, row, col }, next) => {
-      const shown = next(cell);
+    priority: BEHIND,
+    handler: (shown, { worksheet, workbook, row, col }, next) => {
       const raw = worksheet.getCellRaw(row, col);
       noteEdited(undefined);
       if (!shown || !raw || raw.f || raw.si || typeof raw.v !== 'number' || raw.t !== CellValueType.NUMBER)
-        return shown;
+        return next(shown);
       const format = workbook.getStyles().getStyleByCell(raw)?.n?.pattern ?? '';
-      const text = editedText(raw.v, String(shown.v ?? ''), format) ?? String(shown.v ?? '');
+      const told = typeof shown.v === 'number' ? inOwnSign(String(shown.v)) : String(shown.v ?? '');
+      const text = editedText(raw.v, told, format) ?? told;
       noteEdited({ worksheet, row, col, text, value: raw.v });
-      return { ...shown, v: text };
+      return next({ ...shown, v: text });
     },
   });
 }

@@ -3,7 +3,7 @@ import { CellValueType } from '@univerjs/core';
 import type { ICellData, Injector } from '@univerjs/core';
 import { AFTER_CELL_EDIT, SheetInterceptorService } from '@univerjs/preset-sheets-core';
 import { format, getFormatInfo, isDateFormat } from 'numfmt';
-import { keptAsEdited } from './editedNumbers';
+import { BEHIND, keptAsEdited } from './editedNumbers';
 import { readEntry } from '../cells/entryNumbers';
 
 type Read = NonNullable<ReturnType<typeof readEntry>>;
@@ -33,21 +33,28 @@ const textOf = (cell: ICellData): string =>
 
 /** Of what is typed into a cell; to be taken back with it. */
 export function formatEntries(injector: Injector): void {
-  injector.get(SheetInterceptorService).writeCellInterceptor.intercept(AFTER_CELL_EDIT, {
-    // Around all that reads what was typed.
+  const { writeCellInterceptor } = injector.get(SheetInterceptorService);
+  let text = '';
+  // The grid's interceptors stand in a row: the first one sees what was typed, the last one what became of it.
+  writeCellInterceptor.intercept(AFTER_CELL_EDIT, {
     priority: 100,
+    handler: (cell, _, next) => {
+      text = cell ? textOf(cell) : '';
+      return next(cell);
+    },
+  });
+  writeCellInterceptor.intercept(AFTER_CELL_EDIT, {
+    priority: BEHIND,
     handler: (cell, { workbook, worksheet, row, col }, next) => {
-      const text = cell ? textOf(cell) : '';
-      const done = next(cell);
-      if (!done || done.f || done.t !== CellValueType.NUMBER) return done;
+      if (!cell || cell.f || cell.t !== CellValueType.NUMBER) return next(cell);
       const kept = keptAsEdited({ worksheet, row, col }, text);
-      if (kept !== undefined) return { ...done, v: kept };
+      if (kept !== undefined) return next({ ...cell, v: kept });
       const read = readEntry(text);
-      if (typeof read?.v !== 'number') return done;
+      if (typeof read?.v !== 'number') return next(cell);
       const style = workbook.getStyles().getStyleByCell(worksheet.getCellRaw(row, col));
       const pattern = formatAfter(style?.n?.pattern ?? GENERAL, read);
       // The grid cuts off what is behind the 16th digit.
-      return { ...done, v: read.v, ...(pattern !== undefined && { s: { ...style, n: { pattern } } }) };
+      return next({ ...cell, v: read.v, ...(pattern !== undefined && { s: { ...style, n: { pattern } } }) });
     },
   });
 }
