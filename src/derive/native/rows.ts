@@ -36,6 +36,9 @@ const BARE = { equation: '', symbol: '', unit: '""' } as const;
 /** What a line says that asks whether something is refused. */
 export const CHECK = 'Check';
 
+/** An error; the line says beside it what is refused. */
+const REFUSED = valueError('no');
+
 /** A question that the words of a variant have answered. */
 const NEVER = '0';
 
@@ -90,7 +93,7 @@ class Checks {
 
   add(says: string, when: string, code: '#VALUE!' | '#N/A'): string {
     // LibreOffice shows a bare TRUE as 1 where the condition counts something.
-    const text = `AND(IF(${when},${code === '#N/A' ? 'NA()' : valueError(says)},TRUE))`;
+    const text = `AND(IF(${when},${code === '#N/A' ? 'NA()' : REFUSED},TRUE))`;
     const key = `${says}\n${text}`;
     const present = this.known.get(key);
     if (present !== undefined) return present;
