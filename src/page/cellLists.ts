@@ -24,6 +24,8 @@ export function listIsThere(input: HTMLElement | null): void {
   const pass = (): void => {
     const next = keys.shift();
     if (!next || !input?.isConnected) return;
+    // Nothing newer types into a field as a person does, so that the field hears of it and can undo it.
+    // eslint-disable-next-line @typescript-eslint/no-deprecated
     if (next.key.length === 1) document.execCommand('insertText', false, next.key);
     else
       input.dispatchEvent(new KeyboardEvent('keydown', { key: next.key, bubbles: true, cancelable: true }));

@@ -23,7 +23,7 @@ class Desk {
     const mutation = (to: string) => [{ id: 'set', params: { unitId: this.unit, to, ...extra } }];
     const item = { unitID: this.unit, undoMutations: mutation(`not ${text}`), redoMutations: mutation(text) };
     const { undos } = ownSteps(this.injector, this.unit);
-    const ours = this.undoes().length > undos.length ? (this.list('_undoStacks').slice(0, 1) ?? []) : [];
+    const ours = this.undoes().length > undos.length ? this.list('_undoStacks').slice(0, 1) : [];
     this.lists._undoStacks.set(this.unit, [...ours, ...undos, item]);
     this.lists._redoStacks.set(this.unit, []);
   }
