@@ -213,6 +213,7 @@ export class Session extends Store<SessionState> {
   /** Goes on with unsaved work of a closed tab. */
   async openLeftBehind(id: string): Promise<void> {
     const { fileName = '' } = this.state.leftBehind.find((one) => one.id === id) ?? {};
+    await this.grid.finishEditing();
     await this.opening(fileName, async () => {
       await this.keep();
       const { current } = this.drafts;
@@ -502,6 +503,8 @@ export class Session extends Store<SessionState> {
   /** Puts another workbook on the desk; unsaved work of the present one stays in the browser. */
   private async replace(workbook: Workbook, fileName: string, bytes?: Uint8Array): Promise<boolean> {
     let isShown = false;
+    // What is being typed belongs to the present one.
+    if (this.state.stands) await this.grid.finishEditing();
     await this.opening(fileName, async () => {
       const { readOnly, unsaved, fileName: present } = this.state;
       const left = unsaved && !readOnly ? present : undefined;

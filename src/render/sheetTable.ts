@@ -38,6 +38,8 @@ export interface TableOptions extends Shown {
   readonly gridlines: boolean;
   /** Letters and numbers at the edges. */
   readonly headings: boolean;
+  /** What goes on beyond the area is cut off there, as on a screen, and not broken into lines. */
+  readonly cutsAtEdge?: boolean;
   /** Begins the names of the table's classes, so that several tables stand on one page. */
   readonly prefix: string;
   /** HTML attributes of a cell, for a page that does something with it. */
@@ -65,8 +67,9 @@ const WIDE_LETTER = 0.8;
 const LINE = 1.55;
 const PADDING = 6;
 const MAX_CELLS = 200_000;
-/** Pixels of the column of row numbers. */
+/** Pixels of the column of row numbers, and of the row of letters. */
 const HEADING = 36;
+const LETTERS = 18;
 /** Drawings stand over the table, whatever its cells do with what is too wide for them. */
 const OVER = `table.sheet tr.under { position: relative }
 table.sheet td.holder { width: 0; padding: 0; border: 0 }
@@ -171,9 +174,9 @@ class TableWriter {
     const rows = (list: readonly number[]): string => list.map((row) => this.row(row)).join('\n');
     const columns = this.columns.map((column) => `<col style="width:${this.widths.get(column) ?? 0}px">`);
     const letters = headings
-      ? `<tr class="letters"><th></th>${this.columns.map((column) => `<th>${columnLetters(column)}</th>`).join('')}</tr>\n`
+      ? `<tr class="letters" style="height:${LETTERS}px"><th></th>${this.columns.map((column) => `<th>${columnLetters(column)}</th>`).join('')}</tr>\n`
       : '';
-    const edge = headings ? HEADING : 0;
+    const [edge, top] = headings ? [HEADING, LETTERS] : [0, 0];
     const width = edge + sum(this.widths.values());
     const thead = letters + rows(head);
     const table = [
@@ -187,7 +190,7 @@ class TableWriter {
       ...[...this.classes].map(([declarations, name]) => `.${name} { ${declarations} }`),
       ...(this.drawings.size > 0 ? [OVER] : []),
     ].join('\n');
-    return { html: `<style>${css}</style>\n${table}`, width, height: sum(this.grown.values()) };
+    return { html: `<style>${css}</style>\n${table}`, width, height: top + sum(this.grown.values()) };
   }
 
   private row(row: number): string {
@@ -207,8 +210,10 @@ class TableWriter {
     const [top, left] = merge ? [merge.top, merge.left] : [row, column];
     const cell = this.find(top, left);
     const value = this.valueAt(top, left);
-    const style = this.workbook.styles[cell?.style ?? this.styleOfEmpty(row, column)];
-    if (!style) return '<td></td>';
+    const own = this.workbook.styles[cell?.style ?? this.styleOfEmpty(row, column)];
+    if (!own) return '<td></td>';
+    const goesOn = this.options.cutsAtEdge === true && merge !== undefined && !columns.includes(merge.right);
+    const style = goesOn ? { ...own, wrap: false } : own;
     const attributes = this.options.attributes?.(top, left) ?? '';
     const overlays = this.options.overlays?.(this.sheet, top, left) ?? [];
     const width = columns.reduce((total, one) => total + (this.widths.get(one) ?? 0), 0);
@@ -237,7 +242,9 @@ class TableWriter {
       typeof value === 'number' && wide > 1
         ? `font-size: ${(Math.max(SMALLEST, 1 / wide) * style.font.size).toFixed(1)}pt`
         : '',
-      typeof value === 'string' && wide > 1 && !flows ? 'white-space: pre-wrap; overflow-wrap: anywhere' : '',
+      typeof value === 'string' && wide > 1 && !flows && !goesOn
+        ? 'white-space: pre-wrap; overflow-wrap: anywhere'
+        : '',
     ]
       .filter(Boolean)
       .join('; ');

@@ -86,7 +86,7 @@ export class Tab {
   /** Waits for the workbook to be there. */
   async ready(): Promise<void> {
     await this.page
-      .getByRole('button', { name: 'Save' })
+      .getByRole('button', { name: 'Save', exact: true })
       .and(this.page.locator(':enabled'))
       .waitFor({ timeout: LOADING });
   }

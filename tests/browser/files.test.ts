@@ -136,13 +136,18 @@ describe('unsaved work', () => {
     await tab.ready();
     await tab.type('B2', '8');
     await tab.page.getByText('not saved to a file').waitFor();
+    // Not entered yet.
+    await tab.select('D9');
+    await tab.page.keyboard.type('half');
     await tab.page.getByRole('button', { name: 'New' }).click();
     await tab.page.getByText('The unsaved changes of seat.xlsx are kept').waitFor();
     await tab.page.getByRole('button', { name: 'Unsaved work' }).click();
     await tab.page.getByRole('menuitem', { name: /^seat\.xlsx/ }).click();
     await tab.page.getByText('seat.xlsx is as you left it.').waitFor();
     await tab.ready();
-    expect(cellOf(await tab.savedWorkbook(), 'Seat', 'B2')?.value).toBe(8);
+    const saved = await tab.savedWorkbook();
+    expect(cellOf(saved, 'Seat', 'B2')?.value).toBe(8);
+    expect(cellOf(saved, 'Seat', 'D9')?.value).toBe('half');
     await person.close();
   });
 

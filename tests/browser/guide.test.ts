@@ -60,7 +60,7 @@ describe.runIf(process.env['REQUIRE_BROWSER'])('the guide', () => {
             const shown = (await live.screenshot({ timeout: PATIENCE })).toString('base64');
             return picture.evaluate(differences, { drawn, shown, cells });
           },
-          { timeout: PATIENCE, interval: 2000 },
+          { timeout: PATIENCE / 3, interval: 2000 },
         )
         .toEqual([]);
       await picture.close();

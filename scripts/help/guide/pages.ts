@@ -175,7 +175,7 @@ function picture(workbook: Workbook, sheet: Sheet, chapter: Chapter, overlays: L
       top: first.row,
       bottom: (after?.row ?? used.bottom + 1) - 1,
     };
-    const options = { area, gridlines: false, headings: true, prefix: `s${i}`, overlays };
+    const options = { area, gridlines: false, headings: true, prefix: `s${i}`, overlays, cutsAtEdge: true };
     return sheetTable(workbook, sheet, options);
   });
   return svg(tables);

@@ -35,7 +35,10 @@ const useStyles = makeStyles({
 export function CheckPart({ files }: { readonly files: WorkbookFiles }) {
   const styles = useStyles();
   const desk = checkDeskOf(files);
-  const { busy, fileName, report, problem } = useSyncExternalStore(desk.subscribe, () => desk.state);
+  const { busy, fileName, asOpened, report, problem } = useSyncExternalStore(
+    desk.subscribe,
+    () => desk.state,
+  );
   return (
     <section className={styles.part} aria-label="Check">
       <h2 className={styles.title}>Check the numbers</h2>
@@ -53,19 +56,19 @@ export function CheckPart({ files }: { readonly files: WorkbookFiles }) {
           <MessageBarBody>{problem}</MessageBarBody>
         </MessageBar>
       )}
-      {report && <Found report={report} fileName={fileName} />}
+      {report && <Found report={report} what={asOpened ? `${fileName} as it was opened` : fileName} />}
     </section>
   );
 }
 
-function Found({ report, fileName }: { readonly report: CheckReport; readonly fileName: string }) {
+function Found({ report, what }: { readonly report: CheckReport; readonly what: string }) {
   const styles = useStyles();
   const groups = groupsOf(report, styles);
   const count = report.formulas === 1 ? 'One MOLD formula' : `${report.formulas} MOLD formulas`;
   return (
     <div className={styles.found}>
       <p className={styles.says} role="status">
-        {fileName}: {count}
+        {what}: {count}
         {groups.length === 0 ? ', nothing to look at.' : '.'}
       </p>
       <Accordion multiple collapsible defaultOpenItems={['changed', 'unknown', 'blank', 'otherUnits']}>

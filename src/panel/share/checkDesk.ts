@@ -11,6 +11,8 @@ export interface CheckState {
   readonly busy: boolean;
   /** The file that was looked at. */
   readonly fileName: string;
+  /** It was looked at as it was opened, whatever was changed since. */
+  readonly asOpened: boolean;
   readonly report?: CheckReport | undefined;
   readonly problem?: string | undefined;
   /** The person wants no more of it for this file. */
@@ -20,6 +22,7 @@ export interface CheckState {
 const NOTHING: CheckState = {
   busy: false,
   fileName: '',
+  asOpened: false,
   report: undefined,
   problem: undefined,
   dismissed: false,
@@ -36,7 +39,7 @@ export class CheckDesk extends Store<CheckState> {
   /** Looks at a workbook with the results that its file holds; without one, at the open workbook as it stands. */
   async look(stored?: Workbook): Promise<void> {
     const turn = ++this.turn;
-    this.set({ ...NOTHING, busy: true, fileName: this.files.name() });
+    this.set({ ...NOTHING, busy: true, fileName: this.files.name(), asOpened: stored !== undefined });
     // A file that was just opened is looked at when it stands.
     if (stored) await idle();
     if (turn !== this.turn) return;
