@@ -61,6 +61,14 @@ export function areaContains(area: Area, row: number, column: number): boolean {
   return row >= area.top && row <= area.bottom && column >= area.left && column <= area.right;
 }
 
+/** The area of one cell. */
+export const cellArea = (row: number, column: number): Area => ({
+  top: row,
+  left: column,
+  bottom: row,
+  right: column,
+});
+
 export const areasOverlap = (a: Area, b: Area): boolean =>
   a.top <= b.bottom && b.top <= a.bottom && a.left <= b.right && b.left <= a.right;
 

@@ -4,7 +4,7 @@ import type { VariantsHost } from '../panel/host';
 import type { CellChange } from '../package/changes';
 import type { Workbook } from '../package/model';
 import type { CellRef } from '../whatif/plan';
-import { readVariants, SHEET, type Variants } from '../whatif/variants/read';
+import { isSheet, readVariants, type Variants } from '../whatif/variants/read';
 import type { Grid } from './grid';
 import type { Desk } from './keptWhatIfs';
 
@@ -18,7 +18,7 @@ export class PageVariants implements VariantsHost {
   /** As the grid has it: names and values of variants may be typed over. */
   read(): Promise<Variants | undefined> {
     const { file } = this.grid;
-    const sheet = file.sheets.find(({ name }) => name.toLowerCase() === SHEET.toLowerCase());
+    const sheet = file.sheets.find(isSheet);
     if (!sheet) return Promise.resolve(undefined);
     const cells = this.grid.cells(sheet.name);
     return Promise.resolve(readVariants(file, (row, column) => cells.read(row, column).value));

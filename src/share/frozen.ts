@@ -1,23 +1,13 @@
 import { CellError, type CellValue } from '../cells/value';
-import { areaAddress, cellAddress, quotedSheet, type Area } from '../cells/address';
+import { areaAddress, areasOverlap, cellArea, cellAddress, quotedSheet, type Area } from '../cells/address';
 import { isCall, tokenize } from '../cells/formulaTokens';
 import type { Sheet } from '../package/model';
 import type { CellChange } from '../package/changes';
+import { allOf } from '../derive/native';
 import type { CalculatedWorkbook, SheetRange } from '../workbook/calculated';
 import { constantText, placeKey, type Place } from '../workbook/references';
 import type { HelperSheets } from './helperSheets';
-import {
-  allOf,
-  cellsIn,
-  COMPARED,
-  inGroups,
-  oneCell,
-  overlap,
-  sizeOf,
-  stillIs,
-  type Question,
-  type WatchedCell,
-} from './questions';
+import { cellsIn, COMPARED, inGroups, sizeOf, stillIs, type Question, type WatchedCell } from './questions';
 
 /** Nothing that a person fills in looks like it. */
 export const FROZEN_FILL = '#DDD9E6';
@@ -124,7 +114,7 @@ export class FrozenWatch {
   /** The cells of an area that hold something. */
   private usedIn(sheet: Sheet, area: Area): WatchedCell[] {
     return sheet.cells.flatMap(({ row, column }) => {
-      const own = this.calculated.spill(sheet, row, column) ?? oneCell(row, column);
+      const own = this.calculated.spill(sheet, row, column) ?? cellArea(row, column);
       const [top, bottom] = [Math.max(own.top, area.top), Math.min(own.bottom, area.bottom)];
       const [left, right] = [Math.max(own.left, area.left), Math.min(own.right, area.right)];
       return top > bottom || left > right ? [] : cellsIn(sheet, { top, left, bottom, right });
@@ -148,7 +138,7 @@ export class FrozenWatch {
     const formulas = this.calculated.workbook.sheets.flatMap((sheet) =>
       sheet.cells.flatMap(({ row, column, formula }) => {
         if (formula === undefined || own.has(placeKey(sheet.name, row, column))) return [];
-        const area = this.calculated.spill(sheet, row, column) ?? oneCell(row, column);
+        const area = this.calculated.spill(sheet, row, column) ?? cellArea(row, column);
         const { areas, isVolatile } = this.calculated.reads(sheet, row, column);
         const isOpaque = isVolatile && !isClockAlone(formula);
         return [{ sheet, area, areas, isOpaque, holds: new Set<string>() }];
@@ -164,7 +154,7 @@ export class FrozenWatch {
       for (const formula of formulas) {
         const before = formula.holds.size;
         for (const { sheet, area, holds } of open) {
-          const meets = formula.areas.some((read) => read.sheet === sheet && overlap(read.area, area));
+          const meets = formula.areas.some((read) => read.sheet === sheet && areasOverlap(read.area, area));
           if (meets || formula.isOpaque) for (const one of holds) formula.holds.add(one);
         }
         if (formula.holds.size > before) next.push({ ...formula, holds: [...formula.holds] });

@@ -1,12 +1,13 @@
-import { cellAddress, quotedSheet, areaAddress, type Area } from '../cells/address';
+import { cellAddress, quotedSheet, areaAddress, areasOverlap, cellArea, type Area } from '../cells/address';
 import { isCall, tokenize } from '../cells/formulaTokens';
 import type { CellChange } from '../package/changes';
+import { allOf } from '../derive/native';
 import type { CalculatedWorkbook, SheetRange } from '../workbook/calculated';
 import { constantText, placeKey, type Place } from '../workbook/references';
 import type { CallsOfFormula } from './convert';
 import { isClockAlone, OTHER_INPUTS } from './frozen';
 import type { HelperSheets } from './helperSheets';
-import { allOf, cellsIn, inGroups, oneCell, overlap, sizeOf, stillIs, type Question } from './questions';
+import { cellsIn, inGroups, sizeOf, stillIs, type Question } from './questions';
 
 /** Functions that answer where a cell is in error, and do not pass the error on. */
 const PASSES_OVER =
@@ -48,7 +49,7 @@ export class PassedOver {
       sheet.cells.flatMap(({ row, column, formula }): Node[] => {
         if (formula === undefined) return [];
         const found = own.get(placeKey(sheet.name, row, column));
-        const area = calculated.spill(sheet, row, column) ?? oneCell(row, column);
+        const area = calculated.spill(sheet, row, column) ?? cellArea(row, column);
         return [{ sheet, row, column, formula, area, ...(found && { live: found }) }];
       }),
     );
@@ -103,7 +104,7 @@ export class PassedOver {
 
   private inside({ sheet, area }: SheetRange): readonly Node[] {
     if (sizeOf(area) > this.nodes.length)
-      return this.nodes.filter((one) => one.sheet === sheet && overlap(one.area, area));
+      return this.nodes.filter((one) => one.sheet === sheet && areasOverlap(one.area, area));
     return cellsIn(sheet, area).flatMap(
       ({ row, column }) => this.byPlace.get(placeKey(sheet.name, row, column)) ?? [],
     );

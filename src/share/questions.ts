@@ -1,14 +1,13 @@
 import { cellAddress, quotedSheet, type Area } from '../cells/address';
 import { CellError, type CellValue } from '../cells/value';
 import { nativeNumber } from '../core/expr/native';
+import { allOf } from '../derive/native';
 import type { Sheet } from '../package/model';
 import { constantText, type Place } from '../workbook/references';
 
 /** So many cells have a question of their own; of more, this many share one. */
 const MOST_QUESTIONS = 400;
 const SHARED = 20;
-/** Every program takes so many arguments. */
-const MOST_ARGUMENTS = 30;
 
 /** A condition on the cells of a copy, and what it asks about. */
 export interface Question {
@@ -30,17 +29,7 @@ export function inGroups(questions: readonly Question[]): readonly Question[] {
   });
 }
 
-export const overlap = (a: Area, b: Area): boolean =>
-  a.top <= b.bottom && b.top <= a.bottom && a.left <= b.right && b.left <= a.right;
-
 export const sizeOf = ({ top, left, bottom, right }: Area): number => (bottom - top + 1) * (right - left + 1);
-
-export const oneCell = (row: number, column: number): Area => ({
-  top: row,
-  left: column,
-  bottom: row,
-  right: column,
-});
 
 export function cellsIn(sheet: Sheet, { top, left, bottom, right }: Area): WatchedCell[] {
   return Array.from({ length: bottom - top + 1 }, (_, down) =>
@@ -68,13 +57,4 @@ export function stillIs(cell: string, value: CellValue): string {
       ? `EXACT(LEFT(${cell},${COMPARED}),${constantText(value.slice(0, COMPARED))})`
       : `EXACT(${cell},${constantText(value)})`;
   return `IF(ISTEXT(${cell}),${same},FALSE)`;
-}
-
-export function allOf(holds: readonly string[]): string {
-  if (holds.length === 1) return holds[0] ?? '';
-  if (holds.length <= MOST_ARGUMENTS) return `AND(${holds.join(',')})`;
-  const groups = Array.from({ length: Math.ceil(holds.length / MOST_ARGUMENTS) }, (_, i) =>
-    allOf(holds.slice(i * MOST_ARGUMENTS, (i + 1) * MOST_ARGUMENTS)),
-  );
-  return allOf(groups);
 }

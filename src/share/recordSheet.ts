@@ -10,7 +10,15 @@
  *     area         =ROWS(Press!$B$3:$B$9) Press!B3:B9                                      [checksum]
  *     added        =ROWS(MoldTables!$A$1) MoldTables                                       [checksum]
  */
-import { areaAddress, cellAddress, columnLetters, parseCell, quotedSheet, type Area } from '../cells/address';
+import {
+  areaAddress,
+  cellAddress,
+  cellArea,
+  columnLetters,
+  parseCell,
+  quotedSheet,
+  type Area,
+} from '../cells/address';
 import { cellFinder, type Sheet, type Workbook } from '../package/model';
 import type { CellDescription, SheetDescription } from '../package/description';
 import { rewriteFormula } from '../package/structure/formula';
@@ -120,13 +128,6 @@ function areasIn(formula: string, sheet: string): Placed[] {
   });
   return areas;
 }
-
-const cellArea = (row: number, column: number): Area => ({
-  top: row,
-  bottom: row,
-  left: column,
-  right: column,
-});
 
 const CORNER: Area = { top: 0, left: 0, bottom: 0, right: 0 };
 

@@ -1,6 +1,6 @@
 import { isCall, tokenize } from '../cells/formulaTokens';
 import type { Token } from '../cells/formulaTokens';
-import { parseArea, parseCell } from '../cells/address';
+import { areasOverlap, cellArea, parseArea, parseCell } from '../cells/address';
 import { readReference } from '../cells/reference';
 import { cellFinder } from '../package/model';
 import type { Area } from '../cells/address';
@@ -110,7 +110,8 @@ function formulaFinder(workbook: Workbook): (place: Place) => readonly Formula[]
     });
     const under = formulas.filter(
       ({ cell }) =>
-        meetsArea(extentOf(cell), area) || (hasBlank && cell.row <= area.bottom && cell.column <= area.right),
+        areasOverlap(extentOf(cell), area) ||
+        (hasBlank && cell.row <= area.bottom && cell.column <= area.right),
     );
     found.set(key, under);
     return under;
@@ -128,28 +129,18 @@ function everyCell(
   return true;
 }
 
-const oneCell = ({ row, column }: { readonly row: number; readonly column: number }): Area => ({
-  top: row,
-  left: column,
-  bottom: row,
-  right: column,
-});
+const extentOf = (cell: Cell): Area => cell.spill ?? cellArea(cell.row, cell.column);
 
-const extentOf = (cell: Cell): Area => cell.spill ?? oneCell(cell);
-
-const meetsArea = (a: Area, b: Area): boolean =>
-  a.top <= b.bottom && b.top <= a.bottom && a.left <= b.right && b.left <= a.right;
-
-const meets = (a: Place, b: Place): boolean => a.sheet === b.sheet && meetsArea(a.area, b.area);
+const meets = (a: Place, b: Place): boolean => a.sheet === b.sheet && areasOverlap(a.area, b.area);
 
 const isIn = (places: readonly Place[], { sheet, cell }: Formula): boolean =>
-  places.some((place) => meets(place, { sheet, area: oneCell(cell) }));
+  places.some((place) => meets(place, { sheet, area: cellArea(cell.row, cell.column) }));
 
 const valueOnly = ({ row, column, value, style }: Cell): Cell => ({ row, column, value, style });
 
 const placeOf = (workbook: Workbook, cell: CellRef): Place => ({
   sheet: indexOf(workbook, cell.sheet),
-  area: oneCell(cell),
+  area: cellArea(cell.row, cell.column),
 });
 
 const spillFrom = (workbook: Workbook, { sheet, area }: Place): Place => {

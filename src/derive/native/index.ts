@@ -42,7 +42,7 @@ import { variantsOf } from './variants';
 import { checkWords, marginNumber, nativeMargin, usualOnly, type Asked, type Judged } from './verdicts';
 
 export type { Content, NativeArgument, NativeUnits } from './arguments';
-export { arrayColumns, inlineLength, inlineText, letText, oneCell, type OneCell } from './forms';
+export { allOf, arrayColumns, inlineLength, inlineText, letText, oneCell, type OneCell } from './forms';
 export { entryText, valueError, type Guard } from './arguments';
 export type { NativeCall, NativePart, PartWords } from './parts';
 export { CHECK, rowsOf, type NativeRow, type NativeRows } from './rows';
@@ -312,17 +312,17 @@ class CallWriter {
       .map((gate) =>
         inWords && late.includes(gate) ? { ...gate, when: `IF(${inWords.when},FALSE,${gate.when})` } : gate,
       );
-    const instead = (words: string, text: string): string =>
-      inWords ? `IF(${inWords.when},${words},${text})` : text;
+    const instead = (words: () => string, text: string): string =>
+      inWords ? `IF(${inWords.when},${words()},${text})` : text;
     if (this.asked === 'margin') {
       if (!margin) throw new CannotBeNative('no metal that bears its stress is given');
-      const text = instead('NA()', marginNumber(margin));
+      const text = instead(() => 'NA()', marginNumber(margin));
       return { gates: asks, results: [{ text, says: 'Margin against yield', unit: '""' }] };
     }
     const ranges = valid.map(({ test, says }) => ({ holds: toNative(test, cell), says }));
     const words = checkWords(judge, margin, ranges);
     const judged = inRangeWhere(results, words);
-    return { gates: asks, results: [{ ...judged, text: instead(usualOnly(judge), judged.text) }] };
+    return { gates: asks, results: [{ ...judged, text: instead(() => usualOnly(judge), judged.text) }] };
   }
 
   private result(si: string, gives: Kind | 'text', says: string): NativeResult {

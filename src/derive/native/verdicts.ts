@@ -90,10 +90,7 @@ export function checkWords(
 }
 
 /** The same of an answer in words or from a table, which asks for what is usual alone. */
-export function usualOnly(judged: Judged): string {
-  const words = joined(judged, unusual(judged));
-  return words === undefined ? '"in range"' : `IF(${words}="","in range",${words})`;
-}
+export const usualOnly = (judged: Judged): string => checkWords(judged, undefined, []);
 
 function joined({ line }: Judged, sentences: readonly string[]): string | undefined {
   return sentences.length === 0

@@ -5,11 +5,12 @@ import { readWorkbook, saveWorkbook } from '../../package';
 import { addCharts, addSheets } from '../../package/author';
 import type { CellChange } from '../../package/changes';
 import { cellFinder, type Workbook } from '../../package/model';
+import { freeSheetName } from '../../package/sheetNames';
 import type { CellInput } from '../../workbook/cells';
 import { WorkbookCopy } from '../copy';
-import { isSameName, type Plan } from '../plan';
+import type { Plan } from '../plan';
 import { runWhatIf, type Outcome, type RunOptions, type TrialCells } from '../run';
-import { madeLines, RUN_AGAIN, SPARE_LINES, type MadeLine } from './made';
+import { lineChanges, madeLines, RUN_AGAIN, SPARE_LINES } from './made';
 import { MOST_LEAVES } from './leaves';
 import { freeNumber, keptWhatIfs, type KeptWhatIf } from './record';
 import { keptSheet, madePlace, plain, type KeptSheet } from './sheet';
@@ -29,7 +30,10 @@ export async function planKept(
     vary: outcome.inputs.map(({ cell }) => cell),
     read: outcome.results.map(({ cell }) => cell),
   };
-  const sheet = freeSheet(workbook);
+  const sheet = freeSheetName(
+    SHEET,
+    workbook.sheets.map(({ name }) => name),
+  );
   const lines = await madeLines(workbook, functions, cells, madePlace(outcome), MOST_LINES);
   return keptSheet(sheet, freeNumber(workbook), outcome, lines);
 }
@@ -64,7 +68,10 @@ export async function runAgain(
     const { area } = kept.made;
     const first = { row: area.top, column: area.left };
     const lines = await madeLines(workbook, functions, kept, first, area.bottom - area.top + 1);
-    return { changes: [...resultChanges(kept, outcome), ...madeChanges(kept, lines)], outcome };
+    return {
+      changes: [...resultChanges(kept, outcome), ...lineChanges(kept.made.sheet, kept.made.area, lines)],
+      outcome,
+    };
   } finally {
     copy.dispose();
   }
@@ -139,25 +146,4 @@ function resultChanges({ tables, vary }: KeptWhatIf, { rows, inputs }: Outcome):
       ];
     }),
   );
-}
-
-function madeChanges({ made: { sheet, area } }: KeptWhatIf, lines: readonly MadeLine[]): CellChange[] {
-  const count = area.bottom - area.top + 1;
-  return Array.from({ length: count }, (_, down) => {
-    const line = lines[down];
-    const at = (column: number) => ({ sheet, row: area.top + down, column: area.left + column, value: null });
-    return [
-      { ...at(0), value: line?.label ?? null },
-      { ...at(1), value: line?.then ?? null },
-      { ...at(2), ...(line && { formula: line.now }) },
-      { ...at(3), ...(line?.changed !== undefined && { formula: line.changed }) },
-    ];
-  }).flat();
-}
-
-function freeSheet(workbook: Workbook): string {
-  for (let number = 1; ; number++) {
-    const name = number === 1 ? SHEET : `${SHEET} ${number}`;
-    if (!workbook.sheets.some((sheet) => isSameName(sheet.name, name))) return name;
-  }
 }

@@ -2,6 +2,7 @@
 import { CellError, type CellValue } from '../../cells/value';
 import { cellAddress, type Area } from '../../cells/address';
 import { referenceText } from '../../cells/reference';
+import type { CellChange } from '../../package/changes';
 import type { Workbook } from '../../package/model';
 import { Book } from '../../sheet/book';
 import type { WorksheetFunction } from '../../call/worksheetFunction';
@@ -106,3 +107,21 @@ function nowOf(cell: CellRef): string {
 
 const kept = (value: CellValue): string | number | boolean =>
   value === null ? BLANK : value instanceof CellError ? 'error' : value;
+
+/** What the list holds now, in an area for it; lines that are no more become blank. */
+export function lineChanges(
+  sheet: string,
+  { top, left, bottom }: Area,
+  lines: readonly MadeLine[],
+): CellChange[] {
+  return Array.from({ length: bottom - top + 1 }, (_, down) => {
+    const line = lines[down];
+    const at = (column: number) => ({ sheet, row: top + down, column: left + column, value: null });
+    return [
+      { ...at(0), value: line?.label ?? null },
+      { ...at(1), value: line?.then ?? null },
+      { ...at(2), ...(line && { formula: line.now }) },
+      { ...at(3), ...(line?.changed !== undefined && { formula: line.changed }) },
+    ];
+  }).flat();
+}

@@ -3,14 +3,14 @@
  * tells by them when the results are old.
  */
 import type { WorksheetFunction } from '../../call/worksheetFunction';
-import { areaAddress, cellAddress, type Area } from '../../cells/address';
+import { areaAddress, cellAddress } from '../../cells/address';
 import { referenceText } from '../../cells/reference';
 import type { CellChange } from '../../package/changes';
 import type { CellDescription, ConditionDescription } from '../../package/description';
 import type { Workbook } from '../../package/model';
 import { MOST_LEAVES } from '../kept/leaves';
 import { changedColor, OLD, verdictColors } from '../kept/looks';
-import { madeLines, SPARE_LINES, type MadeLine } from '../kept/made';
+import { lineChanges, madeLines, SPARE_LINES, type MadeLine } from '../kept/made';
 import { CHANGED } from '../kept/record';
 import type { CellRef } from '../plan';
 import {
@@ -79,7 +79,7 @@ export async function madeCells(
       at,
       { value, style: 'note' },
     ]),
-    ...lineCells(lines, made.lines).map(
+    ...lineChanges(SHEET, made.lines, lines).map(
       ({ row, column, value, formula }): [number, number, CellDescription] => [
         row,
         column,
@@ -145,22 +145,8 @@ export async function madeChanges(
         value: variants[one]?.values[at] ?? null,
       })),
     ),
-    ...lineCells(lines, made.lines),
+    ...lineChanges(SHEET, made.lines, lines),
   ];
-}
-
-/** Lines that are no more become blank. */
-function lineCells(lines: readonly MadeLine[], { top, bottom }: Area): CellChange[] {
-  return Array.from({ length: bottom - top + 1 }, (_, down) => {
-    const line = lines[down];
-    const at = (column: number) => ({ sheet: SHEET, row: top + down, column, value: null });
-    return [
-      { ...at(0), value: line?.label ?? null },
-      { ...at(1), value: line?.then ?? null },
-      { ...at(2), ...(line && { formula: line.now }) },
-      { ...at(3), ...(line?.changed !== undefined && { formula: line.changed }) },
-    ];
-  }).flat();
 }
 
 function standsFormula({ inputs, lines }: Made, column: number, result: number): string {
