@@ -4,45 +4,35 @@ import {
   ICommandService,
   LifecycleService,
   LifecycleStages,
-  LocaleType,
-  LogLevel,
-  mergeLocales,
   ObjectMatrix,
-  Plugin,
-  Univer,
   UniverInstanceType,
 } from '@univerjs/core';
-import type { ICellData, Injector, IWorkbookData, Workbook as GridWorkbook, Worksheet } from '@univerjs/core';
+import type {
+  ICellData,
+  Injector,
+  IWorkbookData,
+  Univer,
+  Workbook as GridWorkbook,
+  Worksheet,
+} from '@univerjs/core';
 import { FUniver } from '@univerjs/core/facade';
 import {
   BuiltInUIPart,
-  CellAlertManagerService,
   ILayoutService,
   IUIPartsService,
   SetCellEditVisibleOperation,
   SetRangeValuesCommand,
   SetRangeValuesMutation,
   SetSelectionsOperation,
-  UniverFormulaEnginePlugin,
-  UniverSheetsCorePreset,
 } from '@univerjs/preset-sheets-core';
 import type { ISetRangeValuesMutationParams } from '@univerjs/preset-sheets-core';
-import enUS from '@univerjs/preset-sheets-core/locales/en-US';
-import { UniverSheetsDataValidationPlugin } from '@univerjs/sheets-data-validation';
-import validationText from '@univerjs/sheets-data-validation/locale/en-US';
-import { UniverSheetsDataValidationUIPlugin } from '@univerjs/sheets-data-validation-ui';
-import validationUIText from '@univerjs/sheets-data-validation-ui/locale/en-US';
-import { UniverSheetsTablePlugin } from '@univerjs/sheets-table';
 import { isDateFormat } from 'numfmt';
 import type { ComponentType } from 'react';
-import '@univerjs/preset-sheets-core/lib/index.css';
-import '@univerjs/sheets-data-validation-ui/lib/index.css';
 import { areaContains, type Area } from '../cells/address';
-import { CellError } from '../cells/value';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { newWorkbook } from '../package';
 import type { SheetLayout } from '../package/layout';
-import type { Validation, Workbook } from '../package/model';
+import type { Sheet, Validation, Workbook } from '../package/model';
 import type { CellTrace } from '../panel/host';
 import type { CellPlace, KeptCell } from '../sheet/book';
 import { contentOf } from '../workbook/content';
@@ -55,29 +45,28 @@ import { editWholeNumbers } from './editedNumbers';
 import { formatEntries } from './entryFormats';
 import { EntryFormulas } from './entryFormulas';
 import { guardEntries, type GridPlace } from './entryGuard';
-import { refusalOfEntry, type Refusal } from '../workbook/entryRules';
+import { explainErrors } from './errorAlerts';
 import { drawFilterArrows } from './filterArrows';
-import { functionDescriptions } from './functionDescriptions';
 import { GridCells } from './gridCells';
 import { gridContent } from './gridContent';
 import { gridData, gridSheet, sheetId } from './gridData';
 import { GridDrawings } from './gridDrawings';
 import { changedLayout } from './gridLayout';
 import { everyFormula, putSpills, putValues, type Place, type Target } from './gridResults';
+import { HeldEntries, type EntryDesk } from './heldEntries';
 import type { TypedCell } from './journal';
 import { fitNumbers } from './numbersFit';
 import { drawRuleColors, RuleColors } from './ruleColors';
 import { ruleResources } from './rules';
 import type { ActContext } from './structureActs';
-import { fontMenu } from './fonts';
 import { takePastes } from './largePastes';
 import { pastedCell } from './pasteTable';
 import { nameControls } from './nameControls';
 import { painted } from './painted';
 import { markNotes } from './noteMarks';
-import { gridTheme } from './theme';
 import { TroubleMarks } from './troubleMarks';
 import { nextOf } from './troubles';
+import { createUniver } from './univer';
 import { writeCells, type WrittenCells } from './writeCells';
 
 type FWorkbook = NonNullable<ReturnType<FUniver['getWorkbook']>>;
@@ -95,7 +84,7 @@ const mayChangeFormat = ({ s }: ICellData): boolean =>
 /** What moves cells or changes what formulas may name. */
 const REBUILDS = /^sheet\.mutation\.(move-range|set-row-(hidden|visible))$/;
 
-export interface GridOptions {
+export interface GridOptions extends EntryDesk {
   readonly functions: readonly WorksheetFunction[];
   /** Stands under the formula bar. */
   readonly note: ComponentType;
@@ -104,34 +93,17 @@ export interface GridOptions {
   readonly onBusy: (is: boolean) => void;
   /** Cells that show the value of the file, since their formula cannot be calculated. */
   readonly onKept: (cells: readonly KeptCell[]) => void;
-  /** What was typed does not fit the rule of its cell: says whether it stays. */
-  readonly onRefusal: (cell: SheetPlace, typed: string, refusal: Refusal) => Promise<boolean>;
-  /** Keys wait until what is given is called. */
-  readonly holdKeys: () => () => void;
-  /** Cells that were filled otherwise (pasted, dragged) and do not fit their rules. */
-  readonly onOutside: (cells: readonly SheetPlace[]) => void;
   /** What draws charts and pictures has not come. */
   readonly onMissing: (error: unknown) => void;
   /** Why something was not pasted. */
   readonly onRefusedPaste: (why: string) => void;
 }
 
-const placeKey = ({ sheet, row, column }: CellPlace): string => `${sheet} ${row} ${column}`;
-
 /** What a command of the grid is about, as far as it says. */
 export interface GridCommand {
   readonly id: string;
   readonly params: object | undefined;
 }
-
-export interface SheetPlace {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
-}
-
-/** Cells of one paste that are held against their rules. */
-const MOST_HELD = 5_000;
 
 /** The spreadsheet grid: shows one workbook at a time and calculates it. */
 export class Grid {
@@ -147,9 +119,7 @@ export class Grid {
   /** The grid's ids of the sheets, in the order in which they are calculated. */
   private calculatedSheets: string[] = [];
   private readonly edited = new Map<string, { sheetId: string; row: number; column: number }>();
-  /** Places whose entry a person is asked about. */
-  private readonly asked = new Set<string>();
-  private filled: CellPlace[] = [];
+  private readonly held: HeldEntries;
   private readonly troubleMarks: TroubleMarks;
   private isRebuildDue = false;
   /** Asked before every command on sheets; true stops it. */
@@ -170,49 +140,28 @@ export class Grid {
     private readonly container: HTMLElement,
     private readonly options: GridOptions,
   ) {
-    this.univer = new Univer({
-      theme: gridTheme,
-      darkMode: options.dark,
-      locale: LocaleType.EN_US,
-      locales: { [LocaleType.EN_US]: mergeLocales(enUS, validationText, validationUIText) },
-      logLevel: LogLevel.ERROR,
-    });
     this.calculation = new GridCalculation(options.functions, {
       calculated: (what) => {
         this.put(what);
       },
       busy: options.onBusy,
     });
+    this.held = new HeldEntries(this, options);
     this.colors = new RuleColors(this.calculation);
     nameControls(container);
     this.troubleMarks = new TroubleMarks(container, (sheet) => {
       this.toNextTrouble(sheet);
     });
-    const preset = UniverSheetsCorePreset({
+    this.univer = createUniver({
       container,
-      ribbonType: 'simple',
-      customFontFamily: { override: true, list: fontMenu(navigator.language) },
-      formula: {
-        description: functionDescriptions(options.functions),
+      functions: options.functions,
+      dark: options.dark,
+      onStarting: () => {
+        this.entries = new EntryFormulas(this.injector, this.calculation, this.placeOf);
       },
     });
-    for (const plugin of preset.plugins) {
-      if (!Array.isArray(plugin)) this.univer.registerPlugin(plugin);
-      // The calculation is ours: the grid shows it.
-      else if (plugin[0] === UniverFormulaEnginePlugin)
-        this.univer.registerPlugin(UniverFormulaEnginePlugin, { notExecuteFormula: true });
-      else this.univer.registerPlugin(plugin[0], plugin[1]);
-    }
-    this.univer.registerPlugin(this.calculationPlugin());
-    this.univer.registerPlugin(UniverSheetsTablePlugin);
-    // Rules are shown and kept; changing them would not reach the file, so their menus stay away.
-    this.univer.registerPlugin(UniverSheetsDataValidationPlugin);
-    this.univer.registerPlugin(UniverSheetsDataValidationUIPlugin, {
-      menu: { 'sheet.menu.data-validation': { hidden: true } },
-      showEditOnDropdown: false,
-    });
-    this.api = FUniver.newAPI(this.univer);
     this.injector = this.univer.__getInjector();
+    this.api = FUniver.newAPI(this.univer);
     this.drawings = new GridDrawings(this.injector, this.calculation, (id) =>
       this.opened.sheets.findIndex((_, index) => sheetId(index) === id),
     );
@@ -255,6 +204,11 @@ export class Grid {
   openedSheet(index: number): GridCells | undefined {
     const sheet = this.workbook.getSheetBySheetId(sheetId(index));
     return sheet ? this.cells(sheet.getSheetName()) : undefined;
+  }
+
+  /** The sheet of the workbook as it was opened, by the grid's id. */
+  private openedAs(id: string | undefined): Sheet | undefined {
+    return this.opened.sheets.find((_, index) => sheetId(index) === id);
   }
 
   /** What a person changed of the layout of a sheet, by its place when the workbook was opened. */
@@ -381,7 +335,7 @@ export class Grid {
       ),
     );
     this.edited.clear();
-    this.filled = [];
+    this.held.forget();
     this.isRebuildDue = false;
     this.colors.load(workbook);
     this.univer.createUnit<unknown, GridWorkbook>(UniverInstanceType.UNIVER_SHEET, this.dataOf(workbook));
@@ -450,23 +404,6 @@ export class Grid {
     };
   }
 
-  /** Rules for entries ask for their formulas as soon as the grid's plugins start. */
-  private calculationPlugin() {
-    const univer = this.univer;
-    const start = () => {
-      this.entries = new EntryFormulas(univer.__getInjector(), this.calculation, this.placeOf);
-    };
-    return class extends Plugin {
-      static override readonly pluginName = 'MOLDSHEET_CALCULATION';
-      static override readonly type = UniverInstanceType.UNIVER_SHEET;
-      protected override readonly _injector = univer.__getInjector();
-
-      override onStarting(): void {
-        start();
-      }
-    };
-  }
-
   private readonly placeOf = (unitId: string, id: string, row: number, column: number) => {
     const sheet = unitId === this.unitId ? this.calculatedSheets.indexOf(id) : -1;
     return sheet < 0 ? undefined : { sheet, row, column };
@@ -505,69 +442,31 @@ export class Grid {
     }
     for (const { sheet, cell } of edits) {
       this.calculation.edit({ sheet, ...cell });
-      const { row, column } = cell;
-      if (!this.asked.has(placeKey({ sheet, row, column })) && this.filled.length < MOST_HELD)
-        this.filled.push({ sheet, row, column });
+      this.held.note({ sheet, row: cell.row, column: cell.column });
     }
   }
 
-  private rulesAt({ sheet, row, column }: CellPlace): readonly Validation[] {
-    const id = this.calculatedSheets[sheet];
-    const rules = this.opened.sheets.find((_, index) => sheetId(index) === id)?.validations ?? [];
+  rulesAt({ sheet, row, column }: CellPlace): readonly Validation[] {
+    const rules = this.openedAs(this.calculatedSheets[sheet])?.validations ?? [];
     return rules.filter(({ areas }) => areas.some((area) => areaContains(area, row, column)));
   }
 
-  /** What the rule of a cell says to what the cell holds. */
+  /** The content of a cell as it would be typed. */
+  typedText({ sheet, row, column }: CellPlace): string {
+    const { value, formula } = this.cells(this.sheetName(sheet)).typed(row, column);
+    return formula === undefined ? String(value ?? '') : `=${formula}`;
+  }
+
   /** The selected cell, if there is a list to choose from. */
   private listCell(): GridPlace | undefined {
+    const { unitId } = this;
     const { row, column } = this.place();
     const subUnitId = this.workbook.getActiveSheet().getSheetId();
-    const rules = this.opened.sheets.find((_, index) => sheetId(index) === subUnitId)?.validations ?? [];
-    const hasList = rules.some(
-      ({ kind, showsArrow, areas }) =>
-        kind === 'list' && showsArrow && areas.some((area) => areaContains(area, row, column)),
-    );
-    return hasList ? { unitId: this.unitId, subUnitId, row, col: column } : undefined;
-  }
-
-  private refusal(place: CellPlace): Refusal | undefined {
-    const rules = this.rulesAt(place);
-    if (rules.length === 0) return undefined;
-    return refusalOfEntry(rules, place, this.calculation.value(place), (formula) =>
-      this.calculation.evaluate(formula, place),
-    );
-  }
-
-  private readonly staysTyped = async (at: GridPlace): Promise<boolean> => {
-    const place = this.placeOf(at.unitId, at.subUnitId, at.row, at.col);
-    // The grid moves on after the answer: where there is nothing to ask, in the same moment as the key.
-    if (!place || this.rulesAt(place).length === 0) return true;
-    const release = this.options.holdKeys();
-    return this.isTakenBy(place, at).finally(() => {
-      // The grid moves on first.
-      setTimeout(release);
-    });
-  };
-
-  private async isTakenBy(place: CellPlace, at: GridPlace): Promise<boolean> {
-    const key = placeKey(place);
-    this.asked.add(key);
-    await this.calculated();
-    this.asked.delete(key);
-    const refusal = this.refusal(place);
-    if (!refusal) return true;
-    const sheet = this.sheetName(place.sheet);
-    const { value, formula } = this.cells(sheet).typed(at.row, at.col);
-    const typed = formula === undefined ? String(value ?? '') : `=${formula}`;
-    return this.options.onRefusal({ sheet, row: at.row, column: at.col }, typed, refusal);
-  }
-
-  /** What was put into cells without a person being asked. */
-  private tellOutside(): void {
-    const filled = this.filled.splice(0);
-    const outside = filled.filter((place) => this.calculation.value(place) !== null && this.refusal(place));
-    if (outside.length > 0)
-      this.options.onOutside(outside.map((place) => ({ ...place, sheet: this.sheetName(place.sheet) })));
+    const place = this.placeOf(unitId, subUnitId, row, column);
+    const hasList =
+      place !== undefined &&
+      this.rulesAt(place).some(({ kind, showsArrow }) => kind === 'list' && showsArrow);
+    return hasList ? { unitId, subUnitId, row, col: column } : undefined;
   }
 
   private showTroubles(): void {
@@ -642,24 +541,9 @@ export class Grid {
     if (this.colors.forget()) this.workbook.getActiveSheet().refreshCanvas();
     this.options.onKept(this.calculation.keptCells());
     this.showTroubles();
-    this.tellOutside();
+    this.held.tell();
     this.drawings.refresh();
     this.look();
-  }
-
-  /** The grid's own words for an error say no more than its code; the function that refused knows better. */
-  private explainErrors(): void {
-    const alerts = this.injector.get(CellAlertManagerService);
-    const show = alerts.showAlert.bind(alerts);
-    alerts.showAlert = (alert) => {
-      const { row, col, subUnitId } = alert.location;
-      const sheet = this.workbook.getSheetBySheetId(subUnitId);
-      const value = sheet && this.cells(sheet.getSheetName()).read(row, col).value;
-      const why = value instanceof CellError ? value.message : '';
-      show(
-        value instanceof CellError && why ? { ...alert, title: value.code, message: why, width: 320 } : alert,
-      );
-    };
   }
 
   /** The grid's plugins start with the first workbook; before it they have nothing to listen to. */
@@ -667,8 +551,13 @@ export class Grid {
     fitNumbers(this.injector);
     addToCellMenu(this.api, () => this.asksForm?.());
     drawRuleColors(this.injector, this.colors, this.placeOf);
-    this.explainErrors();
-    guardEntries(this.injector, this.staysTyped);
+    explainErrors(this.injector, (id, row, column) => {
+      const sheet = this.workbook.getSheetBySheetId(id)?.getSheet();
+      return sheet && this.cellsOf(sheet).read(row, column).value;
+    });
+    guardEntries(this.injector, ({ unitId, subUnitId, row, col }) =>
+      this.held.stays(this.placeOf(unitId, subUnitId, row, col)),
+    );
     openLists(this.injector, this.container, {
       listCell: () => this.listCell(),
       focus: () => {
@@ -690,8 +579,7 @@ export class Grid {
     });
     drawFilterArrows(
       this.injector,
-      (unitId, id) =>
-        unitId === this.unitId ? this.opened.sheets.find((_, index) => sheetId(index) === id) : undefined,
+      (unitId, id) => (unitId === this.unitId ? this.openedAs(id) : undefined),
       () => {
         // The grid selects the cell by the same click.
         setTimeout(() => this.opensFilter?.());
