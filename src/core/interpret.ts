@@ -1,8 +1,14 @@
 import type { Formula } from './define';
 import { toText } from './expr/text';
-import type { Equations } from './equations';
 import { programFor, type Gate, type Program } from './program';
+import type { System } from './quantity';
 import { finite, refuseInputs } from './refuseFormula';
+
+/**
+ * A formula's equations in one go: its result in SI, or its answer in words. Throws a `Refusal`. Into `stresses` go the
+ * steps that its strength names, where it gets so far.
+ */
+export type Equations = (values: readonly unknown[], system?: System, stresses?: number[]) => number | string;
 
 function passGates(formula: Formula, gates: readonly Gate[], { slots, steps }: Program): string | undefined {
   for (const gate of gates) {

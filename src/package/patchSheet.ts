@@ -5,7 +5,8 @@ import type { Cell } from './model';
 import { MAX_COLUMNS, areaAddress, parseArea, parseCell } from '../cells/address';
 import { cellXml } from './cellXml';
 import { toFileSpelling } from './spelling';
-import type { Edit, OpenTag } from './xml';
+import type { Edit } from './xml';
+import type { OpenTag } from './xmlHandler';
 import { applyEdits, escapeXml, numeric, scanXml, withAttributes } from './xml';
 
 /** What one cell becomes. */

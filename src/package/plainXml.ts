@@ -3,7 +3,7 @@
  * knows to be well-formed and stops at the first thing that is of another kind, right or wrong: what that is, the full
  * parser says.
  */
-import type { Attributes, XmlHandler } from './xml';
+import type { Attributes, XmlHandler } from './xmlHandler';
 
 const DECLARATION =
   /^(?:<\?xml version="1\.0"(?: encoding="[A-Za-z][\w.-]*")?(?: standalone="(?:yes|no)")? ?\?>)?[ \t\r\n]*/;

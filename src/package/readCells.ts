@@ -6,7 +6,7 @@ import { shiftFormula } from './shiftFormula';
 import type { KnownFunctions } from './spelling';
 import { fromFileSpelling } from './spelling';
 import { UnreadableWorkbook } from './unreadable';
-import type { Attributes, OpenTag } from './xml';
+import type { Attributes, OpenTag } from './xmlHandler';
 import { decodeText, flag, numeric } from './xml';
 
 export interface CellContext {

@@ -22,7 +22,8 @@ import type { Parts } from './relationships';
 import { readText, relationshipsOf } from './relationships';
 import { fromFileSpelling } from './spelling';
 import type { KnownFunctions } from './spelling';
-import type { OpenTag, XmlElement } from './xml';
+import type { XmlElement } from './xml';
+import type { OpenTag } from './xmlHandler';
 import {
   TreeBuilder,
   child,

@@ -1,6 +1,6 @@
 import { useEffect, useId, useRef, useState, type KeyboardEvent } from 'react';
 import { inOwnSign } from '../cells/decimalSign';
-import { listIsThere } from './cellLists';
+import { listIsThere } from './cellListKeys';
 
 interface Choice {
   readonly label: string;

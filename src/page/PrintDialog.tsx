@@ -16,6 +16,7 @@ import {
 } from '@fluentui/react-components';
 import { useEffect, useRef, useState } from 'react';
 import type { Paper } from '../render/printPage';
+import type { PrintPart } from './printed';
 import type { Session } from './session';
 import { messageOf } from '../panel/messageOf';
 
@@ -30,9 +31,11 @@ const useStyles = makeStyles({
   },
 });
 
-const PARTS = { sheet: 'This sheet', selection: 'The selected cells', all: 'All sheets' } as const;
-
-export type PrintPart = keyof typeof PARTS;
+const PARTS: Readonly<Record<PrintPart, string>> = {
+  sheet: 'This sheet',
+  selection: 'The selected cells',
+  all: 'All sheets',
+};
 
 /** Shows the pages as they will be, and prints them or saves them as PDF by the browser's own dialog. */
 export function PrintDialog({

@@ -6,33 +6,12 @@ import {
   ISheetCellDropdownManagerService,
 } from '@univerjs/preset-sheets-core';
 import { CellList } from './CellList';
+import { waitForList, waitsForList } from './cellListKeys';
 import type { GridPlace } from './entryGuard';
 
 /** The grid's names for its list, and for what opens one. */
 const LIST = 'sheets.dropdown.list';
 const OPEN = 'sheet.operation.show-data-validation-dropdown';
-
-/** Keys pressed between the one that asks for the list and its being there. */
-let waiting: KeyboardEvent[] | undefined;
-const LONGEST_WAIT = 2_000;
-
-/** A list has the keyboard now. */
-export function listIsThere(input: HTMLElement | null): void {
-  const keys = waiting ?? [];
-  waiting = undefined;
-  // Each finds the list as the one before it left it.
-  const pass = (): void => {
-    const next = keys.shift();
-    if (!next || !input?.isConnected) return;
-    // Nothing newer types into a field as a person does, so that the field hears of it and can undo it.
-    // eslint-disable-next-line @typescript-eslint/no-deprecated
-    if (next.key.length === 1) document.execCommand('insertText', false, next.key);
-    else
-      input.dispatchEvent(new KeyboardEvent('keydown', { key: next.key, bubbles: true, cancelable: true }));
-    setTimeout(pass);
-  };
-  setTimeout(pass);
-}
 
 export function openLists(
   injector: Injector,
@@ -64,8 +43,7 @@ export function openLists(
   window.addEventListener(
     'keydown',
     (event) => {
-      if (waiting) {
-        waiting.push(event);
+      if (waitsForList(event)) {
         event.preventDefault();
         event.stopImmediatePropagation();
         return;
@@ -76,8 +54,7 @@ export function openLists(
       if (!cell) return;
       event.preventDefault();
       event.stopImmediatePropagation();
-      waiting = [];
-      setTimeout(() => (waiting = undefined), LONGEST_WAIT);
+      waitForList();
       const { unitId, subUnitId, row, col: column } = cell;
       injector.get(ICommandService).syncExecuteCommand(OPEN, { unitId, subUnitId, row, column });
     },

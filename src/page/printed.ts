@@ -8,6 +8,8 @@ import { workToPrint } from '../work/workToPrint';
 import { ruleLooks } from '../workbook/looks';
 import { decimalSign } from '../cells/decimalSign';
 
+export type PrintPart = 'sheet' | 'selection' | 'all';
+
 /** What a person wants on paper. */
 export interface PrintWish {
   readonly file: string;

@@ -12,7 +12,7 @@ import { ourFunction } from './functions/ours';
 import type { SheetFunction, WorkbookView } from './functions/spec';
 import { Calculation } from './graph/calculation';
 import { DIRTY } from './graph/cells';
-import { Formula } from './graph/formula';
+import { Formula } from './graph/nodes';
 import { placeName, told } from './graph/origin';
 import {
   ArrayValue,

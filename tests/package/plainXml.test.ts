@@ -1,7 +1,8 @@
 import { SaxesParser } from 'saxes';
 import { describe, expect, it } from 'vitest';
 import { scanPlainXml } from '../../src/package/plainXml';
-import { scanXml, type XmlHandler } from '../../src/package/xml';
+import { scanXml } from '../../src/package/xml';
+import type { XmlHandler } from '../../src/package/xmlHandler';
 
 /** What a handler was told, texts joined, those outside of the root left out. */
 class Heard implements XmlHandler {

@@ -1,7 +1,8 @@
 /** Formulas that several cells share: written once in the file, read anew in each cell. */
 import { areaAddress } from '../../cells/address';
 import { shiftFormula } from '../shiftFormula';
-import { escapeXml, type Attributes } from '../xml';
+import { escapeXml } from '../xml';
+import type { Attributes } from '../xmlHandler';
 import type { CellXml, FormulaXml, RowXml } from './sheetCells';
 
 interface Place {

@@ -1,6 +1,7 @@
 /** The cells of a sheet as they stand in its XML, each with the stretch of text that it takes. */
 import { cellAddress, parseArea, parseCell, type Area } from '../../cells/address';
-import { numeric, scanXml, TreeBuilder, type OpenTag, type XmlElement } from '../xml';
+import { numeric, scanXml, TreeBuilder, type XmlElement } from '../xml';
+import type { OpenTag } from '../xmlHandler';
 
 export interface FormulaXml {
   readonly tag: OpenTag;

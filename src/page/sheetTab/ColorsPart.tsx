@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { areaAddress, cellAddress, type Area } from '../../cells/address';
 import type { ColorRule } from '../../package/edits';
 import type { ConditionalFormat } from '../../package/model';
-import type { PartProps } from './SheetTab';
+import type { PartProps } from './part';
 import { Choice, entriesOf } from './Choice';
 import { useFormStyles } from './useForm';
 

@@ -4,7 +4,7 @@ import { areaContains } from '../../cells/address';
 import type { EntryRule } from '../../package/edits';
 import type { Validation } from '../../package/model';
 import { inWords } from '../../workbook/entryRules';
-import type { PartProps } from './SheetTab';
+import type { PartProps } from './part';
 import { Choice, entriesOf } from './Choice';
 import { useFormStyles } from './useForm';
 

@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from 'react';
 import { areaAddress, columnLetters, type Area } from '../../cells/address';
 import type { OwnFilter } from '../filterArrows';
 import type { SheetDesk } from './desk';
-import type { PartProps } from './SheetTab';
+import type { PartProps } from './part';
 import { Choice } from './Choice';
 import { useFormStyles } from './useForm';
 

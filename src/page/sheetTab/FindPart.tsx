@@ -1,7 +1,7 @@
 import { Button, Checkbox, Field, Input, Link } from '@fluentui/react-components';
 import { useEffect, useRef, useState } from 'react';
 import type { Found } from './desk';
-import type { PartProps } from './SheetTab';
+import type { PartProps } from './part';
 import { useFormStyles } from './useForm';
 
 export function FindPart({ desk, selection: { sheet } }: PartProps) {

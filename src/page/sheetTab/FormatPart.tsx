@@ -2,7 +2,7 @@ import { Button, Field, Input } from '@fluentui/react-components';
 import { useState } from 'react';
 import { decimalSign, type DecimalSign } from '../../cells/decimalSign';
 import { chooseDecimalSign } from '../../panel/decimalSign';
-import type { PartProps } from './SheetTab';
+import type { PartProps } from './part';
 import { Choice, entriesOf } from './Choice';
 import { useFormStyles } from './useForm';
 

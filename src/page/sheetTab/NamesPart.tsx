@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { columnLetters, quotedSheet } from '../../cells/address';
 import type { DefinedName } from '../../package/model';
 import type { Selection } from './desk';
-import type { PartProps } from './SheetTab';
+import type { PartProps } from './part';
 import { useFormStyles } from './useForm';
 
 /** The selected cells as a name stands for them. */

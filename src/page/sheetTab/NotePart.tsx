@@ -1,6 +1,6 @@
 import { Button, Field, Textarea } from '@fluentui/react-components';
 import { useState } from 'react';
-import type { PartProps } from './SheetTab';
+import type { PartProps } from './part';
 import { useFormStyles } from './useForm';
 
 export function NotePart({ desk, selection }: PartProps) {

@@ -10,24 +10,20 @@ import {
 import { useSyncExternalStore, type ReactNode } from 'react';
 import { areaAddress } from '../../cells/address';
 import { ColorsPart } from './ColorsPart';
-import type { Selection, SheetDesk } from './desk';
+import type { SheetDesk } from './desk';
 import { EntryPart } from './EntryPart';
 import { FilterPart } from './FilterPart';
 import { FindPart } from './FindPart';
 import { FormatPart } from './FormatPart';
 import { NamesPart } from './NamesPart';
 import { NotePart } from './NotePart';
+import type { PartProps } from './part';
 import { SortPart } from './SortPart';
 
 const useStyles = makeStyles({
   tab: { overflowY: 'auto', padding: '10px 16px', minHeight: 0 },
   where: { color: tokens.colorNeutralForeground2 },
 });
-
-export interface PartProps {
-  readonly desk: SheetDesk;
-  readonly selection: Selection;
-}
 
 const PARTS: readonly (readonly [id: string, title: string, part: (props: PartProps) => ReactNode])[] = [
   ['find', 'Find and replace', FindPart],

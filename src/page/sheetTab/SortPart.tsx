@@ -1,7 +1,7 @@
 import { Button, Checkbox, Field, Input } from '@fluentui/react-components';
 import { useState } from 'react';
 import { columnLetters, parseCell } from '../../cells/address';
-import type { PartProps } from './SheetTab';
+import type { PartProps } from './part';
 import { Choice } from './Choice';
 import { useFormStyles } from './useForm';
 

@@ -3,8 +3,7 @@ import { CellError } from '../../cells/value';
 import { toLogical, toNumber } from '../coerce';
 import { compare } from '../compare';
 import { ArrayValue, ERRORS, Keep, Raised, type Scalar, type Value } from '../values';
-import type { Code, Compiler } from './code';
-import { compile, general } from './compile';
+import { general, type Code, type Compiler } from './code';
 import type { Frame } from './frame';
 import { lift } from './lift';
 import type { Node } from './syntax';
@@ -16,7 +15,7 @@ const fixed = (value: Scalar): Code => ({ value: () => value, scalar: () => valu
 const EMPTY = fixed(0);
 
 /** An empty argument between commas is 0. */
-const part = (node: Node | null, to: Compiler): Code => (node ? compile(node, to) : EMPTY);
+const part = (node: Node | null, to: Compiler): Code => (node ? to.compile(node) : EMPTY);
 
 /** A picked argument by its index, as opposed to a value that is the answer itself. */
 class Pick {

@@ -3,8 +3,7 @@ import { CellError } from '../../cells/value';
 import { toLogical, toNumber, toText } from '../coerce';
 import type { Letter, SheetFunction } from '../functions/spec';
 import { ArrayValue, ERRORS, Keep, Raised, raise, Reference, type Scalar, type Value } from '../values';
-import type { Code, Compiler } from './code';
-import { compile, general } from './compile';
+import { general, type Code, type Compiler } from './code';
 import type { Frame } from './frame';
 import { lift } from './lift';
 import { LONGEST_TEXT, TOO_LONG } from './operators';
@@ -44,7 +43,7 @@ export function compileCall(spec: SheetFunction, nodes: readonly (Node | null)[]
         : letter === 'p'
           ? to.with({ reads: () => undefined })
           : to;
-    return { code: node && compile(node, place), letter, read: SCALARS[letter] };
+    return { code: node && place.compile(node), letter, read: SCALARS[letter] };
   });
   const lifts = to.lifts && args.some(({ code, read }) => read && code && !code.isSingle);
   const once = (frame: Frame): Value => {

@@ -4,6 +4,7 @@ import type { SheetFunction } from '../functions/spec';
 import type { Scalar, Value } from '../values';
 import type { Frame } from './frame';
 import type { At, Place } from './places';
+import type { Node } from './syntax';
 
 export type Run = (frame: Frame) => Value;
 
@@ -15,6 +16,16 @@ export interface Code {
   /** Never more than one cell, so that `scalar` says all. */
   readonly isSingle: boolean;
 }
+
+/** Any value; as a scalar, the one that an old formula would take of it. */
+export const general = (value: Run): Code => ({
+  value,
+  scalar: (frame) => frame.one(value(frame)),
+  isSingle: false,
+});
+
+/** A scalar, however it is asked for. */
+export const single = (scalar: (frame: Frame) => Scalar): Code => ({ value: scalar, scalar, isSingle: true });
 
 /** The workbook as the compiler asks it. Names are found without regard to case. */
 export interface Directory {
@@ -57,5 +68,6 @@ export interface Compiler {
   isVolatile(): void;
   /** Marks that the formula calls one of our own functions. */
   isOurs(): void;
+  compile(node: Node): Code;
   with(changes: Partial<Pick<Compiler, 'from' | 'isName' | 'lifts' | 'scope' | 'reads'>>): Compiler;
 }

@@ -4,7 +4,7 @@ import { CellError, type ErrorCode } from '../../cells/value';
 import { ArrayValue, ERRORS, Keep, Lambda, Reference, type Scalar } from '../values';
 import { branches } from './branches';
 import { compileCall } from './call';
-import type { Code, Compiler, Run } from './code';
+import { general, single, type Code, type Compiler } from './code';
 import type { Frame } from './frame';
 import { lift } from './lift';
 import { BINARY, UNARY, type Binary } from './operators';
@@ -44,16 +44,6 @@ export function compile(node: Node, to: Compiler): Code {
       return lambdaCode(node, to);
   }
 }
-
-/** Any value; as a scalar, the one that an old formula would take of it. */
-export const general = (value: Run): Code => ({
-  value,
-  scalar: (frame) => frame.one(value(frame)),
-  isSingle: false,
-});
-
-/** A scalar, however it is asked for. */
-export const single = (scalar: (frame: Frame) => Scalar): Code => ({ value: scalar, scalar, isSingle: true });
 
 const constant = (value: Scalar): Code => single(() => value);
 

@@ -1,6 +1,6 @@
 /** Formulas compiled once a shape. */
 import { NAMESPACE } from '../../cells/namespace';
-import type { Shape } from '../graph/formula';
+import type { Shape } from '../graph/nodes';
 import { Keep } from '../values';
 import type { Compiler, Directory } from './code';
 import { compile } from './compile';
@@ -37,16 +37,20 @@ function compileShape(text: string, from: At, lifts: boolean, book: Directory): 
   const reads: Place[] = [];
   let isVolatile = false;
   let isOurs = false;
-  const compiler = (state: Omit<Compiler, 'with' | 'isVolatile' | 'isOurs'>): Compiler => ({
-    ...state,
-    isVolatile: () => {
-      isVolatile = true;
-    },
-    isOurs: () => {
-      isOurs = true;
-    },
-    with: (changes) => compiler({ ...state, ...changes }),
-  });
+  const compiler = (state: Omit<Compiler, 'compile' | 'with' | 'isVolatile' | 'isOurs'>): Compiler => {
+    const here: Compiler = {
+      ...state,
+      isVolatile: () => {
+        isVolatile = true;
+      },
+      isOurs: () => {
+        isOurs = true;
+      },
+      compile: (node) => compile(node, here),
+      with: (changes) => compiler({ ...state, ...changes }),
+    };
+    return here;
+  };
   const to = compiler({
     book,
     from,

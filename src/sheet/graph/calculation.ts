@@ -8,7 +8,7 @@ import type { WorkbookView } from '../functions/spec';
 import { ArrayValue, Keep, Raised, raise, type Scalar, type SheetArea, type Value } from '../values';
 import { DIRTY, SheetCells, type Stored } from './cells';
 import { Dependents } from './dependents';
-import { State, type Formula } from './formula';
+import { State, type Formula } from './nodes';
 import { begun } from './origin';
 import { Spills } from './spills';
 

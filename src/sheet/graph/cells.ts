@@ -1,7 +1,6 @@
 /** The cells of a sheet, column by column in blocks of rows: a cell in the last row costs one block. */
 import { ArrayValue, type Scalar, type SheetArea } from '../values';
-import type { Formula } from './formula';
-import type { Range } from './ranges';
+import type { Formula, Range } from './nodes';
 
 /** Stands in the place of a value that is to be calculated. */
 export const DIRTY = Symbol('dirty');

@@ -1,7 +1,7 @@
 /** Which formulas depend on a cell, and which of them are to be calculated again. */
 import type { Area } from '../../cells/address';
 import { DIRTY, type SheetCells } from './cells';
-import { State, type Formula } from './formula';
+import { State, type Formula } from './nodes';
 import { Ranges } from './ranges';
 
 export class Dependents {

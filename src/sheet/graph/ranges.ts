@@ -1,19 +1,7 @@
-/** One node for each distinct range that formulas read, found by the cells in it. */
+/** The distinct ranges that formulas read, found by the cells in them. */
 import type { SheetArea } from '../values';
 import { BLOCK_ROWS, type SheetCells } from './cells';
-import type { Formula } from './formula';
-
-export class Range {
-  readonly users: Formula[] = [];
-  /** The last walk that passed here. */
-  walk = 0;
-  /** The calculation in which all in it was found calculated. */
-  cleanIn = 0;
-  /** What functions made of its cells for later. */
-  memo: Map<string, unknown> | undefined;
-
-  constructor(readonly area: SheetArea) {}
-}
+import { Range, type Formula } from './nodes';
 
 /** So many columns or blocks: no entry for each, but one in a list that is always looked through. */
 const WIDE = 64;

@@ -13,7 +13,7 @@ import { ArrayValue, ERRORS, type Scalar } from '../values';
 import { DIRTY } from './cells';
 import { begun } from './origin';
 import { eachPlace, type Dependents } from './dependents';
-import type { Formula } from './formula';
+import type { Formula } from './nodes';
 
 /** A quarter of a full column: what is read, written and shown at once must fit in memory. */
 const MOST_SPILLED = MAX_ROWS / 4;

@@ -1,8 +1,8 @@
+/** The nodes of the graph: formulas, and the ranges that they read. */
 import type { Area } from '../../cells/address';
 import type { Run } from '../formula/code';
 import type { Place } from '../formula/places';
-import type { ArrayValue, Scalar } from '../values';
-import type { Range } from './ranges';
+import type { ArrayValue, Scalar, SheetArea } from '../values';
 
 /** A compiled formula, the same for all cells of one shape. */
 export interface Shape {
@@ -53,4 +53,17 @@ export class Formula {
     /** What the file holds as its value; undefined once that counts for nothing, since the cell was typed or what it reads was. */
     public stored: Scalar | ArrayValue | undefined,
   ) {}
+}
+
+/** One for each distinct range that formulas read. */
+export class Range {
+  readonly users: Formula[] = [];
+  /** The last walk that passed here. */
+  walk = 0;
+  /** The calculation in which all in it was found calculated. */
+  cleanIn = 0;
+  /** What functions made of its cells for later. */
+  memo: Map<string, unknown> | undefined;
+
+  constructor(readonly area: SheetArea) {}
 }
