@@ -19,20 +19,21 @@ export function inPlaces<A>(
   unitsPlace: number,
   cellsOf: (arg: A) => Matrix,
 ): readonly (A | undefined)[] {
-  const placed = args.map((arg) => arg ?? undefined);
-  let last = placed.length - 1;
-  while (last >= 0 && placed[last] === undefined) last--;
+  const placed: (A | undefined)[] = [];
+  let last = -1;
+  // By its length: an array with holes would pass over them.
+  for (let i = 0; i < args.length; i++) {
+    const arg = args[i] ?? undefined;
+    placed.push(arg);
+    if (arg !== undefined) last = i;
+  }
   const given = placed[last];
   if (given === undefined || last >= unitsPlace || !isUnits(cellsOf(given))) return placed;
   placed[last] = undefined;
+  while (placed.length < unitsPlace) placed.push(undefined);
   placed[unitsPlace] = given;
-  // An array with holes would pass over them.
-  return Array.from(placed);
+  return placed;
 }
 
-function isUnits(cells: Matrix): boolean {
-  const [row, ...rows] = cells;
-  if (!row || row.length !== 1 || rows.length > 0) return false;
-  const [cell = null] = row;
-  return systemNamed(cell) !== undefined;
-}
+const isUnits = (cells: Matrix): boolean =>
+  cells.length === 1 && cells[0]?.length === 1 && systemNamed(cells[0][0] ?? null) !== undefined;

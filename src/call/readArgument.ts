@@ -41,8 +41,11 @@ function boundsText({ low, lowIncluded, high, highIncluded }: Bounds, kind: Kind
 /** Reads an amount of a kind within limits, in SI. */
 export function quantityReader(kind: Kind, limits: Limits): CellReader {
   const bounds = boundsOf(limits, kind);
+  const inch = systemUnit(kind, 'in');
+  const metric = systemUnit(kind, 'mm');
   return (cell, system) => {
-    const si = readNumber(cell, kind, system);
+    const unit = system === 'mm' ? metric : inch;
+    const si = typeof cell === 'number' ? toSI(cell, unit) : readNumber(cell, kind, system);
     if (!Number.isFinite(si)) throw new Refusal(`is not a finite number`);
     if (!inBounds(si, bounds)) {
       throw new Refusal(
@@ -54,15 +57,13 @@ export function quantityReader(kind: Kind, limits: Limits): CellReader {
   };
 }
 
-function readNumber(cell: CellValue, kind: Kind, system: System): number {
-  const unit = systemUnit(kind, system);
-  if (typeof cell === 'number') return toSI(cell, unit);
+function readNumber(cell: Exclude<CellValue, number>, kind: Kind, system: System): number {
   if (cell === null) throw new Refusal(`is blank; ${wanted(kind, system)}`);
   if (typeof cell === 'boolean')
     throw new Refusal(`is ${String(cell).toUpperCase()}; ${wanted(kind, system)}`);
   if (cell instanceof CellError) throw new PassedError(cell);
   const reading = readQuantity(cell, kind);
-  if (reading.ok) return reading.unit ? reading.si : toSI(reading.plain, unit);
+  if (reading.ok) return reading.unit ? reading.si : toSI(reading.plain, systemUnit(kind, system));
   switch (reading.problem) {
     case 'comma':
       throw new Refusal(commaText(cell));
@@ -114,7 +115,7 @@ function plainNumber(text: string, kind: Kind): number | undefined {
 
 function choiceReader(words: readonly string[]): CellReader {
   const byFold = new Map(words.map((word) => [foldName(word), word]));
-  return (cell) => {
+  return remembering((cell) => {
     const text = cellText(cell);
     const word = byFold.get(foldName(text));
     if (word === undefined)
@@ -122,7 +123,7 @@ function choiceReader(words: readonly string[]): CellReader {
         `is ${text === '' ? 'blank' : `"${text}"`}; it takes ${orList(words.map((w) => `"${w}"`))}`,
       );
     return word;
-  };
+  });
 }
 
 function cellText(cell: CellValue): string {
@@ -131,8 +132,23 @@ function cellText(cell: CellValue): string {
   return typeof cell === 'string' ? cell.trim() : String(cell);
 }
 
-/** Names that one column is likely to repeat. */
-const MOST_NAMES = 500;
+/** Texts that one column is likely to repeat. */
+const MOST_TEXTS = 500;
+
+/** Keeps what texts were read as: tables and words never change, and to find a name as people write it takes its time. */
+function remembering(read: CellReader): CellReader {
+  const known = { in: new Map<string, unknown>(), mm: new Map<string, unknown>() };
+  return (cell, system) => {
+    if (typeof cell !== 'string') return read(cell, system);
+    const before = known[system];
+    const found = before.get(cell);
+    if (found !== undefined) return found;
+    const value = read(cell, system);
+    if (before.size >= MOST_TEXTS) before.clear();
+    before.set(cell, value);
+    return value;
+  };
+}
 
 function namedReader(reading: Extract<Reading, { as: 'named' }>): CellReader {
   const { what, read, number } = reading;
@@ -140,7 +156,7 @@ function namedReader(reading: Extract<Reading, { as: 'named' }>): CellReader {
   const asQuantity = (cell: CellValue, system: System): unknown =>
     number && asNumber ? number.means(asNumber(cell, system) as number) : undefined;
   const isDated = mayBeDate(reading);
-  const readCell: CellReader = (cell, system) => {
+  return remembering((cell, system) => {
     if (isDated && typeof cell === 'number' && isLikelyDate(cell))
       throw new Refusal(dateRefusal(cell, (name) => read(name, system, 'text')));
     if (number && (typeof cell === 'number' || isNumberText(cell, number.kind)))
@@ -161,19 +177,7 @@ function namedReader(reading: Extract<Reading, { as: 'named' }>): CellReader {
         throw error;
       }
     }
-  };
-  // The tables never change, and to find a designation as people write it takes its time.
-  const known = { in: new Map<string, unknown>(), mm: new Map<string, unknown>() };
-  return (cell, system) => {
-    if (typeof cell !== 'string') return readCell(cell, system);
-    const before = known[system];
-    const found = before.get(cell);
-    if (found !== undefined) return found;
-    const value = readCell(cell, system);
-    if (before.size >= MOST_NAMES) before.clear();
-    before.set(cell, value);
-    return value;
-  };
+  });
 }
 
 const isNowhere = (error: unknown): boolean => error instanceof Refusal && error.code === '#N/A';

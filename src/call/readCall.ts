@@ -10,13 +10,6 @@ import { defaultValue, readerOf, readUnits, type CellReader } from './readArgume
 /** The longest column that a worksheet has. */
 const MOST_CELLS = 1_048_576;
 
-/** One argument during a call. */
-interface Given {
-  readonly input: AnyInput;
-  readonly matrix: Matrix | undefined;
-  valueAt(row: number, column: number, system: System): unknown;
-}
-
 /** The values of one place of the common shape, in SI. */
 export interface Place {
   readonly system: System;
@@ -28,12 +21,12 @@ export interface ReadCall {
   /** In the places of the inputs, units last; undefined where left out. */
   readonly args: readonly (Matrix | undefined)[];
   readonly shape: Shape;
-  readonly systemAt: (row: number, column: number) => System;
-  readonly at: (row: number, column: number) => Place;
+  systemAt(row: number, column: number): System;
+  at(row: number, column: number): Place;
   /** The same into a place that is there already, so that a long column makes none for each of its cells. */
-  readonly into: (values: unknown[], row: number, column: number) => System;
+  into(values: unknown[], row: number, column: number): System;
   /** Puts the values of this place into a refusal of inputs that do not go together. */
-  readonly explain: (refusal: Refusal, place: Place) => Refusal;
+  explain(refusal: Refusal, place: Place): Refusal;
 }
 
 /** Takes a call apart; refuses an answer of more cells than `mostCells`. */
@@ -42,150 +35,159 @@ export function readCall(
   typed: readonly Argument[],
   mostCells = MOST_CELLS,
 ): ReadCall {
-  const inputs = inputsOf(definition);
+  const { readers, followers } = readingOf(definition);
   // The units come after the inputs.
-  const most = inputs.length + 1;
+  const most = readers.length + 1;
   if (typed.length > most) {
     throw new Refusal(`${definition.name} takes at most ${most} arguments; ${typed.length} were given.`);
   }
-  const args = inPlaces(typed, inputs.length, itself);
-  const given = inputs.map((input, i) => readGiven(input, args[i]));
-  const followers = followersOf(definition);
-  const units = args[inputs.length];
-  let lastCell: CellValue | undefined;
-  let lastSystem: System = 'in';
-  const systemAt = (row: number, column: number): System => {
-    if (!units) return 'in';
-    const cell = cellAt(units, row, column);
-    if (cell === lastCell) return lastSystem;
-    lastSystem = naming('units', () => readUnits(cell));
-    lastCell = cell;
-    return lastSystem;
-  };
-  const into = (values: unknown[], row: number, column: number): System => {
-    const system = systemAt(row, column);
-    let i = 0;
-    try {
-      for (; i < given.length; i++) values[i] = (given[i] as Given).valueAt(row, column, system);
-    } catch (error) {
-      return naming((given[i] as Given).input.name, () => {
-        throw error;
-      });
-    }
-    for (const [follower, followed] of followers) values[follower] ??= values[followed];
-    return system;
-  };
-  return {
-    args,
-    shape: shapeOfCall(given, units, mostCells),
-    systemAt,
-    into,
-    at: (row, column) => {
-      const values: unknown[] = [];
-      return { system: into(values, row, column), values };
-    },
-    explain: (refusal, { values, system }) => withValues(refusal, given, values, system),
-  };
+  const args = inPlaces(typed, readers.length, itself);
+  for (let i = 0; i < readers.length; i++) {
+    const { input } = readers[i] as ArgumentReader;
+    if (!args[i] && !input.optional) throw new Refusal('is missing', input.name);
+  }
+  return new OneCall(readers, followers, args, shapeOfCall(readers, args, mostCells));
 }
 
 const itself = (cells: Matrix): Matrix => cells;
 
-type Follower = readonly [follower: number, followed: number];
-const followers = new WeakMap<Definition, readonly Follower[]>();
-
 /** Inputs that, left out, take the value of another one. */
-function followersOf(definition: Definition): readonly Follower[] {
-  let known = followers.get(definition);
+type Follower = readonly [follower: number, followed: number];
+
+interface CallReading {
+  readonly readers: readonly ArgumentReader[];
+  readonly followers: readonly Follower[];
+}
+
+const readings = new WeakMap<Definition, CallReading>();
+
+/** What the calls of a definition are read with; made once, so that a call makes little. */
+function readingOf(definition: Definition): CallReading {
+  let known = readings.get(definition);
   if (!known) {
     const inputs = inputsOf(definition);
-    known = inputs.flatMap(({ sameAs }, i): Follower[] =>
-      sameAs === undefined ? [] : [[i, inputs.findIndex(({ name }) => name === sameAs)]],
-    );
-    followers.set(definition, known);
+    known = {
+      readers: inputs.map((input) => new ArgumentReader(input)),
+      followers: inputs.flatMap(({ sameAs }, i): Follower[] =>
+        sameAs === undefined ? [] : [[i, inputs.findIndex(({ name }) => name === sameAs)]],
+      ),
+    };
+    readings.set(definition, known);
   }
   return known;
 }
 
-function readGiven(input: AnyInput, matrix: Matrix | undefined): Given {
-  if (matrix) {
-    const read = orLeftOut(input);
-    const range = rangeReader(input, matrix, read);
-    return range ? { input, matrix, valueAt: range } : new CellByCell(input, matrix, read);
+class ArgumentReader {
+  readonly range: ((matrix: Matrix, system: System) => unknown) | undefined;
+  private readonly readCell: CellReader;
+
+  constructor(readonly input: AnyInput) {
+    this.readCell = readerOf(input);
+    const { as } = input.reading;
+    if (as === 'list') this.range = listReader(input, this.readCell);
+    if (as === 'set') this.range = setReader((cell, system) => this.read(cell, system));
   }
-  if (!input.optional) throw new Refusal('is missing', input.name);
-  return new LeftOut(input);
-}
 
-class LeftOut implements Given {
-  readonly matrix = undefined;
-
-  constructor(readonly input: AnyInput) {}
-
-  valueAt(_row: number, _column: number, system: System): unknown {
+  /** A blank cell, where the host can tell it from a zero, is an argument that was left out. */
+  read(cell: CellValue, system: System): unknown {
+    if (cell !== null) return this.readCell(cell, system);
+    if (!this.input.optional) throw new Refusal('is missing: its cell is blank');
     return defaultValue(this.input, system);
   }
 }
 
 /** Equal neighbouring cells are read once: a fixed argument beside a long column costs nothing. */
-class CellByCell implements Given {
-  private lastCell: CellValue | undefined = undefined;
-  private lastSystem: System | undefined = undefined;
-  private lastValue: unknown = undefined;
+interface Before {
+  readonly cells: CellValue[];
+  readonly systems: System[];
+  readonly values: unknown[];
+}
+
+class OneCall implements ReadCall {
+  private lastUnits: CellValue | undefined = undefined;
+  private lastSystem: System = 'in';
+  private readonly before: Before | undefined;
 
   constructor(
-    readonly input: AnyInput,
-    readonly matrix: Matrix,
-    private readonly read: CellReader,
-  ) {}
+    private readonly readers: readonly ArgumentReader[],
+    private readonly followers: readonly Follower[],
+    readonly args: readonly (Matrix | undefined)[],
+    readonly shape: Shape,
+  ) {
+    this.before = shape === ONE ? undefined : { cells: [], systems: [], values: [] };
+  }
 
-  valueAt(row: number, column: number, system: System): unknown {
-    const cell = cellAt(this.matrix, row, column);
-    if (cell !== this.lastCell || system !== this.lastSystem) {
-      this.lastValue = this.read(cell, system);
-      this.lastCell = cell;
-      this.lastSystem = system;
+  systemAt(row: number, column: number): System {
+    const units = this.args[this.readers.length];
+    if (!units) return 'in';
+    const cell = cellAt(units, row, column);
+    if (cell === this.lastUnits) return this.lastSystem;
+    this.lastSystem = naming('units', () => readUnits(cell));
+    this.lastUnits = cell;
+    return this.lastSystem;
+  }
+
+  into(values: unknown[], row: number, column: number): System {
+    const system = this.systemAt(row, column);
+    const { readers, followers } = this;
+    let i = 0;
+    try {
+      for (; i < readers.length; i++) values[i] = this.valueAt(i, row, column, system);
+    } catch (error) {
+      return naming((readers[i] as ArgumentReader).input.name, () => {
+        throw error;
+      });
     }
-    return this.lastValue;
+    for (const [follower, followed] of followers) values[follower] ??= values[followed];
+    return system;
+  }
+
+  at(row: number, column: number): Place {
+    const values: unknown[] = [];
+    return { system: this.into(values, row, column), values };
+  }
+
+  explain(refusal: Refusal, { values, system }: Place): Refusal {
+    return withValues(
+      refusal,
+      this.readers.map(({ input }) => input),
+      values,
+      system,
+    );
+  }
+
+  private valueAt(i: number, row: number, column: number, system: System): unknown {
+    const reader = this.readers[i] as ArgumentReader;
+    const matrix = this.args[i];
+    if (!matrix) return defaultValue(reader.input, system);
+    if (reader.range) return reader.range(matrix, system);
+    const cell = cellAt(matrix, row, column);
+    const { before } = this;
+    if (!before) return reader.read(cell, system);
+    if (cell !== before.cells[i] || system !== before.systems[i]) {
+      before.values[i] = reader.read(cell, system);
+      before.cells[i] = cell;
+      before.systems[i] = system;
+    }
+    return before.values[i];
   }
 }
 
-function rangeReader(input: AnyInput, matrix: Matrix, read: CellReader): Given['valueAt'] | undefined {
-  if (input.reading.as === 'list') return listReader(input, matrix);
-  return input.reading.as === 'set' ? setReader(matrix, read) : undefined;
-}
-
 /** A drawer has empty places: a blank cell is no entry, wherever it stands. */
-function setReader(matrix: Matrix, read: CellReader): Given['valueAt'] {
-  return (_row, _column, system) => {
+const setReader =
+  (read: CellReader) =>
+  (matrix: Matrix, system: System): unknown => {
     const entries = matrix.flat().filter((cell) => !isBlank(typeof cell === 'string' ? cell.trim() : cell));
     if (entries.length === 0) throw new Refusal('holds no entries');
     return entries.map((cell) => read(cell, system));
   };
-}
-
-const withBlanks = new WeakMap<AnyInput, CellReader>();
-
-/** A blank cell, where the host can tell it from a zero, is an argument that was left out. */
-function orLeftOut(input: AnyInput): CellReader {
-  let reader = withBlanks.get(input);
-  if (!reader) {
-    const read = readerOf(input);
-    reader = (cell, system) => {
-      if (cell !== null) return read(cell, system);
-      if (!input.optional) throw new Refusal('is missing: its cell is blank');
-      return defaultValue(input, system);
-    };
-    withBlanks.set(input, reader);
-  }
-  return reader;
-}
 
 const isBlank = (cell: CellValue): boolean => cell === null || cell === '';
 
 /** A list may be marked out with room to grow: blank cells at its end are no entries. One in its middle would shift it beside another list. */
-function listReader(input: AnyInput, matrix: Matrix): Given['valueAt'] {
-  const read = readerOf(input);
-  return (_row, _column, system) => {
+const listReader =
+  (input: AnyInput, read: CellReader) =>
+  (matrix: Matrix, system: System): unknown => {
     const cells = matrix.flat();
     const last = cells.map(isBlank).lastIndexOf(false);
     const entries = cells.slice(0, last + 1);
@@ -195,19 +197,24 @@ function listReader(input: AnyInput, matrix: Matrix): Given['valueAt'] {
       throw new Refusal('has a blank cell among its entries; fill it, or leave blanks at the end only');
     return entries.map((cell) => read(cell, system));
   };
-}
 
 const ONE: Shape = { rows: 1, columns: 1 };
 
 const isOne = (matrix: Matrix | undefined): boolean =>
   matrix === undefined || (matrix.length === 1 && matrix[0]?.length === 1);
 
-function shapeOfCall(given: readonly Given[], units: Matrix | undefined, mostCells: number): Shape {
-  if (isOne(units) && given.every(({ matrix }) => isOne(matrix))) return ONE;
-  const shapes = given.flatMap(({ input, matrix }) =>
-    matrix && !takesRange(input.reading) ? [{ name: input.name, shape: shapeOf(matrix) }] : [],
-  );
-  if (units) shapes.push({ name: 'units', shape: shapeOf(units) });
+function shapeOfCall(
+  readers: readonly ArgumentReader[],
+  args: readonly (Matrix | undefined)[],
+  mostCells: number,
+): Shape {
+  if (args.every(isOne)) return ONE;
+  const shapes = args.flatMap((matrix, i) => {
+    const input = readers[i]?.input;
+    return matrix && !(input && takesRange(input.reading))
+      ? [{ name: input?.name ?? 'units', shape: shapeOf(matrix) }]
+      : [];
+  });
   const shape = commonShape(shapes);
   if (shape.rows * shape.columns > mostCells) {
     throw new Refusal(
@@ -220,13 +227,13 @@ function shapeOfCall(given: readonly Given[], units: Matrix | undefined, mostCel
 /** A refusal of inputs that do not go together: says the values, in the units of the call. */
 function withValues(
   refusal: Refusal,
-  given: readonly Given[],
+  inputs: readonly AnyInput[],
   values: readonly unknown[],
   system: System,
 ): Refusal {
   const valueText = (name: string): string => {
-    const i = given.findIndex(({ input }) => input.name === name);
-    const reading = given[i]?.input.reading;
+    const i = inputs.findIndex((input) => input.name === name);
+    const reading = inputs[i]?.reading;
     const value = values[i];
     if (reading?.as === 'quantity' && typeof value === 'number')
       return quantityText(value, reading.kind, system);
