@@ -3,7 +3,7 @@ const HtmlPlugin = require('html-webpack-plugin');
 const CssPlugin = require('mini-css-extract-plugin');
 const CopyPlugin = require('copy-webpack-plugin');
 const MinimizerPlugin = require('minimizer-webpack-plugin');
-const { root, dist, resolve, typescript, styles, samples, help } = require('./shared');
+const { root, dist, environment, resolve, typescript, styles, samples, help } = require('./shared');
 const offline = require('./plugins/offline');
 const onePage = require('./plugins/onePage');
 const preload = require('./plugins/preload');
@@ -17,6 +17,7 @@ module.exports = (_env, argv = {}) => ({
   entry: { start: path.join(root, 'src/page/index.ts') },
   output: {
     path: path.join(dist, 'page'),
+    environment,
     filename: '[name].[contenthash:8].js',
     clean: true,
   },

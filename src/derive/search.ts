@@ -42,6 +42,23 @@ export const searchDocuments = (
   });
 
 export function searchOf(documents: readonly SearchDocument[]): Search {
+  // Made by the first search: most who see the list of all functions never search it.
+  let index: MiniSearch<SearchDocument> | undefined;
+  const all = documents.map(({ id }) => id);
+  return (text) => {
+    const words = text.replace(/^\s*=?\s*(?:mold\.)?/i, '');
+    if (words.trim() === '') return all;
+    const typed = words.trim().toUpperCase().replace(/\($/, '');
+    const named = all.filter((id) => id.startsWith(typed));
+    index ??= indexOf(documents);
+    const found = index.search(words);
+    const least = (found[0]?.score ?? 0) * WEAKEST;
+    const meant = found.filter(({ score }) => score >= least).map(({ id }) => id as string);
+    return [...new Set([...named, ...meant])];
+  };
+}
+
+function indexOf(documents: readonly SearchDocument[]): MiniSearch<SearchDocument> {
   const index = new MiniSearch<SearchDocument>({
     fields: FIELDS,
     processTerm,
@@ -53,17 +70,7 @@ export function searchOf(documents: readonly SearchDocument[]): Search {
     },
   });
   index.addAll(documents);
-  const all = documents.map(({ id }) => id);
-  return (text) => {
-    const words = text.replace(/^\s*=?\s*(?:mold\.)?/i, '');
-    if (words.trim() === '') return all;
-    const typed = words.trim().toUpperCase().replace(/\($/, '');
-    const named = all.filter((id) => id.startsWith(typed));
-    const found = index.search(words);
-    const least = (found[0]?.score ?? 0) * WEAKEST;
-    const meant = found.filter(({ score }) => score >= least).map(({ id }) => id as string);
-    return [...new Set([...named, ...meant])];
-  };
+  return index;
 }
 
 /** `seatRadius` as `seat Radius`. */

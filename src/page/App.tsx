@@ -20,6 +20,7 @@ import { EntryDialog } from './EntryDialog';
 import { NARROW, useNarrow } from './narrow';
 import type { Newer } from './offline/newer';
 import { PageBars } from './PageBars';
+import { painted } from './painted';
 import type { Session } from './session';
 import type { SheetDesk } from './sheetTab/desk';
 import { SheetTabLater } from './sheetTab/SheetTabLater';
@@ -31,7 +32,11 @@ import { useKeys } from './useKeys';
 const DESCRIPTION = document.querySelector<HTMLMetaElement>('meta[name="description"]')?.content;
 
 /** Behind the sheet, which is what a person came for. */
-const Panel = later(async () => (await import('../panel/Panel')).Panel);
+const Panel = later(async () => {
+  // Not between the results and the screen.
+  await painted();
+  return (await import('../panel/Panel')).Panel;
+});
 
 const useStyles = makeStyles({
   app: { display: 'flex', flexDirection: 'column', height: '100%' },
