@@ -3,11 +3,12 @@
 //
 // The browser tests need a Chromium. Without one they are left out with a line that says so, or with
 // REQUIRE_BROWSER=1 counted as failed. They wait much, so all else runs beside them, with a lower priority: whoever looks
-// at a page is served first. With IN_TURN=1 one comes after another, which takes longer: for machines of unknown speed.
+// at a page is served first. With IN_TURN=1 the browser has the machine to itself, which takes longer: for machines of
+// unknown speed.
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
-import { setPriority } from 'node:os';
+import { availableParallelism, setPriority } from 'node:os';
 import { relative } from 'node:path';
 import { text } from 'node:stream/consumers';
 import { buildIfStale } from './build.mjs';
@@ -20,7 +21,7 @@ const NICE = 5;
 const chromium = findChromium();
 const beside = Boolean(chromium) && !process.env.IN_TURN;
 
-/** Runs a command of ours and tells whether it passed. Beside the browser, what it says comes in one piece at its end. */
+/** Runs a command of ours and tells whether it passed. Beside others, what it says comes in one piece at its end. */
 async function run(command, args, { atOnce = !beside } = {}) {
   const child = spawn('npx', [command, ...args], {
     stdio: ['ignore', 'pipe', 'pipe'],
@@ -109,11 +110,16 @@ async function browserTests() {
 }
 
 const inBrowser = beside ? browserTests() : undefined;
+// The linter, which takes long in one thread, goes beside all others with a lower priority.
+const linted = run('eslint', ['.'], { atOnce: false });
 summary.set('format', one(await run('prettier', ['--check', '--log-level=warn', '.'])));
-summary.set('lint', one(await run('eslint', ['.'])));
 summary.set('types', one(await run('tsc', ['--noEmit', '-p', '.'])));
 summary.set('build', one(await built));
-for (const [group, sum] of await tests('unit', [], unitGroup)) summary.set(group, sum);
+// In turn the unit tests have every core; else the browser has one of them.
+const workers = beside ? [] : [`--maxWorkers=${availableParallelism()}`];
+const units = await tests('unit', workers, unitGroup);
+summary.set('lint', one(await linted));
+for (const [group, sum] of units) summary.set(group, sum);
 const browserSum = await (inBrowser ?? browserTests());
 if (browserSum) summary.set('browser', browserSum);
 
