@@ -239,6 +239,18 @@ export const inLetters = (text: string): string =>
     .replace(/(?<![A-Za-z])[a-z]+(?![a-z])/g, (word) => LETTERS[word] ?? word)
     .replace(/(?<=[\p{L}\d_)])\*(?=[\p{L}\d_(])/gu, ' · ');
 
+/** An equation with letters and signs as people write them; one with places of cells in it as it is. */
+export const inSigns = (equation: string): string =>
+  equation.includes('!')
+    ? equation
+    : inLetters(equation).replace(/\^([23])(?![\d.])/g, (_, power) => (power === '2' ? '²' : '³'));
+
+/** A text with names of arguments in it, such as `airPressure`, for who does not type them. */
+export const inWords = (text: string): string =>
+  text.replace(/(?<![\w!.])[a-z]{2,}(?:[A-Z][a-z]+)+(?!\w)/g, (name) =>
+    name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`),
+  );
+
 /** One equation of a definition, as a person looks it up: in symbols, for each case of its choice. */
 export interface GeneralEquation {
   readonly symbolTex: string;

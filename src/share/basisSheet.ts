@@ -2,6 +2,7 @@ import { BASIS_TEXT } from '../call/version';
 import type { CellDescription, SheetDescription, StyleDescription } from '../package/description';
 import { columnLetters } from '../cells/address';
 import type { DescribedCall } from './describe';
+import { inLetters, inSigns, inWords } from '../derive/typeset';
 import { heightOf } from './textHeight';
 import { WORKING_STYLES } from './workingSheet';
 
@@ -130,7 +131,7 @@ function functionTexts(uses: readonly BasisLine[], sources: readonly string[]): 
   ];
   return [
     `${first.call.name}\n${first.call.summary}`,
-    all(({ equations }) => equations).join('   ·   '),
+    all(({ equations }) => equations.map(inSigns)).join('   ·   '),
     all((call) => call.sources)
       .map((source) => `[${sources.indexOf(source) + 1}]`)
       .join(' '),
@@ -145,8 +146,18 @@ function cellsText(uses: readonly BasisCell[]): string {
     .join('; ');
 }
 
+/** What became of a formula, for who does not know our words for it. */
+const STATUS: Readonly<Record<string, string>> = {
+  native: 'worked out in the copy',
+  'looked up': 'worked out with a table that the copy carries',
+  frozen: 'held at its value of that day',
+  refused: 'in error',
+};
+
 function statusText(lines: readonly BasisLine[]): string {
-  const parts = [...grouped(lines, ({ status }) => status)].map(([status, own]) => `${own.length} ${status}`);
+  const parts = [...grouped(lines, ({ status }) => status)].map(
+    ([status, own]) => `${own.length} ${STATUS[status] ?? status}`,
+  );
   return lines.some(({ status }) => status === '') ? '' : `Formulas: ${parts.join(', ')}.`;
 }
 
@@ -176,7 +187,7 @@ function symbolTexts(lines: readonly BasisLine[]): string[] {
     .map(([symbol, meanings]) => {
       const several = meanings.size > 1;
       const all = [...meanings].map(([says, of]) => (several ? `${says} (${[...of].join(', ')})` : says));
-      return `${symbol} = ${all.join('; or ')}`;
+      return `${inLetters(symbol)} = ${all.join('; or ')}`;
     });
 }
 
@@ -190,9 +201,10 @@ function inputTexts(lines: readonly BasisLine[]): string[] {
       new Set(own.map(({ text }) => text)).size,
     ]),
   );
-  return [...grouped(given, ({ text }) => text)].map(([text, own]) =>
-    (differ.get(name(text)) ?? 1) > 1 ? `${text} (${cellsText(own.map(({ line }) => line))})` : text,
-  );
+  return [...grouped(given, ({ text }) => text)].map(([text, own]) => {
+    const says = `${inWords(name(text))}${text.slice(name(text).length)}`;
+    return (differ.get(name(text)) ?? 1) > 1 ? `${says} (${cellsText(own.map(({ line }) => line))})` : says;
+  });
 }
 
 function grouped<T>(all: readonly T[], key: (one: T) => string): Map<string, T[]> {

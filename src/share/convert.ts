@@ -36,6 +36,7 @@ import type { HelperSheets } from './helperSheets';
 import { relativeText } from './relativeText';
 import { cellBeside, sliced } from './slice';
 import { RefusedNow, Unconvertible } from './unconvertible';
+import { rowLabel } from '../workbook/rowLabel';
 import { MOST_COLUMNS, readsLines, type WorkingHead } from './working';
 import {
   constantText,
@@ -106,9 +107,14 @@ interface ConvertedCall {
   readonly notes: readonly string[];
 }
 
+/** With what it is about: calls of one function with the same arguments have this in common. */
+interface WrittenOne extends NativeCall {
+  readonly subject: string;
+}
+
 /** The native forms of one call, cell by cell. */
 interface WrittenCall {
-  readonly calls: readonly (readonly NativeCall[])[];
+  readonly calls: readonly (readonly WrittenOne[])[];
   readonly says: string;
   readonly looksUp: boolean;
   readonly settles: boolean;
@@ -128,6 +134,8 @@ export class Converter {
   private results: string[] = [];
   private settles = false;
   private words = new Map<string, readonly string[]>();
+  /** Of a cell that one formula fills with others: that formula, and how many of its calls were placed. */
+  private slice: { readonly of: string; calls: number } | undefined;
 
   constructor(
     workbook: ConstructorParameters<typeof References>[0],
@@ -161,6 +169,7 @@ export class Converter {
     this.results = [];
     this.settles = false;
     this.words = new Map();
+    this.slice = undefined;
   }
 
   /**
@@ -223,8 +232,12 @@ export class Converter {
       const line: string[] = [];
       for (let across = 0; across <= right - left; across++) {
         const text = sliced(formula, place, this.references, { down, right: across });
-        if (text === undefined) return undefined;
+        if (text === undefined) {
+          this.slice = undefined;
+          return undefined;
+        }
         const at = { ...place, row: top + down, column: left + across };
+        this.slice = { of: `${place.sheet.name}\n${cellAddress(top, left)}`, calls: 0 };
         const [only, ...more] = outerCalls(text);
         const isCall = only !== undefined && more.length === 0 && isWhole(only, text);
         const converted = isCall ? this.callInside(text, only, at, own) : this.expression(text, at, own);
@@ -234,6 +247,7 @@ export class Converter {
       }
       formulas.push(line);
     }
+    this.slice = undefined;
     return { formulas, spills: false, looksUp, notes };
   }
 
@@ -305,14 +319,23 @@ export class Converter {
     }
     const text = formula.slice(call.start, call.end);
     const isSpill = this.values.spill(place.sheet, place.row, place.column) !== undefined;
-    const head = headOf(place, text);
+    const head = {
+      ...headOf(place, text),
+      label: rowLabel(this.values, place.sheet, place.row, place.column),
+    };
     // Calls of one formula that was filled along stand side by side, and so do the cells of one that spills.
-    const group = `${place.sheet.name}\n${cells > 1 ? head.cell : relativeText(text, place)}`;
+    const group = this.slice
+      ? `${this.slice.of}\n${++this.slice.calls}`
+      : `${place.sheet.name}\n${cells > 1 ? head.cell : relativeText(text, place)}`;
     const results = written.calls.map((line, down) =>
       line.flatMap((native, right) => {
         const cell = isSpill ? cellAddress(place.row + down, place.column + right) : head.cell;
         const rows = rowsOf({ ...native, parts: [...own, ...native.parts] });
-        return this.helpers.placeRows({ ...head, cell, group, says: written.says }, rows);
+        const subject = putParts(
+          native.subject,
+          (name) => own.find((part) => part.name === name)?.text ?? '',
+        );
+        return this.helpers.placeRows({ ...head, cell, group, says: written.says, subject }, rows);
       }),
     );
     this.results.push(...results.flat());
@@ -381,7 +404,17 @@ export class Converter {
     if (call.id === 'UNIT.CONVERT') return this.conversion(args);
     if (call.id === 'UNIT.FORMULA')
       return {
-        calls: [[nativeFormula(args)]],
+        calls: [
+          [
+            {
+              ...nativeFormula(args),
+              subject: subjectOf(
+                call.id,
+                args.map((own) => own?.cells.flat()),
+              ),
+            },
+          ],
+        ],
         says: 'An equation with units.',
         looksUp: false,
         settles: true,
@@ -411,14 +444,10 @@ export class Converter {
     const [value, from, to] = args;
     if (!value || !from || !to) throw new Unconvertible('an argument is missing');
     const shape = shapeOf([value, from, to].map((reference, i) => ({ name: String(i), reference })));
-    const calls = eachPlace(shape, (row, column) =>
-      nativeConversion(
-        cellOf(value, row, column),
-        cellOf(from, row, column),
-        cellOf(to, row, column),
-        this.tables,
-      ),
-    );
+    const calls = eachPlace(shape, (row, column) => {
+      const own = [value, from, to].map((one) => cellOf(one, row, column)) as [Cell, Cell, Cell];
+      return { ...nativeConversion(...own, this.tables), subject: subjectOf('UNIT.CONVERT', own) };
+    });
     const looksUp = from.varies || to.varies;
     return { calls, says: 'A value in another unit.', looksUp, settles: false, notes: [] };
   }
@@ -495,12 +524,12 @@ export class Converter {
     definition: Definition,
     args: readonly (CallArgument | undefined)[],
     asked?: Asked,
-  ): NativeCall {
+  ): WrittenOne {
     const read = nativeArguments(definition, args);
     if ('refused' in read) throw new RefusedNow(`it is refused as it stands: ${read.refused}`, read.code);
     const native = nativeCall(definition, read, this.tables, asked);
     if ('frozen' in native) throw new Unconvertible(native.frozen);
-    return native;
+    return { ...native, subject: subjectOf(definition.name, args) };
   }
 
   /** The results' texts: in the cell itself where that is short enough, else with their working on its own sheet. */
@@ -579,11 +608,15 @@ function shapeOf(args: readonly { name: string; reference: Reference }[]): Shape
   }
 }
 
-function cellOf(
-  { cells, varies }: Reference,
-  row: number,
-  column: number,
-): { text: string; value: CellValue; varies: boolean } {
+interface Cell {
+  readonly text: string;
+  readonly value: CellValue;
+  readonly varies: boolean;
+}
+
+const subjectOf = (name: string, args: readonly unknown[]): string => JSON.stringify([name, args]);
+
+function cellOf({ cells, varies }: Reference, row: number, column: number): Cell {
   const line = cells[cells.length === 1 ? 0 : row] ?? [];
   const cell = line[line.length === 1 ? 0 : column] ?? { text: '0', value: null };
   // An entry of an array that is written out in the formula has no cell of its own.

@@ -73,15 +73,7 @@ export class FrozenWatch {
       return undefined;
     }
     if (questions.length === 0) return undefined;
-    return this.helpers.placeQuestions(
-      {
-        sheet: sheet.name,
-        cell: cellAddress(row, column),
-        what: `=${formula}`,
-        says: 'A value that no worksheet formula gives: it holds while what it was made from is as it was.',
-      },
-      questions,
-    );
+    return this.helpers.placeQuestions(`${sheet.name}!${cellAddress(row, column)}`, questions);
   }
 
   /** Whether all is as it was; undefined where that would be too much to ask. */

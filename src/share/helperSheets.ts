@@ -1,14 +1,19 @@
 import { columnLetters } from '../cells/address';
 import {
+  ASKED,
   putColumns,
   putParts,
   tablesIn,
   type DataTables,
+  type NativeRow,
   type NativeRows,
   type OneCell,
 } from '../derive/native';
 import type { CellDescription, SheetDescription } from '../package/description';
 import type { Question } from './questions';
+import { QuestionSheet } from './questionSheet';
+import { runsOf } from './runs';
+import { SharedLines, type KnownLine, type PlacedLine } from './sharedLines';
 import { WorkingLines, type LineText, type WorkingHead, type WorkingLine } from './working';
 
 const BARE = { symbol: '', equation: '', unit: '""', only: [] } as const;
@@ -16,14 +21,17 @@ const BARE = { symbol: '', equation: '', unit: '""', only: [] } as const;
 /** The sheets that a native copy brings along: the rows of tables that it looks up, and its working line by line. */
 export class HelperSheets {
   private readonly working: WorkingLines;
+  private readonly shared = new SharedLines();
+  private readonly questions: QuestionSheet;
   private places: Map<string, { first: number; last: number }> | undefined;
 
   constructor(
     private readonly tables: DataTables,
-    private readonly names: { readonly tables: string; readonly steps: string },
+    private readonly names: { readonly tables: string; readonly steps: string; readonly questions: string },
     private readonly state: NonNullable<SheetDescription['state']>,
   ) {
     this.working = new WorkingLines(names.steps);
+    this.questions = new QuestionSheet(names.questions);
   }
 
   /** Places the parts of a call and gives the text that names one of them. */
@@ -45,32 +53,79 @@ export class HelperSheets {
       return place();
     } catch (error) {
       this.working.keep(before);
+      this.shared.keep(before);
       throw error;
     }
   }
 
-  /** Places the lines of a call; gives the texts of its results. */
-  placeRows(head: WorkingHead, { rows, results }: NativeRows): string[] {
-    const lines = rows.filter(({ role }) => role !== 'unit');
+  /**
+   * Places the lines of a call; gives the texts of its results. Lines that stand already, of the same function with the
+   * same arguments, are read there.
+   */
+  placeRows(head: WorkingHead & { readonly subject: string }, { rows, results }: NativeRows): string[] {
+    const { subject } = head;
+    const identities = this.shared.identify(rows);
+    const known = this.shared.of(subject);
+    const sharedAs = ({ name }: NativeRow): KnownLine | undefined => known.get(identities.get(name) ?? -1);
+    const all = rows.filter(({ role }) => role !== 'unit');
+    const fresh = all.filter((row) => !sharedAs(row));
+    // A line that counts in some cases alone stands below the questions which case it is.
+    const lines = fresh.some(({ only }) => only.length > 0) ? all : fresh;
+    const isFresh = new Set(lines.map(({ name }) => name));
     const lineOf = (name: string): number => lines.findIndex((line) => line.name === name);
+    const placeOf = (name: string, own: LineText): PlacedLine => {
+      const shared = isFresh.has(name) ? undefined : known.get(identities.get(name) ?? -1);
+      return shared ?? { at: own, line: lineOf(name) };
+    };
     const units = new Map<string, string>();
-    const textOf = (own: LineText, text: string): string =>
-      putParts(text, (name) => units.get(name) ?? own(lineOf(name)));
-    const at = this.working.place(head, (own) => {
-      for (const { name, text, says, equation, unit, role } of rows)
-        if (role === 'unit')
-          units.set(name, this.working.placeUnit({ ...BARE, role, says, equation, unit, texts: [text] }));
-      return lines.map(({ text, unit, role, says, symbol, equation, only }): WorkingLine => ({
-        role,
-        says,
-        symbol,
-        equation,
-        texts: [textOf(own, text)],
-        unit,
-        only: only.map(lineOf),
-      }));
+    const textOf = (own: LineText, { text, asks = [] }: NativeRow): string =>
+      putParts(text, (name) => {
+        if (name === ASKED) return allTrue(asks.map((one) => placeOf(one, own)));
+        const { at, line } = placeOf(name, own);
+        return units.get(name) ?? at(line);
+      });
+    for (const { name, text, says, equation, unit, role } of rows)
+      if (role === 'unit')
+        units.set(name, this.working.placeUnit({ ...BARE, role, says, equation, unit, texts: [text] }));
+    const before = [
+      ...new Set(all.flatMap((row) => (isFresh.has(row.name) ? [] : (sharedAs(row)?.where ?? [])))),
+    ];
+    const says =
+      before.length === 0
+        ? head.says
+        : `${head.says} Its inputs and other lines stand at ${before.join(', ')}.`;
+    const count = this.working.count;
+    let placed: LineText | undefined;
+    if (lines.length > 0)
+      placed = this.working.place({ ...head, says }, (own) =>
+        lines.map((row): WorkingLine => {
+          const { unit, role, symbol, equation, only } = row;
+          return {
+            role,
+            says: row.says,
+            symbol,
+            equation,
+            texts: [textOf(own, row)],
+            unit,
+            only: only.map(lineOf),
+          };
+        }),
+      );
+    if (placed)
+      for (const [line, { name }] of lines.entries()) {
+        const identity = identities.get(name) ?? -1;
+        if (!known.has(identity))
+          this.shared.add(subject, identity, {
+            at: placed,
+            line,
+            count,
+            where: `${head.sheet}!${head.cell}`,
+          });
+      }
+    return results.map((name) => {
+      const { at, line } = placeOf(name, placed ?? NOWHERE);
+      return at(line);
     });
-    return results.map((name) => at(lineOf(name)));
   }
 
   /** Places the results of a call that is part of a formula; gives the text of their range. */
@@ -91,36 +146,15 @@ export class HelperSheets {
 
   /** Places the number of a row, which a cell in it tells; gives its text. */
   placeRow(sheet: string, row: number, cell: string): string {
-    const says =
-      'The rows that formulas of this sheet belong to: where one no longer stands in its row it says so.';
-    const head = { sheet, cell: `row ${row + 1}`, what: 'Rows', says, group: `rows\n${sheet}` };
-    const line = { ...BARE, role: 'step', says: 'Row', texts: [`ROW(${cell})`] } as const;
-    return this.working.place(head, () => [line])(0);
+    return this.questions.place(`In which row stands row ${row + 1} of ${sheet}?`, `ROW(${cell})`);
   }
 
   /**
-   * Places questions one a row; gives the text of the cell that says whether all are answered with yes, or what makes
-   * them needless.
+   * Places questions on what a cell rests on; gives the text of the cell that says whether all are answered with yes, or
+   * what makes them needless.
    */
-  placeQuestions(head: WorkingHead, questions: readonly Question[], unless?: string): string {
-    const last = questions.length;
-    const all = (range: string): string =>
-      unless === undefined ? `AND(${range})` : last === 0 ? `AND(${unless})` : `OR(${unless},AND(${range}))`;
-    const at = this.working.place(head, (own) => [
-      ...questions.map(({ symbol, text }): WorkingLine => ({
-        ...BARE,
-        role: 'question',
-        says: `Is ${symbol} as it was?`,
-        texts: [text],
-      })),
-      {
-        ...BARE,
-        role: 'result',
-        says: 'All as it was',
-        texts: [all(last === 0 ? '' : own(0, 0, { line: last - 1, column: 0 }))],
-      },
-    ]);
-    return at(last);
+  placeQuestions(cell: string, questions: readonly Question[], unless?: string): string {
+    return this.questions.placeAll(`Is all as it was that ${cell} rests on?`, questions, unless);
   }
 
   /** Puts the places of tables and lines into a text: known only once all are collected. */
@@ -130,7 +164,12 @@ export class HelperSheets {
 
   describe(): SheetDescription[] {
     const working = this.working.describe(this.state, (text) => this.withColumns(text, this.names.steps));
-    return [...(this.tables.tables.size > 0 ? [this.tablesSheet()] : []), ...(working ? [working] : [])];
+    const questions = this.questions.describe((text) => this.withPlaces(text, this.names.questions));
+    return [
+      ...(this.tables.tables.size > 0 ? [this.tablesSheet()] : []),
+      ...(questions ? [questions] : []),
+      ...(working ? [working] : []),
+    ];
   }
 
   private withColumns(text: string, sheet?: string): string {
@@ -175,4 +214,19 @@ export class HelperSheets {
     }
     return { name: this.names.tables, state: 'hidden', columns: { A: 26, 'B:H': 20 }, cells };
   }
+}
+
+/** Of a call whose lines all stand elsewhere. */
+const NOWHERE: LineText = () => {
+  throw new Error('it has no lines of its own');
+};
+
+/** Whether all are true; lines that stand one under another as one range. */
+function allTrue(places: readonly PlacedLine[]): string {
+  const texts = [...new Set(places.map(({ at }) => at))].flatMap((at) =>
+    runsOf(places.filter((place) => place.at === at).map(({ line }) => line)).map(({ from, to }) =>
+      from === to ? at(from) : at(from, 0, { line: to, column: 0 }),
+    ),
+  );
+  return `AND(${texts.join(',')})`;
 }

@@ -28,6 +28,7 @@ import { NO_FILL } from './restore';
 import { agrees } from '../workbook/agrees';
 import { placeKey, References } from '../workbook/references';
 import { RefusedNow, Unconvertible } from './unconvertible';
+import { inItsFormat } from './workingSheet';
 
 export { cellsInWords, groupsOf, type SharedGroup } from './groups';
 export { restoreWorkbook, type RestoreReport } from './restore';
@@ -129,6 +130,7 @@ class Sharing {
     const names = {
       tables: this.freeName('MoldTables'),
       steps: this.freeName(rows ? WORKING_NAME : 'MoldSteps'),
+      questions: this.freeName('MoldQuestions'),
     };
     const helpers = new HelperSheets(tables, names, rows ? 'visible' : 'hidden');
     const converter = new Converter(this.workbook, this.calculated, tables, helpers, {
@@ -307,35 +309,41 @@ class Sharing {
     const ours = new Set(
       this.calculated.ourFormulas().map(({ sheet, row, column }) => placeKey(sheet.name, row, column)),
     );
-    return this.workbook.sheets.flatMap((sheet) =>
-      sheet.cells.flatMap((cell): CellChange[] => {
-        const { row, column, formula } = cell;
-        if (formula === undefined || callsOurs(formula)) return [];
-        const place = { sheet, row, column };
-        if (this.options.as === 'values') {
-          const area = this.areaOf(sheet, row, column);
-          return cellsOf(area).map(([r, c]) => ({
-            sheet: sheet.name,
-            row: r,
-            column: c,
-            value: this.calculated.at(sheet, r, c),
-          }));
-        }
-        const shown = FORMULA_TEXT.exec(formula)?.[1];
-        const told = shown === undefined ? undefined : this.references.read(shown, place, false)?.place;
-        if (told && ours.has(told)) {
-          // The formula that a sheet shows beside a number is the one its author typed.
-          return [{ sheet: sheet.name, row, column, value: this.calculated.at(sheet, row, column) }];
-        }
-        const text = this.references.withoutAnchors(formula, place, (other, r, c) =>
-          ours.has(placeKey(other.name, r, c)),
-        );
-        if (text === formula && !rests(sheet.name, row, column)) return [];
-        const spill = this.spillValues(place);
-        const value = this.calculated.at(sheet, row, column);
-        return [asking({ sheet: sheet.name, row, column, value, formula: text, ...(spill && { spill }) })];
-      }),
+    const others = this.workbook.sheets.flatMap((sheet) =>
+      sheet.cells.flatMap(({ row, column, formula }) =>
+        formula === undefined || callsOurs(formula) ? [] : [{ sheet, row, column, formula }],
+      ),
     );
+    if (this.options.as === 'values')
+      return others.flatMap(({ sheet, row, column }) =>
+        cellsOf(this.areaOf(sheet, row, column)).map(([r, c]) => ({
+          sheet: sheet.name,
+          row: r,
+          column: c,
+          value: this.calculated.at(sheet, r, c),
+        })),
+      );
+    const changes = others.flatMap(({ formula, ...place }): CellChange[] => {
+      const { sheet, row, column } = place;
+      const text = this.references.withoutAnchors(formula, place, (other, r, c) =>
+        ours.has(placeKey(other.name, r, c)),
+      );
+      if (text === formula && !rests(sheet.name, row, column)) return [];
+      const spill = this.spillValues(place);
+      const value = this.calculated.at(sheet, row, column);
+      return [asking({ sheet: sheet.name, row, column, value, formula: text, ...(spill && { spill }) })];
+    });
+    const rewritten = new Set([...ours, ...changes.map((one) => placeKey(one.sheet, one.row, one.column))]);
+    // The formula that a sheet shows beside a number is the one its author typed.
+    const shown = others.flatMap(({ formula, ...place }): CellChange[] => {
+      const told = FORMULA_TEXT.exec(formula)?.[1];
+      const of = told === undefined ? undefined : this.references.read(told, place, false)?.place;
+      if (of === undefined || !rewritten.has(of)) return [];
+      const { sheet, row, column } = place;
+      return [{ sheet: sheet.name, row, column, value: this.calculated.at(sheet, row, column) }];
+    });
+    const isShown = new Set(shown.map((one) => placeKey(one.sheet, one.row, one.column)));
+    return [...changes.filter((one) => !isShown.has(placeKey(one.sheet, one.row, one.column))), ...shown];
   }
 
   private spillValues({
@@ -513,7 +521,10 @@ function withValues(sheets: readonly SheetDescription[], results: readonly CellC
     cells: Object.fromEntries(
       Object.entries(sheet.cells).map(([address, cell]) => {
         const value = values.get(`${sheet.name}!${address}`);
-        return [address, typeof cell === 'object' && value !== undefined ? { ...cell, value } : cell];
+        return [
+          address,
+          typeof cell === 'object' && value !== undefined ? inItsFormat({ ...cell, value }) : cell,
+        ];
       }),
     ),
   }));

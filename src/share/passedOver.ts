@@ -118,14 +118,12 @@ export class PassedOver {
     const own = `${quotedSheet(sheet.name)}!${areaAddress(area)}`;
     const results = passesOver(formula) ? calls.results : [own];
     const asked = this.calculated.reads(sheet, row, column).areas.flatMap((one) => this.entries(one, calls));
-    const head = {
-      sheet: sheet.name,
-      cell: cellAddress(row, column),
-      what: `=${formula}`,
-      says: 'A formula that passes over errors rests on it: it has a value, or entries that this copy reads.',
-    };
     const isRight = `${results.map((one) => `SUMPRODUCT(ISERROR(${one})*1)`).join('+')}=0`;
-    const text = this.helpers.placeQuestions(head, inGroups(asked), isRight);
+    const text = this.helpers.placeQuestions(
+      `${sheet.name}!${cellAddress(row, column)}`,
+      inGroups(asked),
+      isRight,
+    );
     this.questions.set(live, text);
     return text;
   }

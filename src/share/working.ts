@@ -31,6 +31,8 @@ export interface WorkingHead {
   readonly sheet: string;
   /** The cell that it belongs to. */
   readonly cell: string;
+  /** What its sheet calls that cell. */
+  readonly label?: string;
   readonly what: string;
   readonly says: string;
   /** What calls of one formula in several cells have in common: they stand side by side. */

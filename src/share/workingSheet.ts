@@ -6,23 +6,52 @@ import type {
   StyleDescription,
 } from '../package/description';
 import { heightOf } from './textHeight';
+import { quotedSheet } from '../cells/address';
 import { CHECK } from '../derive/native';
-import { HEAD_ROWS, VALUES, type Block, type WorkingLine } from './working';
+import { inLetters, inSigns, inWords } from '../derive/typeset';
+import { inFormats, styleFor } from './valueFormats';
+import { HEAD_ROWS, VALUES, type Block, type WorkingHead, type WorkingLine } from './working';
+
+const RESULT_FILL = '#E9F2EA';
+const QUIET = '#6B7780';
+const VALUE_STYLES: Readonly<Record<string, StyleDescription>> = {
+  'share value': { vertical: 'top', horizontal: 'right', font: { size: 9 } },
+  'share check value': { vertical: 'top', horizontal: 'right', font: { size: 9, color: QUIET } },
+  'share result': { vertical: 'top', horizontal: 'right', font: { size: 9, bold: true }, fill: RESULT_FILL },
+};
 
 export const WORKING_STYLES: Readonly<Record<string, StyleDescription>> = {
+  'share about': { wrap: true, vertical: 'top', font: { italic: true, color: '#5A6670' } },
   'share line': { wrap: true, vertical: 'top', font: { size: 9 } },
-  'share value': { vertical: 'top', horizontal: 'right', font: { size: 9 } },
-  'share result line': { wrap: true, vertical: 'top', font: { size: 9, bold: true }, fill: '#E9F2EA' },
-  'share result': { vertical: 'top', horizontal: 'right', font: { size: 9, bold: true }, fill: '#E9F2EA' },
+  'share check': { wrap: true, vertical: 'top', font: { size: 9, color: QUIET } },
+  'share result line': { wrap: true, vertical: 'top', font: { size: 9, bold: true }, fill: RESULT_FILL },
+  'share unit': { vertical: 'top', horizontal: 'left', indent: 1, font: { size: 9 } },
+  'share result unit': {
+    vertical: 'top',
+    horizontal: 'left',
+    indent: 1,
+    font: { size: 9, bold: true },
+    fill: RESULT_FILL,
+  },
   'share column': { horizontal: 'right', font: { bold: true }, fill: '#E8EDF1' },
+  'share place': { font: { bold: true, color: '#1F4E79', underline: true }, fill: '#E8EDF1' },
+  ...Object.assign({}, ...Object.entries(VALUE_STYLES).map(([name, style]) => inFormats(name, style))),
 };
 
 const WIDTHS = { says: 38, symbol: 9, equation: 46, value: 15 } as const;
-/** More would print too small to read. */
-const COLUMNS_A_PAGE = 8;
+const ABOUT =
+  'One step a row, in SI units. It follows whatever is changed in the cells that it reads. The formula of a cell names the row of its result here; the address at the head of a part leads back to the cell. A cell that was filled down, or sorted into another row, says so: ask for a new copy.';
+/** Where more cells stand side by side, paper has the first of them: the equations are the same. */
+const COLUMNS_ON_PAPER = 2;
 const GRAY = '#9AA5AD';
 const GRAYED = { font: { color: GRAY, italic: true } } as const;
 const RED = '#B3261E';
+
+/** A cell in the format that suits its value. */
+export const inItsFormat = (cell: CellDescription): CellDescription =>
+  cell.style !== undefined && cell.style in VALUE_STYLES && cell.value !== undefined
+    ? { ...cell, style: styleFor(cell.style, cell.value) }
+    : cell;
 
 /** The working as a sheet that a person follows from line to line. */
 export function describeWorking(
@@ -33,16 +62,14 @@ export function describeWorking(
 ): SheetDescription {
   const cells: Record<string, CellDescription> = {
     A1: { value: name, style: 'share title' },
-    A2: {
-      value:
-        'One step a row, in SI units, for the cell at the head of each part. It follows whatever is changed in the cells that it reads; where a cell is filled down or rows are sorted, the cell says so: ask for a new copy.',
-      style: 'share small',
-    },
+    A2: { value: ABOUT, style: 'share about' },
   };
   ['Name', 'Symbol', 'Equation', 'Value', 'Unit'].forEach((value, i) => {
     cells[`${columnLetters(i)}3`] = { value, style: i === VALUES ? 'share column' : 'share head' };
   });
-  const rows: Record<number, number> = {};
+  const rows: Record<number, number> = {
+    2: heightOf([{ text: ABOUT, width: WIDTHS.says + WIDTHS.symbol + WIDTHS.equation }]) + 6,
+  };
   const conditions: ConditionDescription[] = [];
   let widest = 1;
   let last = 4;
@@ -88,12 +115,12 @@ export function describeWorking(
     },
     rows,
     cells,
+    merges: ['A2:E2'],
     freeze: 'A4',
     conditions,
     print: {
       paper: 'A4',
-      landscape: true,
-      pagesWide: Math.ceil(widest / COLUMNS_A_PAGE),
+      area: `A1:${columnLetters(VALUES + Math.min(widest, COLUMNS_ON_PAPER))}${last}`,
       titleRows: '3:3',
       margins: { side: 0.5, top: 0.6, bottom: 0.7 },
       footer: { left: '&F', center: '&A', right: '&P / &N' },
@@ -101,21 +128,30 @@ export function describeWorking(
   };
 }
 
-/** The cells that a block belongs to, the formula of the first, and what it gives. */
+/** The cells that a block belongs to, each with a way back to it, the formula of the first, and what it gives. */
 function head(cells: Record<string, CellDescription>, { row, columns }: Block, width: number): void {
   const [first] = columns;
   if (!first) return;
   const last = columns.at(-1) ?? first;
-  const cell = columns.length > 1 ? `${first.cell} to ${last.cell}` : first.cell;
-  const where = first.sheet === '' ? first.what : `${first.sheet}!${cell}`;
   for (let at = 0; at <= VALUES + width; at++)
     cells[`${columnLetters(at)}${row}`] = { value: null, style: 'share head' };
-  cells[`A${row}`] = { value: where, style: 'share head' };
-  if (first.sheet !== '') cells[`B${row}`] = { value: first.what, style: 'share head' };
-  cells[`A${row + 1}`] = { value: first.says, style: 'share small' };
+  const says = [first.label ?? '', first.says].filter((text) => text !== '').join(': ');
+  cells[`A${row + 1}`] = { value: columns.length > 1 ? first.says : says, style: 'share small' };
+  if (first.sheet === '') {
+    cells[`A${row}`] = { value: first.what, style: 'share head' };
+    return;
+  }
+  const link = ({ sheet, cell }: WorkingHead): string => `#${quotedSheet(sheet)}!${cell}`;
+  const cell = columns.length > 1 ? `${first.cell} to ${last.cell}` : first.cell;
+  cells[`A${row}`] = { value: `${first.sheet}!${cell}`, style: 'share place', link: link(first) };
+  cells[`B${row}`] = { value: first.what, style: 'share head' };
   if (columns.length > 1)
     columns.forEach((one, i) => {
-      cells[`${columnLetters(VALUES + i)}${row}`] = { value: one.cell, style: 'share column' };
+      cells[`${columnLetters(VALUES + i)}${row}`] = {
+        value: one.cell,
+        style: 'share column',
+        link: link(one),
+      };
     });
 }
 
@@ -134,20 +170,24 @@ function lineCells(
   text: (own: string) => string,
 ): void {
   const isResult = role === 'result';
-  const style = isResult ? 'share result line' : 'share line';
-  [says, symbol, equation].forEach((value, i) => {
+  const style = isResult ? 'share result line' : role === 'check' ? 'share check' : 'share line';
+  const isEquation = role === 'step' && symbol !== '';
+  const isNamed = role === 'check' || role === 'question';
+  const shown = isEquation ? inSigns(equation) : isNamed ? inWords(equation) : equation;
+  [says, inLetters(symbol), shown].forEach((value, i) => {
     if (value !== '' || isResult) cells[`${columnLetters(i)}${row}`] = { value, style };
   });
   texts.forEach((own, i) => {
     cells[`${columnLetters(VALUES + i)}${row}`] = {
       formula: text(own),
-      style: isResult ? 'share result' : 'share value',
+      style: isResult ? 'share result' : role === 'check' ? 'share check value' : 'share value',
     };
   });
   const last = `${columnLetters(VALUES + texts.length)}${row}`;
   const constant = /^"((?:[^"]|"")*)"$/.exec(unit)?.[1];
-  if (constant === undefined) cells[last] = { formula: text(unit), style };
-  else if (constant !== '' || isResult) cells[last] = { value: constant, style };
+  const beside = isResult ? 'share result unit' : 'share unit';
+  if (constant === undefined) cells[last] = { formula: text(unit), style: beside };
+  else if (constant !== '' || isResult) cells[last] = { value: constant, style: beside };
 }
 
 /** Lines of a case that does not hold are gray: those one under another that count in the same cases as one rule. */

@@ -7,6 +7,7 @@ import { cellFinder, type Sheet } from '../package/model';
 import { callsOurs } from '../package/spelling';
 import { escapeHtml } from '../render/html';
 import type { CalculatedWorkbook } from '../workbook/calculated';
+import { rowLabel } from '../workbook/rowLabel';
 import type { Range } from '../workbook/cells';
 import { valueWords, workHtml, type Explained } from './workHtml';
 
@@ -36,7 +37,7 @@ export async function workToPrint(
     );
     for (const { row, column } of cells) {
       const index = book.workbook.sheets.indexOf(sheet);
-      const title = `${sheet.name}!${cellAddress(row, column)} ${labelOf(book, sheet, row, column)}`.trim();
+      const title = `${sheet.name}!${cellAddress(row, column)} ${rowLabel(book, sheet, row, column)}`.trim();
       const result = book.at(sheet, row, column);
       const value = typeof result === 'number' ? inOwnSign(numberText(result)) : valueWords(result);
       const work = await workHtml(desk, { sheet: index, row, column });
@@ -44,15 +45,6 @@ export async function workToPrint(
     }
   }
   return parts;
-}
-
-/** The first text of the row, before the cell. */
-function labelOf(book: CalculatedWorkbook, sheet: Sheet, row: number, column: number): string {
-  for (let at = 0; at < column; at++) {
-    const value = book.at(sheet, row, at);
-    if (typeof value === 'string' && value !== '') return value;
-  }
-  return '';
 }
 
 function explained(book: CalculatedWorkbook, functions: readonly WorksheetFunction[]): Explained {

@@ -66,14 +66,14 @@ describe('the sheet of the working', () => {
     ({ copy } = await shared(force));
   });
 
-  it('has inputs in SI, checks, steps in symbols and the result in the unit of the cell, in this order', () => {
+  it('has inputs in SI, steps in symbols, checks and the result in the unit of the cell, in this order', () => {
     const lines = linesOf(copy);
     const at = (wanted: (line: Line) => boolean): number => lines.findIndex(wanted);
     const push = at(({ symbol }) => symbol === 'F');
     const check = at(({ equation }) => equation === 'else refused: push: a number');
     const step = at(({ equation }) => equation.startsWith('N = F/'));
     const result = at(({ name }) => name.startsWith('Result'));
-    expect([push, check, step, result]).toEqual([push, check, step, result].sort((a, b) => a - b));
+    expect([push, step, check, result]).toEqual([push, step, check, result].sort((a, b) => a - b));
     expect(lines[push]).toMatchObject({
       equation: 'Seat!B1 [lbf or N]',
       values: [expect.closeTo(444.822, 3), 'N'],

@@ -346,7 +346,7 @@ export class ArgumentTexts implements NativeInput {
   private amountInText(text: string, kind: Kind): string | undefined {
     const told = isPart(text) ? 'the line above' : text;
     return textQuantity(text, kind, this.tables, (piece, says) =>
-      this.part('', piece, { ...this.words(this.input.says), equation: `${says} of ${told}` }),
+      this.part('', piece, { ...this.words('Where an amount is typed'), equation: `${says} ${told}` }),
     );
   }
 

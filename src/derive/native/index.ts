@@ -45,7 +45,7 @@ export type { Content, NativeArgument, NativeUnits } from './arguments';
 export { allOf, arrayColumns, inlineLength, inlineText, letText, oneCell, type OneCell } from './forms';
 export { entryText, valueError, type Guard } from './arguments';
 export type { NativeCall, NativePart, PartWords } from './parts';
-export { CHECK, rowsOf, type NativeRow, type NativeRows } from './rows';
+export { ASKED, CHECK, rowsOf, type NativeRow, type NativeRows } from './rows';
 export { isPart, partMark, putColumns, putParts, tablesIn } from './marks';
 export { DataTables } from './tables';
 export type { Asked } from './verdicts';

@@ -16,6 +16,8 @@ export interface NativeRow {
   readonly unit: string;
   /** The questions of which one must hold for the line to count; none where it always does. */
   readonly only: readonly string[];
+  /** Lines that must all be true: `ASKED` in its text stands for whether they are. */
+  readonly asks?: readonly string[];
 }
 
 export interface NativeRows {
@@ -24,13 +26,10 @@ export interface NativeRows {
   readonly results: readonly string[];
 }
 
-interface Line extends Omit<NativeRow, 'only'> {
-  /** Lines that its text has as part of a range. */
-  readonly asks?: readonly string[];
-}
+type Line = Omit<NativeRow, 'only'>;
 
-/** What closes a form, once the order of all lines is known. */
-type Closing = (order: readonly Line[]) => Line[];
+/** The name by which a text has all that its line asks. */
+export const ASKED = 'asked';
 
 const BARE = { equation: '', symbol: '', unit: '""' } as const;
 /** What a line says that asks whether something is refused. */
@@ -62,16 +61,15 @@ export function rowsOf({ parts, variants }: NativeCall): NativeRows {
   });
   const checks = new Checks();
   const forms = variants.map(({ form }, i) => (typeof form === 'string' ? form : formOf(form, i, checks)));
-  const given = new Set(inputs.map(({ name }) => name));
-  const isEarly = ({ text }: Line): boolean => [...partsIn(text)].every((name) => given.has(name));
-  const early = checks.lines.filter(isEarly);
-  const late = checks.lines.filter((line) => !isEarly(line));
-  const order = [...inputs, ...questions, ...early, ...steps, ...late];
-  const closing = forms.flatMap((form) => (typeof form === 'string' ? [] : form(order)));
+  // A person follows the steps; what refuses stands behind them.
+  const order = [...inputs, ...questions, ...steps, ...checks.lines];
+  const closing = forms.flatMap((form) => (typeof form === 'string' ? [] : form));
   const last = closing.filter(({ role }) => role === 'result');
   const chosen = questions.length === 0 ? [] : chosenOf(forms, last);
+  // What a person looks for is the result of the case that holds.
+  const ofCases = chosen.length === 0 ? closing : closing.map(asStep);
   return {
-    rows: withCases([...order, ...closing, ...chosen], variants.length),
+    rows: withCases([...order, ...ofCases, ...chosen], variants.length),
     results: (chosen.length > 0 ? chosen : last).map(({ name }) => name),
   };
 }
@@ -85,6 +83,9 @@ const lineOf = ({ name, symbol, text, words: { role, says, equation, unit } }: N
   text,
   unit: textOf(unit),
 });
+
+const asStep = (line: Line): Line =>
+  line.role === 'result' ? { ...line, role: 'step', says: 'Result of this case' } : line;
 
 /** The checks of all variants, each once. */
 class Checks {
@@ -105,7 +106,7 @@ class Checks {
 }
 
 /** Adds the checks of a form. */
-function formOf({ guards, gates, results }: NativeForm, at: number, checks: Checks): Closing {
+function formOf({ guards, gates, results }: NativeForm, at: number, checks: Checks): Line[] {
   const groups = new Map<string, { says: string; code: '#VALUE!' | '#N/A'; whens: string[] }>();
   for (const { when, code, says } of guards) {
     const group = groups.get(code + says) ?? { says, code, whens: [] };
@@ -136,7 +137,7 @@ function formOf({ guards, gates, results }: NativeForm, at: number, checks: Chec
     );
   const sum = `a${at}`;
   const holds = partMark(all.length === 1 ? (all[0] ?? '') : sum);
-  return (order) => [
+  return [
     ...asked,
     ...(all.length > 1
       ? [
@@ -145,7 +146,7 @@ function formOf({ guards, gates, results }: NativeForm, at: number, checks: Chec
             name: sum,
             role: 'check',
             says: 'All checks',
-            text: allTrue(all, order),
+            text: partMark(ASKED),
             asks: all,
           } as const,
         ]
@@ -154,29 +155,16 @@ function formOf({ guards, gates, results }: NativeForm, at: number, checks: Chec
       ...BARE,
       name: `r${at}_${i}`,
       role: 'result',
-      says: `Result: ${says}`,
+      says: 'Result',
+      equation: says,
       text: all.length === 0 ? answer(text) : `IF(${holds},${answer(text)},FALSE)`,
       unit,
     })),
   ];
 }
 
-/** Whether all are true; checks that stand one under another as one range. */
-function allTrue(names: readonly string[], order: readonly Line[]): string {
-  const places = names.map((name) => order.findIndex((line) => line.name === name)).sort((a, b) => a - b);
-  const runs: { from: number; to: number }[] = [];
-  for (const place of places) {
-    const run = runs.at(-1);
-    if (run?.to === place - 1) run.to = place;
-    else runs.push({ from: place, to: place });
-  }
-  const mark = (place: number): string => partMark(order[place]?.name ?? '');
-  const texts = runs.map(({ from, to }) => (from === to ? mark(from) : `${mark(from)}:${mark(to)}`));
-  return texts.length === 1 ? `AND(${texts[0] ?? ''})` : allOf(texts);
-}
-
 /** The results of the variant whose question is answered with yes. */
-function chosenOf(forms: readonly (string | Closing)[], last: readonly Line[]): Line[] {
+function chosenOf(forms: readonly (string | Line[])[], last: readonly Line[]): Line[] {
   const found = forms.findIndex((form) => typeof form !== 'string');
   return last
     .filter(({ name }) => name.startsWith(`r${found}_`))
@@ -188,7 +176,7 @@ function chosenOf(forms: readonly (string | Closing)[], last: readonly Line[]): 
       return {
         ...line,
         name: `r_${i}`,
-        says: line.says.replace('Result', 'Result of the case that holds'),
+        says: 'Result, of the case that holds',
         text,
       };
     });

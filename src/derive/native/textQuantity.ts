@@ -15,19 +15,22 @@ export function textQuantity(text: string, kind: Kind, tables: DataTables, line:
   if (rows.length === 0) return undefined;
   const table = { title: `Units: ${KINDS[kind].says}`, heads: ['unit', 'one of it in SI', 'its zero in SI'] };
   const find = tables.exact(table, rows);
-  const own = line(`TRIM(${text})`, 'text');
-  const figures = line(`LEFT(${own},FIND(" ",${own}&" ")-1)`, 'figures');
+  const own = line(`TRIM(${text})`, 'the text of');
+  const figures = line(`LEFT(${own},FIND(" ",${own}&" ")-1)`, 'the figures of');
   // A name in place of an amount is no error for whoever reads these lines.
-  const row = line(`IFERROR(${find.row(`MID(${own},LEN(${figures})+2,99)`)},"no unit")`, 'line of the unit');
+  const row = line(
+    `IFERROR(${find.row(`MID(${own},LEN(${figures})+2,99)`)},"no unit")`,
+    'row, in its table, of the unit in',
+  );
   const slash = `FIND("/",${figures})`;
   const top = line(
     `IFERROR(IFERROR(VALUE(LEFT(${figures},${slash}-1)),VALUE(${figures})),"no number")`,
-    'number',
+    'the number in',
   );
-  const below = line(`IFERROR(VALUE(MID(${figures},${slash}+1,9)),1)`, 'over');
+  const below = line(`IFERROR(VALUE(MID(${figures},${slash}+1,9)),1)`, 'what divides it in');
   const again = line(
     `IF(ISNUMBER(${top}),IF(ISNUMBER(${slash}),INT(${top})&"/"&INT(ABS(${below})),${top}&""),"–")`,
-    'the same figures written anew',
+    'the same number written anew, of',
   );
   const isPlain = `AND(EXACT(${figures},${again}),COUNT(FIND({",","  ","*","?","~"},${text}))=0)`;
   const zero = rows.some(([, , offset]) => offset !== 0) ? `+${find.cell(row, 2)}` : '';
