@@ -29,7 +29,7 @@ export const inFormats = (name: string, style: StyleDescription): Record<string,
 export function styleFor(name: string, value: CellValue): string {
   if (typeof value === 'boolean') return `${name} truth`;
   if (typeof value !== 'number') return name;
-  const digits = String(Math.abs(Number(value.toPrecision(10)))).replace('.', '');
+  const digits = String(Math.abs(value)).replace('.', '');
   if (digits.length <= DIGITS) return `${name} plain`;
   const decimals = DIGITS - 1 - Math.floor(Math.log10(value));
   // A section of a format that is for negative numbers alone leaves out their sign in some programs.

@@ -34,8 +34,10 @@ export const WORKING_STYLES: Readonly<Record<string, StyleDescription>> = {
     fill: RESULT_FILL,
   },
   'share column': { horizontal: 'right', font: { bold: true }, fill: '#E8EDF1' },
-  'share place': { font: { bold: true, color: '#1F4E79', underline: true }, fill: '#E8EDF1' },
-  ...Object.assign({}, ...Object.entries(VALUE_STYLES).map(([name, style]) => inFormats(name, style))),
+  'share place': { font: { bold: true, color: '#1F4E79', underline: 'single' }, fill: '#E8EDF1' },
+  ...Object.fromEntries(
+    Object.entries(VALUE_STYLES).flatMap(([name, style]) => Object.entries(inFormats(name, style))),
+  ),
 };
 
 const WIDTHS = { says: 38, symbol: 9, equation: 46, value: 15 } as const;
@@ -135,17 +137,21 @@ function head(cells: Record<string, CellDescription>, { row, columns }: Block, w
   const last = columns.at(-1) ?? first;
   for (let at = 0; at <= VALUES + width; at++)
     cells[`${columnLetters(at)}${row}`] = { value: null, style: 'share head' };
-  const says = [first.label ?? '', first.says].filter((text) => text !== '').join(': ');
-  cells[`A${row + 1}`] = { value: columns.length > 1 ? first.says : says, style: 'share small' };
+  const isWide = columns.length > 1;
+  const says = isWide ? [first.says, first.what] : [first.label ?? '', first.says];
+  cells[`A${row + 1}`] = {
+    value: says.filter((text) => text !== '').join(isWide ? ' ' : ': '),
+    style: 'share small',
+  };
   if (first.sheet === '') {
     cells[`A${row}`] = { value: first.what, style: 'share head' };
     return;
   }
   const link = ({ sheet, cell }: WorkingHead): string => `#${quotedSheet(sheet)}!${cell}`;
-  const cell = columns.length > 1 ? `${first.cell} to ${last.cell}` : first.cell;
+  const cell = isWide ? `${first.cell} to ${last.cell}` : first.cell;
   cells[`A${row}`] = { value: `${first.sheet}!${cell}`, style: 'share place', link: link(first) };
-  cells[`B${row}`] = { value: first.what, style: 'share head' };
-  if (columns.length > 1)
+  if (!isWide) cells[`B${row}`] = { value: first.what, style: 'share head' };
+  else
     columns.forEach((one, i) => {
       cells[`${columnLetters(VALUES + i)}${row}`] = {
         value: one.cell,

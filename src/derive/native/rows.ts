@@ -85,7 +85,7 @@ const lineOf = ({ name, symbol, text, words: { role, says, equation, unit } }: N
 });
 
 const asStep = (line: Line): Line =>
-  line.role === 'result' ? { ...line, role: 'step', says: 'Result of this case' } : line;
+  line.role === 'result' ? { ...line, role: 'step', says: 'Result of this case', equation: '' } : line;
 
 /** The checks of all variants, each once. */
 class Checks {
