@@ -8,6 +8,7 @@ import type { WorkbookDescription } from '../../src/package/description';
 import type { Workbook } from '../../src/package/model';
 import { shareWorkbook, type ShareResult } from '../../src/share';
 import { MOVED } from '../../src/share/convert';
+import { shownText } from '../../src/render/shownText';
 import { recalculate } from '../../src/workbook/recalculate';
 
 const NAME = 'How it is calculated';
@@ -150,9 +151,102 @@ describe('lines of several cells', () => {
     const questions = linesOf(copy).filter(({ name }) => name === 'Is it this case?');
     expect(questions.map(({ values }) => values[0]).filter((one) => one === true)).toHaveLength(1);
     expect(questions.find(({ values }) => values[0] === true)?.equation).toBe(
-      'stopGap given, stopStiffness left out',
+      'stop gap given, stop stiffness left out',
     );
   });
+});
+
+describe('lines that several cells ask for', () => {
+  const sink = '"SEAT.SINK",B1,5,0.15,0.4,0.5,1.25,"P20","7075-T6",,,"in"';
+  const lines = async (cells: Cells): Promise<Line[]> => linesOf((await shared({ B1: 500, ...cells })).copy);
+  const result = { B2: { formula: `MOLD.SEAT.SINK(${sink.slice(sink.indexOf(',') + 1)})` } };
+
+  it('stand once where two cells ask for the same', async () => {
+    const once = await lines(result);
+    const twice = await lines({ ...result, B3: result.B2, B4: { formula: `2*${result.B2.formula}` } });
+    expect(twice).toHaveLength(once.length);
+  });
+
+  it('stand with the result that a verdict judges, which says where', async () => {
+    const verdict = { B3: { formula: `MOLD.SHOW.MARGIN(${sink})` } };
+    const [own, both, alone] = [
+      await lines(result),
+      await lines({ ...result, ...verdict }),
+      await lines(verdict),
+    ];
+    expect(both.length - own.length).toBeLessThan(alone.length / 2);
+    expect(both.some(({ name }) => name.endsWith('Its inputs and other lines stand at Seat!B2.'))).toBe(true);
+    expect(both.map(({ name }) => name)).toContain('Seat!B3');
+  });
+
+  it('follow their inputs at every cell that reads them', async () => {
+    const cells = { B1: 500, ...result, B3: { formula: `MOLD.SHOW.MARGIN(${sink})` }, B4: result.B2 };
+    const values = async (workbook: Workbook, functions: typeof worksheetFunctions): Promise<unknown[]> => {
+      const put = { sheet: 'Seat', row: 0, column: 1, value: 800 };
+      const ids = functions.map(({ id }) => id);
+      const changed = readWorkbook(saveWorkbook(workbook, [put]), ids);
+      const found = await recalculate(changed, functions, { anew: true });
+      return found.filter(({ sheet }) => sheet === 'Seat').map(({ value }) => value);
+    };
+    const wanted = await values(newWorkbook({ sheets: [{ name: 'Seat', cells }] }), worksheetFunctions);
+    const got = await values((await shared(cells)).copy, []);
+    expect(got).toEqual(wanted.map((value) => expect.closeTo(Number(value), 9) as unknown));
+    expect(got).toHaveLength(3);
+  });
+});
+
+it('shows numbers in six digits, truths as words and none as General, of which LibreOffice makes TRUE', async () => {
+  const { copy } = await shared({ ...force, B7: { formula: 'MOLD.SEAT.FORCE(0.000001,B2,B3,B4)' } });
+  const cells = copy.sheets.find(({ name }) => name === NAME)?.cells ?? [];
+  const shown = cells
+    .filter(({ formula, value }) => formula !== undefined && typeof value !== 'string')
+    .map((cell) => ({ ...cell, format: copy.styles[cell.style]?.numberFormat ?? '' }));
+  expect(shown.length).toBeGreaterThan(20);
+  expect(shown.filter(({ format }) => format === 'General')).toEqual([]);
+  for (const { value, format } of shown) {
+    const text = shownText(value, format, () => true, false).text;
+    if (typeof value === 'boolean') expect(text).toBe(String(value).toUpperCase());
+    else {
+      expect(Number(text.replaceAll(',', '')) / Number(value)).toBeCloseTo(1, 4);
+      expect(text.length).toBeLessThanOrEqual(12);
+    }
+  }
+});
+
+it('prints no wider than the first cells that stand side by side, on sheets that are upright', async () => {
+  const { copy } = await shared({
+    A1: 5,
+    A2: 10,
+    A3: 15,
+    B1: { formula: 'MOLD.SEAT.FORCE(100,A1:A3,0.15)', fills: 'B1:B3' },
+  });
+  const names = new TextDecoder().decode(copy.parts.get('xl/workbook.xml'));
+  expect(names).toMatch(/Print_Area[^>]*>'How it is calculated'!\$A\$1:\$F\$\d+</);
+});
+
+it('leads from each part back to its cell', async () => {
+  const { copy } = await shared(force);
+  const sheet = copy.sheets.find(({ name }) => name === NAME);
+  expect(sheet?.hyperlinks).toMatchObject([{ location: 'Seat!B6' }]);
+});
+
+it('shows beside a number the formula that its author typed, also where the copy asks before it answers', async () => {
+  const verdict = 'IFERROR(IF(B6>1,"holds","does not hold"),"not known")';
+  const { copy } = await shared({ ...force, B7: { formula: verdict }, C7: { formula: 'FORMULATEXT(B7)' } });
+  const at = (column: number): unknown =>
+    copy.sheets[0]?.cells.find((cell) => cell.row === 6 && cell.column === column);
+  expect(at(1)).toMatchObject({ formula: expect.stringContaining('MoldQuestions!') as unknown });
+  expect(at(2)).toMatchObject({ value: `=${verdict}` });
+  expect(at(2)).not.toHaveProperty('formula');
+});
+
+it('asks each question once, on a sheet that is hidden', async () => {
+  const passes = (n: number): string => `IFERROR(MOLD.SEAT.FORCE(B1,B2,B3,B4),${n})`;
+  const { copy } = await shared({ ...force, C1: { formula: passes(1) }, C2: { formula: passes(2) } });
+  const sheet = copy.sheets.find(({ name }) => name === 'MoldQuestions');
+  const formulas = sheet?.cells.flatMap(({ formula }) => formula ?? []) ?? [];
+  expect(sheet?.state).toBe('hidden');
+  expect(formulas.filter((text) => text.includes('ISTEXT(Seat!B1)'))).toHaveLength(1);
 });
 
 it('says so where rows are sorted or a cell is filled down, and follows rows that are put in', async () => {
