@@ -3,6 +3,7 @@ import { addStylesPart } from './emptyPackage';
 import { ensureDynamicMark } from './metadata';
 import { insertOrdered } from './metadata';
 import { changeNotes } from './notes';
+import type { Sheet } from './model';
 import { workbookPart } from './open';
 import type { EditableParts } from './relationships';
 import { declareType, freePart, readText, relate, relatedPart, writeText } from './relationships';
@@ -43,7 +44,8 @@ export function addSheetParts(parts: EditableParts, description: SheetsDescripti
   const added = description.sheets.map((sheet, at) => {
     const part = freePart(parts, 'xl/worksheets/sheet', '.xml');
     writeText(parts, part, '<worksheet/>');
-    const xml = sheetXml(sheet, {
+    const cells = placedCells(sheet);
+    const xml = sheetXml(sheet, cells, {
       style,
       overlay: (condition) => styles.addOverlay(condition.style),
       mark: () => (mark ??= ensureDynamicMark(parts, book)),
@@ -52,7 +54,7 @@ export function addSheetParts(parts: EditableParts, description: SheetsDescripti
     });
     writeText(parts, part, xml);
     declareType(parts, part, SHEET_TYPE);
-    const notes = placedCells(sheet).flatMap(({ row, column, note }) =>
+    const notes = cells.flatMap(({ row, column, note }) =>
       note === undefined ? [] : [{ row, column, text: note }],
     );
     if (notes.length > 0) changeNotes(parts, part, notes);
@@ -61,6 +63,27 @@ export function addSheetParts(parts: EditableParts, description: SheetsDescripti
   if (styles.hasAdditions) writeText(parts, stylesPart, styles.xml());
   listInWorkbook(parts, book, added, description);
 }
+
+/** A sheet without formulas and looks, as a calculation reads it. */
+export const sheetOfValues = (sheet: SheetDescription): Sheet => ({
+  name: sheet.name,
+  state: sheet.state ?? 'visible',
+  cells: placedCells(sheet).map(({ row, column, value = null }) => ({ row, column, value, style: 0 })),
+  columns: [],
+  rows: [],
+  defaultColumnWidth: 8,
+  defaultRowHeight: 15,
+  merges: [],
+  frozen: { rows: 0, columns: 0 },
+  showsGridlines: true,
+  isProtected: false,
+  zoom: 100,
+  validations: [],
+  conditionalFormats: [],
+  hyperlinks: [],
+  notes: [],
+  tables: [],
+});
 
 /** Styles that no cell asks for are not written. */
 function styleFinder(

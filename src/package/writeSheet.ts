@@ -13,6 +13,7 @@ import {
   areaAddress,
   cellAddress,
   columnLetters,
+  MAX_COLUMNS,
   parseArea,
   parseCell,
 } from '../cells/address';
@@ -43,15 +44,14 @@ const DOCUMENT = 'http://schemas.openxmlformats.org/officeDocument/2006/relation
 const PAPER = { Letter: 1, A4: 9 } as const;
 
 export function placedCells(sheet: SheetDescription): PlacedCell[] {
-  const cells = new Map<string, PlacedCell>();
+  const cells = new Map<number, PlacedCell>();
   for (const [address, content] of Object.entries(sheet.cells)) {
     const place = parseCell(address);
     if (place === undefined)
       throw new Error(`The sheet "${sheet.name}" describes a cell at "${address}", which is no address.`);
-    cells.set(cellAddress(place.row, place.column), {
-      ...place,
-      ...(typeof content === 'object' ? content : { value: content }),
-    });
+    const { row, column } = place;
+    const cell = typeof content === 'object' ? { ...content, row, column } : { row, column, value: content };
+    cells.set(row * MAX_COLUMNS + column, cell);
   }
   const merges = (sheet.merges ?? []).map((merge) => areaOf(sheet, merge));
   for (const [at, merge] of merges.entries()) {
@@ -64,19 +64,18 @@ export function placedCells(sheet: SheetDescription): PlacedCell[] {
 }
 
 /** Borders of a merged area are drawn by each of its cells. */
-function spreadStyle(cells: Map<string, PlacedCell>, area: Area): void {
-  const style = cells.get(cellAddress(area.top, area.left))?.style;
+function spreadStyle(cells: Map<number, PlacedCell>, area: Area): void {
+  const style = cells.get(area.top * MAX_COLUMNS + area.left)?.style;
   if (style === undefined) return;
   for (let row = area.top; row <= area.bottom; row++) {
     for (let column = area.left; column <= area.right; column++) {
-      const address = cellAddress(row, column);
-      if (!cells.has(address)) cells.set(address, { row, column, style });
+      const key = row * MAX_COLUMNS + column;
+      if (!cells.has(key)) cells.set(key, { row, column, style });
     }
   }
 }
 
-export function sheetXml(sheet: SheetDescription, parts: SheetParts): string {
-  const cells = placedCells(sheet);
+export function sheetXml(sheet: SheetDescription, cells: readonly PlacedCell[], parts: SheetParts): string {
   const pages = sheet.print;
   return [
     `<worksheet xmlns="${MAIN}" xmlns:r="${DOCUMENT}">`,

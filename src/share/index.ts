@@ -4,6 +4,7 @@ import { BASIS_TEXT } from '../call/version';
 import type { WorksheetFunction } from '../call/worksheetFunction';
 import { DataTables } from '../derive/native';
 import { addSheets, saveWithSheets, withoutCustomXml } from '../package/author';
+import { sheetOfValues } from '../package/newSheets';
 import type { Limits } from '../sheet/budget';
 import { recalculate } from '../workbook/recalculate';
 import { areaAddress, cellAddress, type Area } from '../cells/address';
@@ -175,13 +176,9 @@ class Sharing {
     });
     const noted = this.options.as === 'native' ? changes : this.withNotes(changes, formulas);
     const added = [...helpers.describe(), ...this.basis(rewritten)];
-    const own = this.changed(this.workbook, noted);
-    const copy = outside.put(
-      added.length > 0 ? addSheets(own, { sheets: added, styles: SHARE_STYLES }) : own,
-      this.known,
-    );
+    const own = outside.put(this.changed(this.workbook, noted), this.known);
     // Without our functions, as the colleague's program will.
-    const results = await recalculate(copy, [], { ...this.options.limits, anew: true });
+    const results = await recalculate(withSheets(own, added), [], { ...this.options.limits, anew: true });
     const wrong =
       this.options.as === 'values' ? [] : [...this.disagreeing(results), ...outside.disagreeing(results)];
     if (wrong.length > 0) {
@@ -192,7 +189,7 @@ class Sharing {
     const isAdded = new Set(added.map(({ name }) => name));
     const filled = withoutCustomXml(
       this.changed(
-        outside.put(own, this.known),
+        own,
         results.filter(({ sheet, changed }) => changed && !isAdded.has(sheet)),
       ),
       EARLIER_NAMESPACE,
@@ -509,6 +506,16 @@ class Sharing {
       if (!taken.has(name.toLowerCase())) return name;
     }
   }
+}
+
+/** With more sheets, to be calculated: those that hold values alone need not be written and read for it. */
+function withSheets(workbook: Workbook, added: readonly SheetDescription[]): Workbook {
+  const hasFormulas = ({ cells }: SheetDescription): boolean =>
+    Object.values(cells).some((cell) => typeof cell === 'object' && cell.formula !== undefined);
+  const sheets = added.filter(hasFormulas);
+  const copy = sheets.length > 0 ? addSheets(workbook, { sheets, styles: SHARE_STYLES }) : workbook;
+  const values = added.filter((sheet) => !hasFormulas(sheet)).map(sheetOfValues);
+  return { ...copy, sheets: [...copy.sheets, ...values] };
 }
 
 /** Sheets with what their formulas give. */
