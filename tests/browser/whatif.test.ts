@@ -58,6 +58,28 @@ const picture = async (name: string) => {
   if (PICTURES !== undefined) await page.screenshot({ path: `${PICTURES}/${name}.png` });
 };
 
+/** Milliseconds from the next click until so many charts are on the screen, by the page's own clock: the driver's way is none of it. */
+const waitedForCharts = (many: number): Promise<number> =>
+  page.evaluate(
+    (count) =>
+      new Promise<number>((resolve) => {
+        const clicked = ({ timeStamp }: MouseEvent) => {
+          new MutationObserver((_, observer) => {
+            if (document.querySelectorAll('[aria-label="Outcome"] [role="img"]:has(svg)').length < count)
+              return;
+            observer.disconnect();
+            requestAnimationFrame(() =>
+              requestAnimationFrame(() => {
+                resolve(performance.now() - timeStamp);
+              }),
+            );
+          }).observe(document.body, { childList: true, subtree: true });
+        };
+        addEventListener('click', clicked, { once: true, capture: true });
+      }),
+    many,
+  );
+
 /** Of the panel; the grid and the sentinels of the focus are libraries'. */
 async function violations(): Promise<string[]> {
   await page.evaluate(axe.source);
@@ -101,15 +123,14 @@ describe('what if, in the panel', () => {
     await whatIf().getByLabel('Values 2').fill('0.1:0.28:0.02');
     const ready = whatIf().getByRole('button', { name: 'Run 200 variations' });
     await ready.waitFor();
-    const start = Date.now();
+    const waited = waitedForCharts(2);
     await ready.click();
     await outcome().getByRole('heading', { name: '200 variations' }).waitFor();
-    const took = Date.now() - start;
-    console.log(`200 variations in the page: ${took} ms`);
-    // The goal is 2 s on an idle machine.
-    // The bench measures it; a busy machine may take its time.
+    const took = await waited;
+    console.log(`200 variations in the page: ${took.toFixed(0)} ms`);
+    // The goal is 0.5 s on an idle machine; a busy one may take its time.
     expect(took).toBeLessThan(30_000);
-    await expect.poll(() => outcome().locator('figcaption').count()).toBe(2);
+    expect(await outcome().locator('figcaption').count()).toBe(2);
     const table = outcome().getByRole('region', { name: 'Table of the outcome' });
     expect(await table.locator('tbody tr').count()).toBe(200);
     // A matrix a result: 20 drafts down, 10 frictions across.

@@ -84,7 +84,7 @@ function MatrixTable({ outcome, result }: { readonly outcome: Outcome; readonly 
                 {text(matrix.down[at] ?? null)}
               </th>
               {row.map((pair, one) => (
-                <PairCell key={one} pair={pair} />
+                <PairCell key={one} pair={pair} styles={styles} />
               ))}
             </tr>
           ))}
@@ -95,8 +95,13 @@ function MatrixTable({ outcome, result }: { readonly outcome: Outcome; readonly 
   );
 }
 
-function PairCell({ pair: { value, verdict, limit } }: { readonly pair: Pair }) {
-  const styles = useStyles();
+interface PairProps {
+  readonly pair: Pair;
+  /** Asked for once a table: there are thousands of cells. */
+  readonly styles: ReturnType<typeof useStyles>;
+}
+
+function PairCell({ pair: { value, verdict, limit }, styles }: PairProps) {
   const color = verdict === undefined ? undefined : COLORS[verdict];
   return (
     <td

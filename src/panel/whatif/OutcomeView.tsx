@@ -8,8 +8,9 @@ import { later } from '../later';
 import type { WhatIfDesk } from './desk';
 import { Matrices } from './Matrices';
 
-/** The library of charts is large: it comes with the first outcome. */
-const Charts = later(async () => (await import('./Charts')).Charts);
+/** The library of charts is large: it comes in a quiet moment before the first outcome. */
+export const loadCharts = async () => (await import('./Charts')).Charts;
+const Charts = later(loadCharts);
 
 const useStyles = makeStyles({
   outcome: { display: 'flex', flexDirection: 'column', gap: '12px', marginTop: '20px' },
@@ -112,7 +113,13 @@ function OutcomeTable({ outcome }: { readonly outcome: Outcome }) {
             <tr key={index}>
               {row.map((value, column) => (
                 <td key={column} className={styles.cell}>
-                  <Value value={value} />
+                  {value instanceof CellError ? (
+                    <span className={styles.error} title={value.message}>
+                      {value.code}
+                    </span>
+                  ) : (
+                    told(value)
+                  )}
                 </td>
               ))}
             </tr>
@@ -128,14 +135,5 @@ function OutcomeTable({ outcome }: { readonly outcome: Outcome }) {
   );
 }
 
-function Value({ value }: { readonly value: CellValue }) {
-  const styles = useStyles();
-  if (value instanceof CellError) {
-    return (
-      <span className={styles.error} title={value.message}>
-        {value.code}
-      </span>
-    );
-  }
-  return <>{typeof value === 'number' ? numberText(value) : plainText(value)}</>;
-}
+const told = (value: Exclude<CellValue, CellError>): string =>
+  typeof value === 'number' ? numberText(value) : plainText(value);

@@ -13,7 +13,7 @@ import {
   Text,
   tokens,
 } from '@fluentui/react-components';
-import { useSyncExternalStore } from 'react';
+import { useEffect, useSyncExternalStore } from 'react';
 import { withUnit } from '../../core/format';
 import { readBracket, readValues } from '../../whatif/values';
 import type { Host } from '../host';
@@ -21,9 +21,10 @@ import { heldText } from '../../whatif/run';
 import { deskOf, nowText, type DeskState, type InputDraft, type Mode, type WhatIfDesk } from './desk';
 import { KeptList } from './KeptList';
 import { MOST_PAIRS } from './Matrices';
-import { OutcomeView } from './OutcomeView';
+import { loadCharts, OutcomeView } from './OutcomeView';
 import { SolutionView } from './SolutionView';
 import { VariantsPart } from './VariantsPart';
+import { idle } from '../idle';
 import { messageOf } from '../messageOf';
 
 const useStyles = makeStyles({
@@ -67,6 +68,12 @@ export function WhatIf({ host }: { readonly host: Host }) {
   const desk = deskOf(host);
   const state = useSyncExternalStore(desk.subscribe, () => desk.state);
   const { mode } = state;
+  useEffect(() => {
+    // Where they do not come, the outcome asks again, and says so.
+    void idle()
+      .then(loadCharts)
+      .catch(() => undefined);
+  }, []);
   return (
     <section className={styles.view} aria-label="What if" tabIndex={0}>
       <Torn desk={desk} state={state} />
