@@ -247,7 +247,7 @@ export const ejectorPins: Design = {
         format: '0.000',
       },
       formula: 'MOLD.EJECT.PINPRESSURE(ejectForce, down, across, units)',
-      format: '[>=1000]#,##0;[>=50]0;0.00',
+      format: '[<50]0.00;[<1000]0;#,##0',
       mark: { when: 'answer > allowPressure', says: 'Shaded: more than the warm part bears.' },
     },
     {

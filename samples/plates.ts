@@ -314,7 +314,7 @@ export const plates: Design = {
           '2*cavityPressure',
           '3*cavityPressure',
         ],
-        format: '[>=1000]#,##0;[>=50]0;0.00',
+        format: '[<50]0.00;[<1000]0;#,##0',
       },
       formula: 'MOLD.PLATE.SAG(span, plateWidth, down, across, loadLength, loadWidth, plateMetal, units)',
       format: '0.0000',

@@ -308,7 +308,7 @@ export const pressFitUp: Design = {
           'PP from melt to ejection, with its heat of fusion: about 480 J/g (from memory).',
         ),
         entry('surface', 'Outer surface of the mold', 90, 'in²', 'What air can reach.', {
-          format: '[>=100]#,##0;0.0',
+          format: '[<100]0.0;#,##0',
         }),
         entry(
           'film',

@@ -123,17 +123,20 @@ export const GOOD = { font: { color: '#1D5B2A' }, fill: '#DFF0DA' } as const;
 export const WARN = { font: { color: '#8A2B06' }, fill: '#FBDFCF' } as const;
 export const INFO = { font: { color: '#1B4B7A' }, fill: '#E1ECF7' } as const;
 
-/** Decimals that read well in both systems. */
+/**
+ * Decimals that read well in both systems. Of conditions the least stands first, and takes the negative numbers: LibreOffice
+ * leaves out their sign in a later section.
+ */
 const FORMATS: Partial<Record<Kind | 'text', string>> = {
   length: '0.000',
-  area: '[>=100]#,##0;0.000',
+  area: '[<100]0.000;#,##0',
   volume: '0.00',
   gasVolume: '0.000',
-  force: '[>=100]#,##0;0.0',
+  force: '[<100]0.0;#,##0',
   tonnage: '0.00',
-  pressure: '[>=1000]#,##0;[>=50]0;0.00',
+  pressure: '[<50]0.00;[<1000]0;#,##0',
   torque: '0.0',
-  stiffness: '[>=1000]#,##0;0.0',
+  stiffness: '[<1000]0.0;#,##0',
   mass: '0.00',
   temperature: '0',
   rise: '0',
@@ -159,8 +162,8 @@ const FINE: Partial<Record<Kind, string>> = {
   ratio: '0.00##',
   angle: '0.0##',
   torque: '0.0##',
-  stiffness: '[>=1000]#,##0;[>=10]0.00;0.000##',
-  pressure: '[>=1000]#,##0;0.0##',
+  stiffness: '[<10]0.000##;[<1000]0.00;#,##0',
+  pressure: '[<1000]0.0##;#,##0',
   money: '#,##0.00##',
   count: 'General',
 };

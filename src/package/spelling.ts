@@ -15,6 +15,8 @@ const MENTIONS_OURS = new RegExp(`${NAMESPACE}\\.`, 'i');
 const BEGINS_WITH_OURS = new RegExp(`^${NAMESPACE}\\.[\\w.]*\\(`, 'i');
 /** The functions that bind names of their own. */
 const BINDERS = /\b(?:LET|LAMBDA)\(/i;
+/** Most formulas stand in a file as they are typed. */
+const SPELLED_OTHERWISE = new RegExp(`_xl|#|${NAMESPACE}`, 'i');
 const FILE_PREFIXES = /^(?:_xlfn\.|_xlws\.|_xlpm\.|_xlop\.|_xleta\.)+/i;
 
 /** Stored names → typed names, made once per list of function ids (ids without the namespace: `SEAT.FORCE`). */
@@ -25,6 +27,7 @@ export function knownFunctions(ids: Iterable<string>): KnownFunctions {
 }
 
 export function fromFileSpelling(formula: string, known: KnownFunctions): string {
+  if (!SPELLED_OTHERWISE.test(formula)) return formula;
   const tokens = tokenize(formula);
   const out: string[] = [];
   tokens.forEach((token, at) => {

@@ -10,9 +10,12 @@ const PLAIN = 'General;-General';
 const TRUTH = '"TRUE";"TRUE";"FALSE"';
 const POWER = `0.${'0'.repeat(DIGITS - 1)}E+00`;
 
-/** Six digits for a number of this size and for larger ones; it may become one that these decimals would hide. */
+/**
+ * Six digits for a number of this size and for larger ones; it may become one that these decimals would hide. The
+ * condition stands first: in a section for all else LibreOffice leaves out the sign of a negative number.
+ */
 const sized = (decimals: number): string =>
-  `[>=${10 ** (DIGITS - 3 - decimals)}]${decimals === 0 ? '#,##0' : `0.${'0'.repeat(decimals)}`};${POWER}`;
+  `[<${10 ** (DIGITS - 3 - decimals)}]${POWER};${decimals === 0 ? '#,##0' : `0.${'0'.repeat(decimals)}`}`;
 
 const SIZES = Array.from({ length: MOST_DECIMALS + 1 }, (_, i) => i);
 
@@ -32,6 +35,5 @@ export function styleFor(name: string, value: CellValue): string {
   const digits = String(Math.abs(value)).replace('.', '');
   if (digits.length <= DIGITS) return `${name} plain`;
   const decimals = DIGITS - 1 - Math.floor(Math.log10(value));
-  // A section of a format that is for negative numbers alone leaves out their sign in some programs.
   return value < 0 || decimals > MOST_DECIMALS ? `${name} power` : `${name} ${Math.max(0, decimals)}`;
 }
