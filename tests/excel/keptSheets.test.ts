@@ -8,8 +8,8 @@ import { keepWhatIf } from '../../src/whatif/kept';
 import { readCell, readCells } from '../../src/whatif/plan';
 import { runWhatIf, type Outcome } from '../../src/whatif/run';
 import { readValues } from '../../src/whatif/values';
-import type { SheetDescription } from '../../src/package/description';
 import type { Workbook } from '../../src/package/model';
+import { SEAT_CELLS } from '../whatif/seatCells';
 import { installStandIn, type StandIn } from './standIn/install';
 import { seenSheet } from './seenSheet';
 import { StandInWorkbook } from './standIn/workbook';
@@ -20,28 +20,6 @@ let host: ExcelHost;
 const ids = worksheetFunctions.map(({ id }) => id);
 const opened = (): Workbook => readWorkbook(excel.file(), ids);
 const at = (address: string) => readCell(address, 'Seat');
-
-/** Push over draft with a verdict; friction and limit are inputs of their own. */
-const CELLS: SheetDescription['cells'] = {
-  A1: 'Draft per side',
-  B1: 5,
-  C1: 'deg',
-  A2: 'Push',
-  B2: 400,
-  C2: 'lbf',
-  A3: 'Friction',
-  B3: 0.15,
-  A4: 'Force on the seat',
-  B4: { formula: 'MOLD.SEAT.FORCE(B2,B1,B3)' },
-  C4: 'lbf',
-  A5: 'Seat',
-  B5: { formula: 'IF(B4<B6,"✓ holds","✗ does not hold")' },
-  A6: 'Allowed',
-  B6: 1500,
-  C6: 'lbf',
-  A7: 'Steel',
-  B7: '1.2344',
-};
 
 beforeEach(async () => {
   excel = new StandInWorkbook();
@@ -55,7 +33,7 @@ beforeEach(async () => {
   });
   host = new ExcelHost();
   const seat = excel.addSheet('Seat');
-  for (const [address, cell] of Object.entries(CELLS)) {
+  for (const [address, cell] of Object.entries(SEAT_CELLS)) {
     const { row, column } = at(address);
     seat.type(
       row,
@@ -89,6 +67,7 @@ describe('a what-if that stays in Excel', () => {
         ['B3', '0.1, 0.15, 0.2'],
       ] as const,
     },
+    { what: 'with values that are refused', vary: [['B1', '-3, 5, 60']] as const },
     { what: 'of words', vary: [['B7', '1.2344, "10-32", H13']] as const },
   ])('$what is what the writer of files makes of it, in one step to undo', async ({ vary }) => {
     const outcome = await tried(vary, 'B4:B5');

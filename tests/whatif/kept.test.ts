@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { worksheetFunctions } from '../../src/call/functions';
 import { areaContains, parseCell } from '../../src/cells/address';
-import type { CellValue } from '../../src/cells/value';
+import { CellError, type CellValue } from '../../src/cells/value';
 import { readWorkbook, saveWorkbook } from '../../src/package';
 import { newWorkbook } from '../../src/package/author';
 import { drawingsOf } from '../../src/package/drawings/readDrawings';
@@ -16,6 +16,7 @@ import { WorkbookCopy } from '../../src/whatif/copy';
 import { changed, keepWhatIf, keptWhatIfs, outOfDate, planOf, runAgain } from '../../src/whatif/kept';
 import { readCell, type Varied } from '../../src/whatif/plan';
 import { runWhatIf } from '../../src/whatif/run';
+import { SEAT_CELLS } from './seatCells';
 
 const ids = worksheetFunctions.map(({ id }) => id);
 const known = knownFunctions(ids);
@@ -37,35 +38,7 @@ const typed = (workbook: Workbook, address: string, value: CellValue): Promise<W
   return calculated(readWorkbook(saveWorkbook(workbook, [{ sheet, row, column, value }]), ids));
 };
 
-/** Push over draft, with a verdict; the friction and the limit are inputs of their own. */
-const design = await calculated(
-  newWorkbook({
-    sheets: [
-      {
-        name: 'Seat',
-        cells: {
-          A1: 'Draft per side',
-          B1: 5,
-          C1: 'deg',
-          A2: 'Push',
-          B2: 400,
-          C2: 'lbf',
-          A3: 'Friction',
-          B3: 0.15,
-          A4: 'Force on the seat',
-          B4: { formula: 'B2/(SIN(RADIANS(B1))+B3*COS(RADIANS(B1)))' },
-          C4: 'lbf',
-          A5: 'Seat',
-          B5: { formula: 'IF(B4<B6,"✓ holds","✗ does not hold")' },
-          A6: 'Allowed',
-          B6: 1800,
-          C6: 'lbf',
-          A9: 'Remark',
-        },
-      },
-    ],
-  }),
-);
+const design = await calculated(newWorkbook({ sheets: [{ name: 'Seat', cells: SEAT_CELLS }] }));
 
 async function kept(workbook: Workbook, vary: readonly Varied[]): Promise<Workbook> {
   const copy = new WorkbookCopy(workbook, worksheetFunctions);
@@ -77,6 +50,14 @@ const draft: Varied = { cell: readCell('Seat!B1', ''), values: [3, 5, 7, 9] };
 const friction: Varied = { cell: readCell('Seat!B3', ''), values: [0.1, 0.15, 0.2] };
 const force = (push: number, degrees: number, mu: number): number =>
   push / (Math.sin((degrees * Math.PI) / 180) + mu * Math.cos((degrees * Math.PI) / 180));
+
+/** What the one chart of a sheet holds for programs that draw before they calculate. */
+const drawnValues = (workbook: Workbook) =>
+  drawingsOf(workbook, 'What if').flatMap((one) =>
+    one.shows === 'chart'
+      ? one.chart.plots.flatMap(({ series }) => series.map(({ values }) => values.cached))
+      : [],
+  );
 
 const column = await kept(design, [draft]);
 const matrix = await kept(design, [draft, friction]);
@@ -103,6 +84,37 @@ describe('a what-if written into a workbook', () => {
     });
   });
 
+  it('leaves a gap in its charts where the design refuses a value, also when it is run again', async () => {
+    const refused = await kept(design, [{ ...draft, values: [-3, 5, 60, 7] }]);
+    const numbers = [force(400, 5, 0.15), force(400, 7, 0.15)].map((one) => expect.closeTo(one, 8) as number);
+    expect(drawnValues(refused)).toEqual([[null, numbers[0], null, numbers[1]]]);
+    expect(['B8', 'B10', 'C8'].map((cell) => valueAt(refused, `What if!${cell}`))).toEqual(
+      Array(3).fill(new CellError('#N/A')),
+    );
+    const [one] = keptWhatIfs(refused);
+    const other = await typed(refused, 'What if!A9', 90);
+    const again = one && (await runAgain(other, worksheetFunctions, one));
+    const done = changed(other, worksheetFunctions, again?.changes ?? []);
+    expect(valueAt(done, 'What if!B9')).toEqual(new CellError('#N/A'));
+    const pairs = await kept(design, [{ ...draft, values: [5, 60] }, friction]);
+    expect(drawnValues(pairs)).toEqual(
+      [0.1, 0.15, 0.2].map((mu) => [expect.closeTo(force(400, 5, mu), 8), null]),
+    );
+  });
+
+  it('leaves a gap for a text among numbers, and keeps the texts of a result that has no numbers', async () => {
+    const worded = await typed(design, 'Seat!B6', 'open');
+    const book = readWorkbook(
+      saveWorkbook(worded, [
+        { sheet: 'Seat', row: 4, column: 1, value: null, formula: 'IF(B1<6,"too flat",B4*2)' },
+      ]),
+      ids,
+    );
+    const table = await kept(await calculated(book), [draft]);
+    expect(drawnValues(table)[1]).toEqual([null, null, expect.any(Number), expect.any(Number)]);
+    expect(valueAt(column, 'What if!C8')).toBe('✗ does not hold');
+  });
+
   it('is a matrix for two inputs, colored by the verdict, with a line for each value', () => {
     expect(valueAt(matrix, 'What if!C9')).toBeCloseTo(force(400, 3, 0.15), 8);
     expect(['B8', 'C8', 'D8'].map((cell) => valueAt(matrix, `What if!${cell}`))).toEqual([0.1, 0.15, 0.2]);
@@ -122,7 +134,7 @@ describe('a what-if written into a workbook', () => {
     );
     const book = new Book(contentOf(matrix), worksheetFunctions);
     book.calculate();
-    const allowed = 1800;
+    const allowed = Number(SEAT_CELLS.B6);
     const [degrees, frictions] = [
       [3, 5, 7, 9],
       [0.1, 0.15, 0.2],

@@ -42,6 +42,11 @@ export interface ChartSurroundings {
 
 const CHART = 'http://schemas.openxmlformats.org/drawingml/2006/chart';
 const DRAWING = 'http://schemas.openxmlformats.org/drawingml/2006/main';
+/** Or Excel draws a line past a point that is #N/A, from its neighbor to the next. */
+const NA_IS_BLANK =
+  '<c:extLst><c:ext uri="{56B9EC1D-385E-4148-901F-78D8002777C0}" ' +
+  'xmlns:c16r3="http://schemas.microsoft.com/office/drawing/2017/03/chart"><c16r3:dataDisplayOptions16>' +
+  '<c16r3:dispNaAsBlank val="1"/></c16r3:dataDisplayOptions16></c:ext></c:extLst>';
 const ACCENTS = 6;
 const GRAY = '<a:solidFill><a:srgbClr val="D9D9D9"/></a:solidFill>';
 /** Of lines; 12700 are a point. */
@@ -59,7 +64,9 @@ export function chartXml(chart: ChartDescription, around: ChartSurroundings): st
     axes(chart),
     '</c:plotArea>',
     chart.series.length > 1 ? '<c:legend><c:legendPos val="b"/><c:overlay val="0"/></c:legend>' : '',
-    '<c:plotVisOnly val="1"/><c:dispBlanksAs val="gap"/></c:chart>',
+    '<c:plotVisOnly val="1"/><c:dispBlanksAs val="gap"/>',
+    NA_IS_BLANK,
+    '</c:chart>',
     '<c:spPr><a:solidFill><a:srgbClr val="FFFFFF"/></a:solidFill>',
     `<a:ln w="9525">${GRAY}</a:ln></c:spPr>`,
     '</c:chartSpace>',

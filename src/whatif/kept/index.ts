@@ -1,4 +1,5 @@
 /** What-ifs that stay in a workbook: written as a sheet, and run again when the design has changed. */
+import type { CellValue } from '../../cells/value';
 import type { WorksheetFunction } from '../../call/worksheetFunction';
 import { Refusal } from '../../core/refusal';
 import { readWorkbook, saveWorkbook } from '../../package';
@@ -13,7 +14,7 @@ import { runWhatIf, type Outcome, type RunOptions, type TrialCells } from '../ru
 import { lineChanges, madeLines, RUN_AGAIN, SPARE_LINES } from './made';
 import { MOST_LEAVES } from './leaves';
 import { freeNumber, keptWhatIfs, type KeptWhatIf } from './record';
-import { keptSheet, madePlace, plain, type KeptSheet } from './sheet';
+import { keptSheet, madePlace, resultContents, type KeptSheet } from './sheet';
 
 export { keptWhatIfs, type KeptWhatIf };
 
@@ -120,7 +121,10 @@ export function planOf(workbook: Workbook, { vary, read, tables }: KeptWhatIf): 
   };
 }
 
-function resultChanges({ tables, vary }: KeptWhatIf, { rows, inputs }: Outcome): CellChange[] {
+function resultChanges({ tables, vary }: KeptWhatIf, outcome: Outcome): CellChange[] {
+  const { rows, inputs } = outcome;
+  const contents = resultContents(outcome);
+  const content = (value: CellValue, at: number): CellValue => contents[at]?.(value) ?? null;
   const [first] = tables;
   if (vary.length === 1 && first) {
     const { sheet, area } = first;
@@ -129,7 +133,7 @@ function resultChanges({ tables, vary }: KeptWhatIf, { rows, inputs }: Outcome):
         sheet,
         row: area.top + down,
         column: area.left + 1 + at,
-        value: plain(value),
+        value: content(value, at),
       })),
     );
   }
@@ -140,9 +144,9 @@ function resultChanges({ tables, vary }: KeptWhatIf, { rows, inputs }: Outcome):
       const row = area.top + 1 + Math.floor(index / across);
       const column = area.left + 1 + (index % across);
       return [
-        { sheet, row, column, value: plain(results[at] ?? null) },
-        { sheet, row, column: area.left, value: plain(tried[0] ?? null) },
-        { sheet, row: area.top, column, value: plain(tried[1] ?? null) },
+        { sheet, row, column, value: content(results[at] ?? null, at) },
+        { sheet, row, column: area.left, value: tried[0] ?? null },
+        { sheet, row: area.top, column, value: tried[1] ?? null },
       ];
     }),
   );

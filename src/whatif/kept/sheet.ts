@@ -9,6 +9,7 @@ import type {
   SheetsDescription,
 } from '../../package/description';
 import type { ChartDescription } from '../../package/drawings/writeChart';
+import type { CellInput } from '../../workbook/cells';
 import { cellText } from '../plan';
 import type { Outcome } from '../run';
 import { headsOf, numberFormats } from '../table';
@@ -29,6 +30,8 @@ const COLUMN = 16;
 const HEADING = 42;
 /** More lines are not told apart. */
 const MOST_LINES = 8;
+/** The one error that all spreadsheets leave out of a chart; a text would be drawn at 0. */
+const NO_NUMBER = new CellError('#N/A');
 /** Rows of title, standing and notes above the first table. */
 const TOP = 6;
 
@@ -74,6 +77,7 @@ class SheetWriter {
   private readonly headings: number[] = [];
   private readonly heads: readonly string[];
   private readonly formats: readonly string[];
+  private readonly contents: readonly ((value: CellValue) => CellValue)[];
   private readonly made: { readonly row: number; readonly column: number };
 
   constructor(
@@ -82,6 +86,7 @@ class SheetWriter {
   ) {
     this.heads = headsOf(outcome);
     this.formats = numberFormats(outcome);
+    this.contents = resultContents(outcome);
     this.made = madePlace(outcome);
   }
 
@@ -97,6 +102,10 @@ class SheetWriter {
     this.put(4, 0, {
       value:
         'Values in yellow cells may be changed. Then run it again: What if tab, or moldsheet whatif --again.',
+      style: 'note',
+    });
+    this.put(5, 0, {
+      value: `${NO_NUMBER.code}: the design gives no number for that value; put it into the design to read why.`,
       style: 'note',
     });
   }
@@ -120,7 +129,7 @@ class SheetWriter {
     const isOrdinal = rows.some((row) => typeof row.inputs[0] !== 'number');
     let top = TOP;
     results.forEach((_, at) => {
-      if (!this.isNumber(at)) return;
+      if (!hasNumbers(rows, at)) return;
       this.chart(at, isOrdinal ? 'column' : 'scatter', top, results.length, [
         {
           name: { cell: this.at(TOP, 1 + at) },
@@ -163,7 +172,7 @@ class SheetWriter {
         ] as const;
         this.value(place[0], place[1], row.results[at] ?? null, at);
       });
-      if (this.isNumber(at)) this.linesOf(at, area);
+      if (hasNumbers(rows, at)) this.linesOf(at, area);
     });
     const inner = (at: number): Area => {
       const { top, left, bottom, right } = areas[at] as Area;
@@ -276,19 +285,15 @@ class SheetWriter {
     });
   }
 
-  private isNumber(at: number): boolean {
-    return this.outcome.rows.some((row) => typeof row.results[at] === 'number');
-  }
-
-  private tried(row: number, column: number, value: CellValue): void {
-    this.put(row, column, { value: plain(value), style: 'tried' });
+  private tried(row: number, column: number, value: CellInput): void {
+    this.put(row, column, { value, style: 'tried' });
   }
 
   private value(row: number, column: number, value: CellValue, at: number): void {
     const format = this.formats[this.outcome.inputs.length + at] ?? 'General';
     const style = format === 'General' ? 'value' : `value ${format}`;
     this.styles[style] ??= { ...STYLES.value, numberFormat: format };
-    this.put(row, column, { value: plain(value), style });
+    this.put(row, column, { value: this.contents[at]?.(value) ?? null, style });
   }
 
   private put(row: number, column: number, cell: CellDescription): void {
@@ -301,9 +306,16 @@ class SheetWriter {
   private reference = (area: Area): string => referenceText({ sheet: this.name, area });
 }
 
-/** An error stands in the table by its code, as text: a result that is not there. */
-export const plain = (value: CellValue): string | number | boolean =>
-  value === null ? '' : value instanceof CellError ? value.code : typeof value === 'number' ? value : value;
+/** What a result puts into its cell: no text among the numbers that a chart shows. */
+export const resultContents = ({ rows, results }: Outcome): ((value: CellValue) => CellValue)[] =>
+  results.map((_, at) => {
+    const isNumber = hasNumbers(rows, at);
+    return (value) =>
+      value instanceof CellError || (isNumber && typeof value !== 'number') ? NO_NUMBER : value;
+  });
+
+const hasNumbers = (rows: Outcome['rows'], at: number): boolean =>
+  rows.some(({ results }) => typeof results[at] === 'number');
 
 const letters = (column: number): string => cellAddress(0, column).replace(/\d+$/, '');
 

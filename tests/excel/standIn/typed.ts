@@ -1,7 +1,7 @@
 import { worksheetFunctions } from '../../../src/call/functions';
 import { isCall, tokenize } from '../../../src/cells/formulaTokens';
 import { NAMESPACE } from '../../../src/cells/namespace';
-import type { CellValue } from '../../../src/cells/value';
+import { CellError, isErrorCode, type CellValue } from '../../../src/cells/value';
 import { callsIn } from '../../../src/work/calls';
 
 /** What Excel refuses to do, with the code that it gives. */
@@ -18,9 +18,11 @@ const MONTHS = 'jan feb mar apr may jun jul aug sep oct nov dec'.split(' ');
 const DAY = 86_400_000;
 const THIS_YEAR = 2026;
 
-/** A text as Excel takes it from the keyboard: numbers, percentages, dates, times and truth values are no texts. */
+/** A text as Excel takes it from the keyboard: numbers, percentages, dates, times, truth values and errors are no texts. */
 export function typedText(text: string): { readonly value: CellValue; readonly format?: string } {
   const trimmed = text.trim();
+  const code = trimmed.toUpperCase();
+  if (isErrorCode(code)) return { value: new CellError(code) };
   if (/^(true|false)$/i.test(trimmed)) return { value: /^true$/i.test(trimmed) };
   if (/^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(trimmed)) return { value: Number(trimmed) };
   if (/^[+-]?(\d+\.?\d*|\.\d+)%$/.test(trimmed))
