@@ -35,6 +35,8 @@ const HEADS_ROW = 5;
 export const UNITS_CELL = `D${UNITS_ROW}`;
 /** Characters of small print that fit where one digit of the sheet's font does. */
 const SMALL_PRINT = 1.25;
+/** Characters that the arrow of a list takes. */
+const ARROW = 2;
 
 /** The whole workbook, formulas without results. */
 export function workbookOf(design: Design, units: System): WorkbookDescription {
@@ -179,7 +181,15 @@ export class SheetMaker implements Pen {
     this.named(one, row);
     const words = typeof one.value === 'string';
     this.put(`B${row}`, { value: one.value, style: words ? 'typedWords' : this.style(typedStyle) });
-    if (one.choices) this.choose(`B${row}`, one.choices, one.label);
+    if (one.choices) {
+      this.choose(`B${row}`, one.choices, one.label);
+      const width = this.width('B') - ARROW;
+      this.grow(
+        row,
+        Math.max(...[String(one.value), ...one.choices].map((word) => linesOf(word, width))),
+        13,
+      );
+    }
     if (one.unit === '') {
       this.put(`C${row}`, { style: 'blank', value: '–' });
       this.put(`E${row}`, { style: 'unit', value: '–' });

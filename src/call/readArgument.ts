@@ -70,13 +70,15 @@ function readNumber(cell: Exclude<CellValue, number>, kind: Kind, system: System
     case 'not a number':
       throw new Refusal(`is "${cell}"; ${wanted(kind, system)}`);
     case 'unknown unit':
+      if (/^\d/.test(reading.unitText))
+        throw new Refusal(`is "${cell}", which has a blank in its number: thousands take no sign (1000)`);
       throw new Refusal(
         `is "${cell}", but ${reading.unitText} is no unit of ${KINDS[kind].says}; use ${unitsText(kind)}`,
       );
     case 'other kind': {
       const [other] = kindsWithUnit(reading.unitText);
       throw new Refusal(
-        `is "${cell}", a ${other ? KINDS[other].says : 'quantity of another kind'}; ${wanted(kind, system)}`,
+        `is "${cell}", ${other ? articled(KINDS[other].says) : 'a quantity of another kind'}; ${wanted(kind, system)}`,
       );
     }
   }
@@ -85,11 +87,13 @@ function readNumber(cell: Exclude<CellValue, number>, kind: Kind, system: System
 const commaText = (text: string): string =>
   `is "${text}", which has a comma: decimals take a point (0.5), thousands no sign (1000)`;
 
+const articled = (words: string): string => `${/^[aeiou]/.test(words) ? 'an' : 'a'} ${words}`;
+
 const wanted = (kind: Kind, system: System): string => {
   const { says } = KINDS[kind];
   const unit = systemUnit(kind, system).symbol;
   const example = unit === '' ? '' : `, as a number in ${unit} or as text such as "${withUnit('1.5', unit)}"`;
-  return `it takes a ${says}${example}`;
+  return `it takes ${articled(says)}${example}`;
 };
 
 /** A percentage whose plain number a cell may hold in percent or as a fraction. */

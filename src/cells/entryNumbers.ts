@@ -1,6 +1,7 @@
 /**
  * How the grid reads what is typed, pasted or filled: `numfmt`, but for what is a date elsewhere and none in a tool
- * room. `5/8` and `1-1/2` are numbers, `10-24` and `1/4-20` are threads, and no date is without a year.
+ * room. `5/8` and `1-1/2` are numbers, `10-24` and `1/4-20` are threads, and no date is without a year. `5/8"` is text, as
+ * in Excel: functions read its inches in any units, where the bare number would count in those of the sheet.
  */
 import * as numfmt from 'numfmt';
 import { inStandardForm } from './decimalSign';
@@ -9,21 +10,21 @@ export * from 'numfmt';
 
 type Parsed = ReturnType<typeof numfmt.parseNumber>;
 
-/** A sign, a whole part with a blank or a hyphen behind it, numerator, denominator, an inch mark. */
-const FRACTION = /^([+-]?)\s*(?:(\d+)(?:\s+|\s*-\s*))?(\d{1,3})\s*[/⁄]\s*(\d{1,3})\s*("|″|'')?$/;
+/** A sign, a whole part with a blank or a hyphen behind it, numerator, denominator. */
+const FRACTION = /^([+-]?)\s*(?:(\d+)(?:\s+|\s*-\s*))?(\d{1,3})\s*[/⁄]\s*(\d{1,3})$/;
 
 /** `10-24`, `#10-24`, `1/4-20`, `1-1/2 - 6`: a size and threads per inch. */
 const THREAD = /^#?\d{1,2}(?:(?:\s*[-\s]\s*\d+)?\s*\/\s*\d+)?\s*-\s*\d{1,3}(?:\.\d+)?$/;
 
 /** A fraction or mixed number, in a format that shows it as it was typed. */
 export function parseFraction(text: string): Parsed {
-  const [, sign = '', whole, top = '', bottom = '', inches] = FRACTION.exec(text.trim()) ?? [];
+  const [, sign = '', whole, top = '', bottom = ''] = FRACTION.exec(text.trim()) ?? [];
   if (bottom === '' || Number(bottom) === 0) return null;
   const value = Number(whole ?? 0) + Number(top) / Number(bottom);
   const numerator = '?'.repeat(whole === undefined ? top.length : bottom.length);
   return {
     v: sign === '-' ? -value : value,
-    z: `${whole === undefined ? '' : '# '}${numerator}/${bottom}${inches === undefined ? '' : '\\"'}`,
+    z: `${whole === undefined ? '' : '# '}${numerator}/${bottom}`,
   };
 }
 
@@ -46,9 +47,13 @@ export function parseTime(text: string): Parsed {
 /** Whole thousands between commas; `0,25` is no 25. */
 const GROUPED = /^\D*\d{1,3}(?:,\d{3})+(?:\.\d*)?[^\d,]*$/;
 
+/** Feet, minutes or, twice, inches: no sign between thousands. */
+const PRIME = /'(?!\d{3}(?:\D|$))/;
+
 export function parseNumber(text: string): Parsed {
   const standard = inStandardForm(text);
-  if (isThread(text) || (standard.includes(',') && !GROUPED.test(standard))) return null;
+  if (isThread(text) || PRIME.test(standard) || (standard.includes(',') && !GROUPED.test(standard)))
+    return null;
   return numfmt.parseNumber(standard);
 }
 

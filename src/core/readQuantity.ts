@@ -28,14 +28,39 @@ export function splitNumber(text: string): { value: number; rest: string } | und
 
 const spelled = (u: Unit, text: string): boolean => u.symbol === text || u.aliases.includes(text);
 
+/**
+ * A unit without what makes no difference to a reader: signs that look alike (`º`, `℃`, `μ`), the sign between two units
+ * or the blank there, letter case, British endings.
+ */
+const alike = (text: string): string =>
+  american(
+    text
+      .replace(/[º˚]/g, '°')
+      .normalize('NFKC')
+      .replace(/\s*[·⋅•∙*-]\s*|\s+/g, '·')
+      .toLowerCase(),
+  );
+
+/** Of a kind's units, made once. */
+const alikes = new Map<Kind, ReadonlyMap<Unit, ReadonlySet<string>>>();
+
+function alikesOf(kind: Kind): ReadonlyMap<Unit, ReadonlySet<string>> {
+  const known = alikes.get(kind);
+  if (known) return known;
+  const made = new Map(
+    KINDS[kind].units.map((u) => [u, new Set([u.symbol, ...u.aliases].map(alike))] as const),
+  );
+  alikes.set(kind, made);
+  return made;
+}
+
 /** The unit of this kind that the text names; the letter case matters only where two units differ in nothing else. */
 export function findUnit(kind: Kind, text: string): Unit | undefined {
-  const { units } = KINDS[kind];
-  const exact = units.find((u) => spelled(u, text));
+  const exact = KINDS[kind].units.find((u) => spelled(u, text));
   if (exact) return exact;
-  const folded = american(text.toLowerCase());
-  const loose = units.filter((u) => [u.symbol, ...u.aliases].some((s) => s.toLowerCase() === folded));
-  return loose.length === 1 ? loose[0] : undefined;
+  const wanted = alike(text);
+  const loose = [...alikesOf(kind)].filter(([, names]) => names.has(wanted));
+  return loose.length === 1 ? loose[0]?.[0] : undefined;
 }
 
 /** Kinds that know this unit, most usual first. */

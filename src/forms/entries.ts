@@ -63,9 +63,7 @@ export function entryRow(
       otherwise,
     );
   } else {
-    rows.put('entry', { value: first, look: STYLES.typedWords });
-    const offered = reading.as === 'choice' ? reading.words : namesOffered(reading);
-    if (offered.length > 0) rows.choose('entry', offered, title);
+    rows.word(String(first), reading.as === 'choice' ? reading.words : namesOffered(reading), title);
     wordCells(rows, otherwise);
   }
   const name = rows.name(own.name);

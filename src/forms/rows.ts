@@ -33,6 +33,8 @@ const AT: Readonly<Record<ColumnName, number>> = {
 
 /** Characters of small print that fit where one digit of the sheet's font does. */
 const SMALL_PRINT = 1.25;
+/** Characters that the arrow of a list takes. */
+const ARROW = 2;
 /** What a rule of the format holds: letters in a list, in its title, in its text. */
 const MOST = { list: 255, title: 32, text: 255 } as const;
 
@@ -141,11 +143,9 @@ export class Rows {
   unitsRow(): void {
     this.put('label', { value: 'Units of this sheet', look: STYLES.strong });
     this.put('value', { value: this.fallback, look: STYLES.typedWords });
-    this.put('note', {
-      value:
-        'Type in the yellow cells, each number with its unit. The column Value shows all in these units: changing them changes no part.',
-      look: STYLES.note,
-    });
+    this.note(
+      'Type each number with its unit into the yellow cells. Value shows all in these units: changing them changes no part.',
+    );
     this.rule('value', {
       takes: { words: SYSTEMS },
       strict: true,
@@ -153,15 +153,28 @@ export class Rows {
       text: 'Choose in or mm.',
     });
     this.unitsText = this.name('units');
-    this.end(30);
+    this.grow(2, 12.5);
+    this.end();
   }
 
   /** Label and note, with the height that they take. */
   words(label: string, note: string): void {
     this.put('label', { value: label, look: STYLES.label });
-    this.put('note', { value: note, look: STYLES.note });
     this.grow(linesOf(label, this.chars('label') * 1.05), 13);
-    this.grow(linesOf(note, this.chars('note') * SMALL_PRINT), 12.5);
+    this.note(note);
+  }
+
+  private note(text: string): void {
+    this.put('note', { value: text, look: STYLES.note });
+    this.grow(linesOf(text, this.chars('note') * SMALL_PRINT), 12.5);
+  }
+
+  /** An entry that is one of some words, the longest of which is shown whole beside the arrow of the list. */
+  word(first: string, offered: readonly string[], title: string): void {
+    this.put('entry', { value: first, look: STYLES.typedWords });
+    if (offered.length > 0) this.choose('entry', offered, title);
+    const width = this.chars('entry') - ARROW;
+    this.grow(Math.max(...[first, ...offered].map((one) => linesOf(one, width))), 13);
   }
 
   /** A note that a formula gives; `sample` is about as long as it gets. */

@@ -25,7 +25,11 @@ export function formatAfter(current: string, { v, z }: Read): string | undefined
   }
   // In eighths, 0.3 would be shown as 2/8.
   const isFraction = z === undefined && typeOf(current) === 'fraction';
-  return isFraction && readEntry(format(current, v).trim())?.v !== v ? GENERAL : undefined;
+  const shown = () =>
+    format(current, v)
+      .replace(/["″]\s*$/, '')
+      .trim();
+  return isFraction && readEntry(shown())?.v !== v ? GENERAL : undefined;
 }
 
 const textOf = (cell: ICellData): string =>

@@ -340,6 +340,14 @@ describe('a refusal', () => {
       'push is "5 furlong", but furlong is no unit of force; use lbf, N, kN, kgf, ozf.',
     ],
     [
+      ['SEAT.FORCE', '1\u2009000 N', 5, 0.15],
+      'push is "1\u2009000 N", which has a blank in its number: thousands take no sign (1000).',
+    ],
+    [
+      ['SEAT.FORCE', '5 deg', 5, 0.15],
+      'push is "5 deg", an angle; it takes a force, as a number in lbf or as text such as "1.5 lbf".',
+    ],
+    [
       ['SEAT.FORCE', 'a lot', 5, 0.15],
       'push is "a lot"; it takes a force, as a number in lbf or as text such as "1.5 lbf".',
     ],

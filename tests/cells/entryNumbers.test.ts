@@ -1,5 +1,6 @@
 import { format } from 'numfmt';
 import { describe, expect, it } from 'vitest';
+import { readQuantity } from '../../src/core/readQuantity';
 import { parseDate, parseNumber, parseTime } from '../../src/cells/entryNumbers';
 
 /** In the order in which the grid asks. */
@@ -10,7 +11,6 @@ describe('what is typed', () => {
     ['5/8', 0.625],
     ['1-1/2', 1.5],
     ['1 3/8', 1.375],
-    ['13/64"', 13 / 64],
     ['-3/4', -0.75],
     ['4/8', 0.5],
     ['-1 1/2', -1.5],
@@ -26,6 +26,15 @@ describe('what is typed', () => {
     'stays text where it is a thread: %s',
     (text) => {
       expect(read(text) ?? null).toBeNull();
+    },
+  );
+
+  it.each(['5/8"', '1-1/2"', '13/64″', ".25''", "2''", '.25"'])(
+    'stays text with an inch mark, which functions read in any units: %s',
+    (text) => {
+      expect(read(text) ?? null).toBeNull();
+      const reading = readQuantity(text, 'length');
+      expect(reading).toMatchObject({ ok: true, unit: { symbol: 'in' } });
     },
   );
 

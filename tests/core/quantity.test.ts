@@ -150,6 +150,19 @@ describe('a unit', () => {
     expect(findUnit('length', 'furlong')).toBeUndefined();
   });
 
+  it.each([
+    ['temperature', 'ºC', '°C'],
+    ['temperature', '˚F', '°F'],
+    ['temperature', '℃', '°C'],
+    ['angle', 'º', 'deg'],
+    ['torque', 'ft·lb', 'lbf·ft'],
+    ['torque', 'in ⋅ lbf', 'lbf·in'],
+    ['torque', 'N\u00a0m', 'N·m'],
+    ['area', 'sq\u2009in', 'in²'],
+  ] as const)('of %s is %j too, which looks or joins alike', (kind, text, symbol) => {
+    expect(findUnit(kind, text)?.symbol).toBe(symbol);
+  });
+
   it('is a pound of mass for a mass and of force for a force', () => {
     expect(findUnit('force', 'lb')?.symbol).toBe('lbf');
     expect(findUnit('mass', 'lb')?.symbol).toBe('lb');

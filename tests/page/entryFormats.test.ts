@@ -34,7 +34,7 @@ describe('the format of a cell after an entry', () => {
     expect(after(current, text)).toBeUndefined();
   });
 
-  it.each(['5/8', '13/64', '1 3/8', '11/16"', '-3/4'])('shows the fraction that was typed: %s', (text) => {
+  it.each(['5/8', '13/64', '1 3/8', '-3/4'])('shows the fraction that was typed: %s', (text) => {
     for (const current of ['# ?/8', 'd-mmm', '0.00', 'yyyy-mm-dd']) {
       const read = readEntry(text);
       const shown = format(formatAfter(current, read ?? { v: 0 }) ?? current, Number(read?.v));
@@ -46,5 +46,7 @@ describe('the format of a cell after an entry', () => {
     expect(after('?/8', '0.3')).toBe('General');
     expect(after('# ?/8', '0.375')).toBeUndefined();
     expect(after('# ?/8', '2')).toBeUndefined();
+    expect(after('# ??/64\\"', '0.203125')).toBeUndefined();
+    expect(after('# ??/64\\"', '0.3')).toBe('General');
   });
 });

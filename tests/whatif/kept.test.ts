@@ -89,7 +89,7 @@ describe('a what-if written into a workbook', () => {
     const numbers = [force(400, 5, 0.15), force(400, 7, 0.15)].map((one) => expect.closeTo(one, 8) as number);
     expect(drawnValues(refused)).toEqual([[null, numbers[0], null, numbers[1]]]);
     expect(['B8', 'B10', 'C8'].map((cell) => valueAt(refused, `What if!${cell}`))).toEqual(
-      Array(3).fill(new CellError('#N/A')),
+      Array<CellValue>(3).fill(new CellError('#N/A')),
     );
     const [one] = keptWhatIfs(refused);
     const other = await typed(refused, 'What if!A9', 90);
@@ -98,7 +98,7 @@ describe('a what-if written into a workbook', () => {
     expect(valueAt(done, 'What if!B9')).toEqual(new CellError('#N/A'));
     const pairs = await kept(design, [{ ...draft, values: [5, 60] }, friction]);
     expect(drawnValues(pairs)).toEqual(
-      [0.1, 0.15, 0.2].map((mu) => [expect.closeTo(force(400, 5, mu), 8), null]),
+      [0.1, 0.15, 0.2].map((mu) => [expect.closeTo(force(400, 5, mu), 8) as number, null]),
     );
   });
 
