@@ -28,6 +28,7 @@ import { RECORD_NAME, recordSheet } from './recordSheet';
 import { NO_FILL } from './restore';
 import { agrees } from '../workbook/agrees';
 import { placeKey, References } from '../workbook/references';
+import { withSignedFormats } from './signedFormats';
 import { RefusedNow, Unconvertible } from './unconvertible';
 import { inItsFormat } from './workingSheet';
 
@@ -82,7 +83,7 @@ export async function shareWorkbook(
   functions: readonly WorksheetFunction[],
   options: ShareOptions,
 ): Promise<ShareResult> {
-  const calculated = CalculatedWorkbook.of(workbook, functions, options.limits);
+  const calculated = CalculatedWorkbook.of(withSignedFormats(workbook), functions, options.limits);
   return await new Sharing(calculated, functions, options).run();
 }
 

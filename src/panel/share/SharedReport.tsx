@@ -27,10 +27,10 @@ const useStyles = makeStyles({
 
 const HEADINGS: Readonly<Record<SharedCell['how'], string>> = {
   refused: 'refused as it stands: the error stays until its inputs change',
-  frozen: 'frozen to its value',
+  frozen: 'frozen: the value stays, and says so where its inputs change',
   'looked up': 'looked up in tables that go with the copy',
   native: 'native: the worksheet’s own formula',
-  value: 'replaced by its value',
+  value: 'replaced by the value',
 };
 
 /** What became of every formula of ours in the copy: how many first, then each with the reason. */
