@@ -6,7 +6,7 @@ export default defineConfig({
     include: ['tests/browser/**/*.test.ts'],
     testTimeout: 120_000,
     hookTimeout: 150_000,
-    // One after another, in one process with one browser: the machine that runs this may have two cores.
+    // One after another, in one process with one browser, unless asked: the machine that runs this may have two cores.
     fileParallelism: false,
     isolate: false,
   },

@@ -3,8 +3,7 @@
 //
 // The browser tests need a Chromium. Without one they are left out with a line that says so, or with
 // REQUIRE_BROWSER=1 counted as failed. They wait much, so all else runs beside them, with a lower priority: whoever looks
-// at a page is served first. With IN_TURN=1 the browser has the machine to itself, which takes longer: for machines of
-// unknown speed.
+// at a page is served first. With IN_TURN=1 they come after all else, two files at once: for machines of unknown speed.
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
@@ -96,9 +95,10 @@ async function browserTests() {
   if (chromium) {
     await built;
     process.env.CHROMIUM = chromium;
-    const groups = await tests('browser', ['--config', 'vitest.browser.config.mts'], () => 'browser', {
-      atOnce: true,
-    });
+    // A page is at work in one thread, so that two of them fill two cores.
+    const atOnce = beside ? [] : ['--fileParallelism', `--maxWorkers=${Math.min(2, availableParallelism())}`];
+    const args = ['--config', 'vitest.browser.config.mts', ...atOnce];
+    const groups = await tests('browser', args, () => 'browser', { atOnce: true });
     const sum = groups.get('browser') ?? one(false);
     // Tests that were all skipped show nothing of the page.
     if (sum.passed + sum.failed === 0) sum.failed = 1;
