@@ -1,7 +1,7 @@
 const path = require('node:path');
 const MinimizerPlugin = require('minimizer-webpack-plugin');
 const webpack = require('webpack');
-const { root, dist, environment, resolve, typescript } = require('./shared');
+const { root, dist, resolve, typescript } = require('./shared');
 const { version } = require('../package.json');
 
 /** The command line: one file to run with Node alone, and beside it in cli/ what single commands and families need. */
@@ -13,7 +13,6 @@ module.exports = (_env, argv = {}) => ({
   entry: path.join(root, 'src/cli/index.ts'),
   output: {
     path: dist,
-    environment,
     filename: 'moldsheet.cjs',
     chunkFilename: 'cli/[id].cjs',
     // Page and add-in lie beside it.

@@ -94,12 +94,6 @@ const typescript = {
   ],
 };
 
-/**
- * Modules as functions in brackets, which an engine compiles as it reads them: as methods it would read each twice, since
- * nearly all run at the start.
- */
-const environment = { methodShorthand: false };
-
 /** What all targets have in common. Types are checked by `npm run types`, not by every build. */
 module.exports = {
   root,
@@ -107,7 +101,6 @@ module.exports = {
   samples,
   help,
   dist: path.join(root, 'dist'),
-  environment,
   styles: [
     {
       test: /\.css$/,
