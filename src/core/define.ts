@@ -399,6 +399,8 @@ export interface NativeInput<V = unknown> {
   readonly given: boolean;
   /** Its SI value as worksheet text: of a quantity, or of a name that is a number; of a list an array. */
   readonly text: string;
+  /** Of a list, the text of how many entries it has: a blank cell is none. */
+  readonly count: string;
   /** The text of a symbol that a name binds. */
   readonly bound: (symbol: string) => string;
   /** What it is read as now. The native form then holds for this alone and refuses whatever else is put there. */

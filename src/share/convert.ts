@@ -12,6 +12,7 @@ import { inputsOf, takesRange, type AnyInput, type Definition } from '../core/de
 import { SYSTEMS, type Kind } from '../core/quantity';
 import { Refusal } from '../core/refusal';
 import {
+  allOf,
   entryText,
   inlineLength,
   inlineText,
@@ -28,13 +29,13 @@ import {
   type NativeCall,
   type NativePart,
 } from '../derive/native';
-import { cellAddress, type Area } from '../cells/address';
+import { cellAddress, quotedSheet, type Area } from '../cells/address';
 import { outerCalls, type Call } from '../workbook/calls';
 import { nativeFormula } from './convertFormula';
 import { nativeConversion } from './convertUnits';
 import type { HelperSheets } from './helperSheets';
 import { relativeText } from './relativeText';
-import { cellBeside, sliced } from './slice';
+import { cellsOfThisRow, goesAlong, linesOf, sliced } from './slice';
 import { RefusedNow, Unconvertible } from './unconvertible';
 import { rowLabel } from '../workbook/rowLabel';
 import { MOST_COLUMNS, readsLines, type WorkingHead } from './working';
@@ -56,7 +57,7 @@ const SHORT_ARGUMENT = 40;
 /** In place of a result that stands in no cell of its own. */
 const ERROR = 'NA()';
 
-/** What stands in a cell that is no longer in the row of its working. */
+/** What stands in a cell that is no longer where its working belongs to. */
 export const MOVED = 'sorted or moved: ask for a new copy';
 
 /** Functions that judge another one, and what they ask of it. */
@@ -79,6 +80,12 @@ export interface CallsOfFormula {
   /** By place, the words that a cell may hold: the copy knows them all. */
   readonly words: ReadonlyMap<string, readonly string[]>;
 }
+
+export const allCalls = (all: readonly CallsOfFormula[]): CallsOfFormula => ({
+  results: all.flatMap(({ results }) => results),
+  settles: all.some(({ settles }) => settles),
+  words: new Map(all.flatMap(({ words }) => [...words])),
+});
 
 export interface ConvertedFormula {
   /** One formula for each cell that the result fills. */
@@ -126,8 +133,6 @@ type Arguments = readonly (Reference | undefined)[];
 /** Rewrites formulas with our functions into formulas without them. */
 export class Converter {
   private readonly references: References;
-  /** Texts of the numbers of rows, by sheet and row. */
-  private readonly rowMarks = new Map<string, string>();
   /** Ranges of lists that were placed already. */
   private readonly lists = new Map<string, string>();
   /** Of the calls of the formula that is being written. */
@@ -158,10 +163,9 @@ export class Converter {
     const formulas = converted.spills
       ? converted.formulas
       : converted.formulas.map((line, down) =>
-          line.map((text) => this.heldInRow(text, formula, place, place.row + down)),
+          line.map((text, right) => this.heldInPlace(text, formula, place, { down, right })),
         );
-    const calls = { results: this.results, settles: this.settles, words: this.words };
-    return { ...converted, formulas, calls };
+    return { ...converted, formulas, calls: this.ended() };
   }
 
   private begin(): void {
@@ -172,20 +176,41 @@ export class Converter {
     this.slice = undefined;
   }
 
+  private ended(): CallsOfFormula {
+    return { results: this.results, settles: this.settles, words: this.words };
+  }
+
   /**
-   * What reads lines of the working reads the same lines wherever it is moved. Of a formula that reads its own row, rows
-   * that are sorted, or filled down, would stand beside the numbers of others.
+   * What reads lines of the working reads the same lines wherever it is put. Of a formula whose references go along with
+   * it, cells that are sorted, or filled, would stand beside the numbers of others; and where it fills an area, each cell
+   * is the one in line with its own of every range.
    */
-  private heldInRow(text: string, formula: string, place: Place, row: number): string {
-    const beside = readsLines(text) ? cellBeside(formula, place, row, this.references) : undefined;
-    if (beside === undefined) return text;
-    const key = `${place.sheet.name}\n${row}`;
-    const known = this.rowMarks.get(key) ?? this.helpers.placeRow(place.sheet.name, row, beside);
-    this.rowMarks.set(key, known);
-    // Where it stands in error, its entries may well be those of another row.
-    this.settles = true;
+  private heldInPlace(
+    text: string,
+    formula: string,
+    place: Place,
+    at: { readonly down: number; readonly right: number },
+  ): string {
+    const isPlaced = readsLines(text);
+    const isOne = this.values.spill(place.sheet, place.row, place.column) === undefined;
+    const [row, column] = [place.row + at.down, place.column + at.right];
+    const own = isPlaced ? `${quotedSheet(place.sheet.name)}!${cellAddress(row, column)}` : '';
+    const lines = isOne ? [] : linesOf(formula, place, this.references, at, isPlaced);
+    const asks = [
+      ...cellsOfThisRow(formula, place, this.references, isPlaced).map((one) => `ROW(${one})=ROW(${own})`),
+      ...lines.flatMap((one) => [
+        `ROWS(${one.range})=${one.rows}`,
+        `COLUMNS(${one.range})=${one.columns}`,
+        ...['ROW', 'COLUMN'].map(
+          (of) => `${of}(INDEX(${one.range},${one.row},${one.column}))=${of}(${one.cell})`,
+        ),
+      ]),
+    ];
     // An error: a text would be left out of a sum, and be larger than any limit.
-    return fitting(`IF(ROW()=${known},${text},${valueError(MOVED)})`);
+    const holding = (when: string): string => fitting(`IF(${when},${text},${valueError(MOVED)})`);
+    if (!isPlaced) return asks.length === 0 ? text : holding(allOf(asks));
+    if (asks.length === 0 && !goesAlong(formula)) return text;
+    return holding(this.helpers.standsIn(place.sheet.name, row, column, asks));
   }
 
   private converted(formula: string, place: Place): ConvertedText {
@@ -211,9 +236,10 @@ export class Converter {
    * A formula that stands in no cell, to be written on another sheet, as seen from a cell.
    * @throws Unconvertible
    */
-  elsewhere(formula: string, place: Place): string {
+  elsewhere(formula: string, place: Place): { readonly text: string; readonly calls: CallsOfFormula } {
     this.begin();
-    return fitting(this.expression(formula, place, { far: true, rows: false }).text);
+    const text = fitting(this.expression(formula, place, { far: true, rows: false }).text);
+    return { text, calls: this.ended() };
   }
 
   /** A formula that works along ranges, written for each cell of its own. */

@@ -7,6 +7,7 @@ import { allOf } from '../derive/native';
 import type { CalculatedWorkbook, SheetRange } from '../workbook/calculated';
 import { constantText, placeKey, type Place } from '../workbook/references';
 import type { HelperSheets } from './helperSheets';
+import type { NamedFormulas } from './namedFormulas';
 import { cellsIn, COMPARED, inGroups, sizeOf, stillIs, type Question, type WatchedCell } from './questions';
 
 /** Nothing that a person fills in looks like it. */
@@ -30,13 +31,14 @@ export interface FrozenFormula extends Place {
  * on it, so that no verdict is given of numbers that no longer belong together.
  */
 export class FrozenWatch {
-  /** For each place the cells of the working that say whether the frozen values it rests on still hold. */
-  private readonly asked = new Map<string, readonly string[]>();
+  /** By place, the cells of the working that say whether the frozen values it rests on still hold, and its formula. */
+  private readonly asked = new Map<string, { readonly holds: readonly string[]; readonly formula: string }>();
   /** Places of frozen values that are held for good: what they read cannot be told. */
   readonly unwatched: string[] = [];
 
   constructor(
     private readonly calculated: CalculatedWorkbook,
+    private readonly names: NamedFormulas,
     frozen: readonly FrozenFormula[],
     private readonly helpers: HelperSheets,
   ) {
@@ -48,7 +50,7 @@ export class FrozenWatch {
       sources.push({ sheet: one.sheet, area: one.area, holds });
       for (const place of placesOf(one.sheet, one.area)) {
         own.add(place);
-        this.asked.set(place, [holds]);
+        this.asked.set(place, { holds: [holds], formula: one.formula });
       }
     }
     if (sources.length > 0) this.follow(sources, own);
@@ -56,10 +58,14 @@ export class FrozenWatch {
 
   /** A formula that gives its result only while all frozen values that it rests on hold. */
   asking(change: CellChange): CellChange {
-    const holds = this.asked.get(placeKey(change.sheet, change.row, change.column));
-    if (!holds || holds.length === 0) return change;
+    const { sheet, row, column } = change;
+    const asked = this.asked.get(placeKey(sheet, row, column));
+    if (!asked) return change;
     const text = change.formula ?? frozenText(change.value);
-    return { ...change, formula: `IF(${allOf(holds)},${text},${constantText(OTHER_INPUTS)})` };
+    const when = this.helpers.mayGoAstray(asked.formula, text)
+      ? [...asked.holds, this.helpers.standsIn(sheet, row, column)]
+      : asked.holds;
+    return { ...change, formula: `IF(${allOf(when)},${text},${constantText(OTHER_INPUTS)})` };
   }
 
   rests(sheet: string, row: number, column: number): boolean {
@@ -79,8 +85,9 @@ export class FrozenWatch {
   /** Whether all is as it was; undefined where that would be too much to ask. */
   private questions(sheet: Sheet, row: number, column: number, formula: string): Question[] | undefined {
     const { areas, isVolatile } = this.calculated.reads(sheet, row, column);
-    const clock = /\b(?:TODAY|NOW)\s*\(/i.test(formula);
-    const isOpaque = isVolatile && !isClockAlone(formula);
+    const texts = this.names.textsOf(formula);
+    const clock = texts.some((text) => /\b(?:TODAY|NOW)\s*\(/i.test(text));
+    const isOpaque = isVolatile && !texts.every(isClockAlone);
     // What a text does not name may be anything that somebody typed.
     const all = [...areas, ...(isOpaque ? this.calculated.workbook.sheets.map(everything) : [])];
     const cells = new Map<string, WatchedCell>();
@@ -132,8 +139,8 @@ export class FrozenWatch {
         if (formula === undefined || own.has(placeKey(sheet.name, row, column))) return [];
         const area = this.calculated.spill(sheet, row, column) ?? cellArea(row, column);
         const { areas, isVolatile } = this.calculated.reads(sheet, row, column);
-        const isOpaque = isVolatile && !isClockAlone(formula);
-        return [{ sheet, area, areas, isOpaque, holds: new Set<string>() }];
+        const isOpaque = isVolatile && !this.names.textsOf(formula).every(isClockAlone);
+        return [{ sheet, area, areas, formula, isOpaque, holds: new Set<string>() }];
       }),
     );
     let open = sources.map(({ sheet, area, holds }) => ({
@@ -143,19 +150,19 @@ export class FrozenWatch {
     }));
     while (open.length > 0) {
       const next: typeof open = [];
-      for (const formula of formulas) {
-        const before = formula.holds.size;
+      for (const one of formulas) {
+        const before = one.holds.size;
         for (const { sheet, area, holds } of open) {
-          const meets = formula.areas.some((read) => read.sheet === sheet && areasOverlap(read.area, area));
-          if (meets || formula.isOpaque) for (const one of holds) formula.holds.add(one);
+          const meets = one.areas.some((read) => read.sheet === sheet && areasOverlap(read.area, area));
+          if (meets || one.isOpaque) for (const hold of holds) one.holds.add(hold);
         }
-        if (formula.holds.size > before) next.push({ ...formula, holds: [...formula.holds] });
+        if (one.holds.size > before) next.push({ ...one, holds: [...one.holds] });
       }
       open = next;
     }
-    for (const { sheet, area, holds } of formulas) {
+    for (const { sheet, area, formula, holds } of formulas) {
       if (holds.size === 0) continue;
-      for (const place of placesOf(sheet, area)) this.asked.set(place, [...holds]);
+      for (const place of placesOf(sheet, area)) this.asked.set(place, { holds: [...holds], formula });
     }
   }
 }

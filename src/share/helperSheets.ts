@@ -1,6 +1,7 @@
-import { columnLetters } from '../cells/address';
+import { cellAddress, columnLetters, quotedSheet } from '../cells/address';
 import {
   ASKED,
+  allOf,
   putColumns,
   putParts,
   tablesIn,
@@ -14,7 +15,12 @@ import type { Question } from './questions';
 import { QuestionSheet } from './questionSheet';
 import { runsOf } from './runs';
 import { SharedLines, type KnownLine, type PlacedLine } from './sharedLines';
+import { goesAlong } from './slice';
 import { WorkingLines, type LineText, type WorkingHead, type WorkingLine } from './working';
+
+/** No sheet has so many columns. */
+const A_ROW = 20_000;
+const STANDS = `ROW()+COLUMN()/${A_ROW}=`;
 
 const BARE = { symbol: '', equation: '', unit: '""', only: [] } as const;
 
@@ -144,9 +150,21 @@ export class HelperSheets {
       : at(0, 0, { line: results.length - 1, column: width - 1 });
   }
 
-  /** Places the number of a row, which a cell in it tells; gives its text. */
-  placeRow(sheet: string, row: number, cell: string): string {
-    return this.questions.place(`In which row stands row ${row + 1} of ${sheet}?`, `ROW(${cell})`);
+  /**
+   * The condition that a formula stands in the cell that it was written for, wherever rows and columns were put in, and
+   * that all else holds. What reads the working, unlike what reads cells, says the same wherever it is put.
+   */
+  standsIn(sheet: string, row: number, column: number, asks: readonly string[] = []): string {
+    const address = cellAddress(row, column);
+    const own = `${quotedSheet(sheet)}!${address}`;
+    const mark = `ROW(${own})+COLUMN(${own})/${A_ROW}`;
+    const text = asks.length === 0 ? mark : `IF(${allOf(asks)},${mark},0)`;
+    return `${STANDS}${this.questions.place(`Where stands ${address} of ${sheet}?`, text)}`;
+  }
+
+  /** Whether a formula that reads other cells from another place, or other ones, asks nowhere where it stands. */
+  mayGoAstray(formula: string, text: string): boolean {
+    return goesAlong(formula) && !text.includes(STANDS);
   }
 
   /**

@@ -16,14 +16,15 @@ import type { SheetDescription } from '../package/description';
 import { callsOurs, knownFunctions, type KnownFunctions } from '../package/spelling';
 import { basisSheet, SHARE_STYLES, type BasisLine } from './basisSheet';
 import { CalculatedWorkbook, type OurFormula } from '../workbook/calculated';
-import { Converter, type CallsOfFormula } from './convert';
+import { allCalls, Converter, type CallsOfFormula } from './convert';
 import { describeCall, withItsUnit } from './describe';
 import { FROZEN_FILL, FrozenWatch } from './frozen';
 import { HelperSheets } from './helperSheets';
 import { EARLIER_NAMESPACE } from './earlierOriginal';
+import { NamedFormulas } from './namedFormulas';
 import { contentText, type Original, type OriginalCell } from './original';
 import { OutsideFormulas } from './outside';
-import { PassedOver } from './passedOver';
+import { PassedOver, type LiveFormula } from './passedOver';
 import { RECORD_NAME, recordSheet } from './recordSheet';
 import { NO_FILL } from './restore';
 import { agrees } from '../workbook/agrees';
@@ -107,6 +108,7 @@ class Sharing {
   /** Cells whose native form did not give their value, by place. */
   private readonly refuted = new Set<string>();
   private readonly known: KnownFunctions;
+  private readonly names: NamedFormulas;
 
   constructor(
     private readonly calculated: CalculatedWorkbook,
@@ -116,6 +118,7 @@ class Sharing {
     this.workbook = calculated.workbook;
     this.references = new References(this.workbook, calculated);
     this.known = knownFunctions(functions.map(({ id }) => id));
+    this.names = new NamedFormulas(this.workbook.names);
   }
 
   async run(): Promise<ShareResult> {
@@ -142,6 +145,7 @@ class Sharing {
     const outside = new OutsideFormulas(
       this.workbook,
       this.known,
+      this.names,
       this.calculated,
       this.references,
       converter,
@@ -149,29 +153,24 @@ class Sharing {
       this.refuted,
       this.options.as === 'values',
     );
-    const formulas = this.calculated.ourFormulas();
+    const formulas = [...this.calculated.ourFormulas(), ...this.byNamesLeft(outside)];
     const rewritten: Rewritten[] = [];
     for (const at of formulas) rewritten.push(this.rewrite(at, converter, outside));
     const watch = new FrozenWatch(
       this.calculated,
+      this.names,
       rewritten.flatMap(({ at, report }) =>
         isValue(report) ? [{ ...at, area: this.areaOf(at.sheet, at.row, at.column) }] : [],
       ),
       helpers,
     );
-    const over = new PassedOver(
-      this.calculated,
-      rewritten.flatMap(({ at, report, calls }) =>
-        calls && !isValue(report) ? [{ ...at, area: this.areaOf(at.sheet, at.row, at.column), calls }] : [],
-      ),
-      helpers,
-    );
+    const over = new PassedOver(this.calculated, this.names, this.live(rewritten, outside), helpers);
     const asks: Asking = {
       rests: (...place) => over.rests(...place) || watch.rests(...place),
       asking: (own) => watch.asking(over.asking(own)),
     };
     const asking = rewritten.flatMap(({ changes }) => changes.map((own) => asks.asking(own)));
-    const changes = [...this.otherFormulas(asks), ...asking].map((change) => {
+    const changes = [...this.otherFormulas(asks, formulas), ...asking].map((change) => {
       const own = this.clean(change);
       return own.formula === undefined ? own : { ...own, formula: helpers.withPlaces(own.formula) };
     });
@@ -208,6 +207,40 @@ class Sharing {
       cells,
       left: outside.left,
     };
+  }
+
+  /** Formulas that are ours only by a name that has no native form. */
+  private byNamesLeft(outside: OutsideFormulas): OurFormula[] {
+    return this.workbook.sheets.flatMap((sheet) =>
+      sheet.cells.flatMap((cell): OurFormula[] => {
+        const { row, column, formula } = cell;
+        return formula === undefined || callsOurs(formula) || outside.nameLeft(formula) === undefined
+          ? []
+          : [{ sheet, cell, row, column, formula }];
+      }),
+    );
+  }
+
+  /** All that calls of ours live in, itself or by a name. */
+  private live(rewritten: readonly Rewritten[], outside: OutsideFormulas): LiveFormula[] {
+    const own = new Map(
+      rewritten.map(({ at, report, calls }) => [
+        placeKey(at.sheet.name, at.row, at.column),
+        isValue(report) ? undefined : calls,
+      ]),
+    );
+    return this.workbook.sheets.flatMap((sheet) =>
+      sheet.cells.flatMap(({ row, column, formula }): LiveFormula[] => {
+        if (formula === undefined) return [];
+        const key = placeKey(sheet.name, row, column);
+        if (own.has(key) && !own.get(key)) return [];
+        const calls = [own.get(key), outside.callsOf(formula)].flatMap((one) => one ?? []);
+        if (calls.length === 0) return [];
+        return [
+          { sheet, row, column, formula, area: this.areaOf(sheet, row, column), calls: allCalls(calls) },
+        ];
+      }),
+    );
   }
 
   private changed(workbook: Workbook, changes: readonly CellChange[]): Workbook {
@@ -303,13 +336,13 @@ class Sharing {
   }
 
   /** Formulas without our functions: to values in a copy of values; else only where they read a spill of ours. */
-  private otherFormulas({ rests, asking }: Asking): CellChange[] {
-    const ours = new Set(
-      this.calculated.ourFormulas().map(({ sheet, row, column }) => placeKey(sheet.name, row, column)),
-    );
+  private otherFormulas({ rests, asking }: Asking, own: readonly OurFormula[]): CellChange[] {
+    const ours = new Set(own.map(({ sheet, row, column }) => placeKey(sheet.name, row, column)));
     const others = this.workbook.sheets.flatMap((sheet) =>
       sheet.cells.flatMap(({ row, column, formula }) =>
-        formula === undefined || callsOurs(formula) ? [] : [{ sheet, row, column, formula }],
+        formula === undefined || ours.has(placeKey(sheet.name, row, column))
+          ? []
+          : [{ sheet, row, column, formula }],
       ),
     );
     if (this.options.as === 'values')

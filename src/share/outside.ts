@@ -1,16 +1,19 @@
 import type { Matrix } from '../cells/value';
 import { CellError } from '../cells/value';
-import { cellAddress, parseCell, quotedSheet, type Area } from '../cells/address';
-import { isCall, tokenize } from '../cells/formulaTokens';
+import { cellAddress, quotedSheet, type Area } from '../cells/address';
+import { tokenize } from '../cells/formulaTokens';
 import type { CellChange } from '../package/changes';
-import type { Workbook } from '../package/model';
+import type { DefinedName, Workbook } from '../package/model';
 import { withOutsideFormulas, type OutsideFormula } from '../package/outsideFormulas';
 import { shiftFormula } from '../package/shiftFormula';
 import { callsOurs, type KnownFunctions } from '../package/spelling';
 import { agrees } from '../workbook/agrees';
 import { constantText, placeKey, type Place, type References, type Values } from '../workbook/references';
-import type { Converter } from './convert';
+import { allCalls, type CallsOfFormula, type Converter } from './convert';
 import type { HelperSheets } from './helperSheets';
+import type { NamedFormulas } from './namedFormulas';
+import { passesOver } from './passedOver';
+import { goesAlong } from './slice';
 import type { WorkingHead } from './working';
 import { Unconvertible } from './unconvertible';
 
@@ -31,6 +34,8 @@ interface Written {
   readonly lines?: Matrix;
   /** Cells from the first line to the one of the first cell; the reference then goes along with the cell. */
   readonly base?: { readonly down: number; readonly across: number };
+  /** Of a name. */
+  readonly calls?: CallsOfFormula;
 }
 
 /** Our functions in names, in rules for entries and in conditional formats, written in the worksheet's own. */
@@ -41,6 +46,7 @@ export class OutsideFormulas {
   constructor(
     private readonly workbook: Workbook,
     known: KnownFunctions,
+    private readonly names: NamedFormulas,
     private readonly values: Values,
     private readonly references: References,
     private readonly converter: Converter,
@@ -55,14 +61,23 @@ export class OutsideFormulas {
     });
   }
 
-  /** The first name in a formula that still stands for a formula of ours. */
+  /** The first name that a formula rests on and that still stands for a formula of ours. */
   nameLeft(formula: string): string | undefined {
-    const ours = new Set(
-      this.workbook.names.filter((one) => callsOurs(one.formula)).map(({ name }) => name.toLowerCase()),
-    );
-    for (const { at } of this.written) if (at.what === 'name') ours.delete(at.name?.toLowerCase() ?? '');
-    if (ours.size === 0) return undefined;
-    return tokenize(formula).find(({ kind, text }) => kind === 'name' && ours.has(text.toLowerCase()))?.text;
+    return this.ourNames(formula).find((one) => !this.asWritten(one))?.name;
+  }
+
+  /** What the calls rest on that a formula makes by its names; undefined where it makes none. */
+  callsOf(formula: string): CallsOfFormula | undefined {
+    const all = this.ourNames(formula).flatMap((one) => this.asWritten(one)?.calls ?? []);
+    return all.length === 0 ? undefined : allCalls(all);
+  }
+
+  private ourNames(formula: string): DefinedName[] {
+    return [...this.names.namesIn(formula)].filter((one) => callsOurs(one.formula));
+  }
+
+  private asWritten({ name, sheet }: DefinedName): Written | undefined {
+    return this.written.find(({ at }) => at.what === 'name' && at.name === name && at.sheet === sheet)?.as;
   }
 
   /** Asked for once all formulas of the workbook are written. */
@@ -133,13 +148,13 @@ export class OutsideFormulas {
     if (tokenize(at.formula).some(({ text }) => /^(?:LAMBDA|LET)$/i.test(text)))
       throw new Unconvertible('it names parts of its own');
     if (at.what === 'name') {
-      if (hasRelative(at.formula))
-        throw new Unconvertible('what it reads goes along with the cell that asks');
-      const converted = this.converted(at, at.formula, this.placeOf(at));
+      if (goesAlong(at.formula)) throw new Unconvertible('what it reads goes along with the cell that asks');
+      const { text, calls } = this.converted(at, at.formula, this.placeOf(at));
       const values = this.evaluated(at.formula, this.placeOf(at));
-      return values.length * (values[0]?.length ?? 0) > 1
-        ? { text: converted }
-        : { text: this.helpers.placeResults(headOf(at), [[converted]]), lines: values };
+      if (values.length * (values[0]?.length ?? 0) > 1) return { text, calls };
+      const placed = this.helpers.placeResults(headOf(at), [[text]]);
+      const results = passesOver(at.formula) ? calls.results : [placed];
+      return { text: placed, lines: values, calls: { ...calls, results } };
     }
     const box = at.areas.reduce((all, one): Area => ({
       top: Math.min(all.top, one.top),
@@ -157,7 +172,7 @@ export class OutsideFormulas {
         const formula = shiftFormula(at.formula, row - base.top, column - base.left);
         const place = { ...own, row, column };
         return {
-          text: this.converted(at, formula, place),
+          text: this.converted(at, formula, place).text,
           value: this.evaluated(formula, place)[0]?.[0] ?? null,
         };
       }),
@@ -173,7 +188,7 @@ export class OutsideFormulas {
     };
   }
 
-  private converted(at: OutsideFormula, formula: string, place: Place): string {
+  private converted(at: OutsideFormula, formula: string, place: Place): ReturnType<Converter['elsewhere']> {
     const name = this.nameLeft(formula);
     if (name !== undefined && name.toLowerCase() !== at.name?.toLowerCase())
       throw new Unconvertible(`the name ${name} stands for a MOLD function`);
@@ -221,15 +236,3 @@ const outsideKey = (at: OutsideFormula): string =>
     placeKey(at.sheet ?? '', at.areas[0]?.top ?? 0, at.areas[0]?.left ?? 0),
     at.formula,
   ].join('\n');
-
-const hasRelative = (formula: string): boolean => {
-  const tokens = tokenize(formula);
-  return tokens.some(
-    ({ kind, text }, i) =>
-      kind === 'name' &&
-      !isCall(tokens, i) &&
-      tokens[i + 1]?.text !== '!' &&
-      parseCell(text) !== undefined &&
-      (text.match(/\$/g)?.length ?? 0) < 2,
-  );
-};

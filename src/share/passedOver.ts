@@ -1,12 +1,17 @@
 import { cellAddress, quotedSheet, areaAddress, areasOverlap, cellArea, type Area } from '../cells/address';
+import { CellError } from '../cells/value';
 import { isCall, tokenize } from '../cells/formulaTokens';
 import type { CellChange } from '../package/changes';
 import { allOf } from '../derive/native';
+import type { Sheet } from '../package/model';
 import type { CalculatedWorkbook, SheetRange } from '../workbook/calculated';
 import { constantText, placeKey, type Place } from '../workbook/references';
 import type { CallsOfFormula } from './convert';
 import { isClockAlone, OTHER_INPUTS } from './frozen';
 import type { HelperSheets } from './helperSheets';
+import type { NamedFormulas } from './namedFormulas';
+import { runsOf } from './runs';
+import { readsLines } from './working';
 import { cellsIn, inGroups, sizeOf, stillIs, type Question } from './questions';
 
 /** Functions that answer where a cell is in error, and do not pass the error on. */
@@ -16,7 +21,15 @@ const PASSES_OVER =
 /** A range of more cells is asked as a whole. */
 const MOST_ASKED = 400;
 
-/** A formula of ours that lives in the copy, and the cells that it fills there. */
+/** More lines of a working are not asked one by one. */
+const MOST_LINES = 50;
+/** So far below what a sheet holds a call may be filled down. */
+const ROWS_BELOW = 200;
+const MOST_FREE = 5000;
+/** The number of #REF! among errors. */
+const REF = 4;
+
+/** A formula of ours that lives in the copy, itself or by a name in it, and the cells that it fills there. */
 export interface LiveFormula extends Place {
   readonly formula: string;
   readonly area: Area;
@@ -41,6 +54,7 @@ export class PassedOver {
 
   constructor(
     private readonly calculated: CalculatedWorkbook,
+    private readonly names: NamedFormulas,
     live: readonly LiveFormula[],
     private readonly helpers: HelperSheets,
   ) {
@@ -53,7 +67,7 @@ export class PassedOver {
         return [{ sheet, row, column, formula, area, ...(found && { live: found }) }];
       }),
     );
-    const over = live.length === 0 ? [] : this.nodes.filter(({ formula }) => passesOver(formula));
+    const over = live.length === 0 ? [] : this.nodes.filter(({ formula }) => this.passesOver(formula));
     if (over.length === 0) return;
     for (const node of this.nodes)
       for (const { row, column } of cellsIn(node.sheet, node.area))
@@ -67,10 +81,14 @@ export class PassedOver {
     const asked = this.asked.get(placeKey(change.sheet, change.row, change.column));
     if (formula === undefined || !asked) return change;
     const words = constantText(OTHER_INPUTS);
+    const { sheet, row, column } = change;
+    // In another cell it would pass over what nobody has asked.
+    const isAstray = this.helpers.mayGoAstray(formula, formula);
+    const when = isAstray ? allOf([asked.holds, this.helpers.standsIn(sheet, row, column)]) : asked.holds;
     // A text would be passed over in its turn, or be compared with a limit.
     return {
       ...change,
-      formula: `IF(${asked.holds},${formula},${asked.isRead ? `VALUE(${words})` : words})`,
+      formula: `IF(${when},${formula},${asked.isRead ? `VALUE(${words})` : words})`,
     };
   }
 
@@ -79,8 +97,17 @@ export class PassedOver {
   }
 
   private ask(node: Node): void {
-    const holds = [...new Set(this.under(node).map((one) => this.holds(one)))];
+    const under = this.under(node);
+    const holds = [
+      ...new Set(
+        under.flatMap((one) => [
+          this.holds(one),
+          ...(one === node.live || !this.passesOver(one.formula) ? [] : this.answers(one)),
+        ]),
+      ),
+    ];
     if (holds.length === 0) return;
+    holds.push(...this.noOthers(node));
     const cells = cellsIn(node.sheet, node.area);
     const isRead = cells.some(({ sheet, row, column }) => this.calculated.isReadAt(sheet, row, column));
     const text = allOf(holds);
@@ -96,7 +123,7 @@ export class PassedOver {
       if (seen.has(one)) continue;
       seen.add(one);
       const { areas, isVolatile } = this.calculated.reads(one.sheet, one.row, one.column);
-      if (isVolatile && !isClockAlone(one.formula)) open.push(...this.nodes);
+      if (isVolatile && !this.names.textsOf(one.formula).every(isClockAlone)) open.push(...this.nodes);
       else for (const area of areas) open.push(...this.inside(area));
     }
     return [...seen].flatMap(({ live }) => live ?? []);
@@ -116,16 +143,71 @@ export class PassedOver {
     if (known !== undefined) return known;
     const { sheet, row, column, formula, area, calls } = live;
     const own = `${quotedSheet(sheet.name)}!${areaAddress(area)}`;
-    const results = passesOver(formula) ? calls.results : [own];
+    const results = this.passesOver(formula) ? calls.results : [own];
     const asked = this.calculated.reads(sheet, row, column).areas.flatMap((one) => this.entries(one, calls));
-    const isRight = `${results.map((one) => `SUMPRODUCT(ISERROR(${one})*1)`).join('+')}=0`;
+    const isRight = `${results.map(countErrors).join('+')}=0`;
+    const lines = calls.results.filter(readsLines);
+    const isWhole = lines.length === calls.results.length && lines.length <= MOST_LINES;
     const text = this.helpers.placeQuestions(
       `${sheet.name}!${cellAddress(row, column)}`,
-      inGroups(asked),
+      [...inGroups(asked), ...(isWhole ? this.inPlace(live, lines) : [])],
       isRight,
     );
     this.questions.set(live, text);
     return text;
+  }
+
+  /**
+   * Where a cell is in error, whether that is from its own working or from what it reads, and all of these are there: not
+   * where it holds the formula of another cell, or rows of the working were deleted.
+   */
+  private inPlace({ sheet, row, column, formula, area }: LiveFormula, lines: readonly string[]): Question[] {
+    const own = `${quotedSheet(sheet.name)}!${areaAddress(area)}`;
+    const isThere = lines.map((line) => `IF(ISERROR(${line}),ERROR.TYPE(${line})<>${REF},TRUE)`);
+    const known = { symbol: 'the working', text: allOf(isThere) };
+    if (this.passesOver(formula)) return [known];
+    const { areas } = this.calculated.reads(sheet, row, column);
+    const read = areas
+      .filter((one) => sizeOf(one.area) <= MOST_ASKED)
+      .map((one) => `${quotedSheet(one.sheet.name)}!${areaAddress(one.area)}`);
+    const errors = [...lines, ...read].map(countErrors).join('+');
+    return [known, { symbol: own, text: `NOT(${errors}=0)` }];
+  }
+
+  /** Whether a formula that passes over errors is in no error itself, which it was not when the copy was made. */
+  private answers({ sheet, row, column, area }: LiveFormula): string[] {
+    const cells = cellsIn(sheet, area);
+    if (cells.some((one) => this.calculated.at(sheet, one.row, one.column) instanceof CellError)) return [];
+    const cell = `${quotedSheet(sheet.name)}!${areaAddress(area)}`;
+    const address = `${sheet.name}!${cellAddress(row, column)}`;
+    return [this.helpers.placeQuestions(address, [], `${countErrors(cell)}=0`)];
+  }
+
+  /** Whether no other cells of a range of results came to be in error, as those do that a call was copied to. */
+  private noOthers(node: Node): string[] {
+    const runs = this.calculated.reads(node.sheet, node.row, node.column).areas.flatMap(({ sheet, area }) => {
+      const near = { ...area, bottom: Math.min(area.bottom, lastRow(sheet) + ROWS_BELOW) };
+      if (sizeOf(near) > MOST_FREE) return [];
+      const cells = cellsIn(sheet, near);
+      const free = cells.filter(({ row, column }) => this.isFree(sheet, row, column));
+      if (free.length === cells.length) return [];
+      return columnsOf(free).map((run) => `${quotedSheet(sheet.name)}!${areaAddress(run)}`);
+    });
+    if (runs.length === 0) return [];
+    const address = `${node.sheet.name}!${cellAddress(node.row, node.column)}`;
+    return [this.helpers.placeQuestions(address, [], `${runs.map(countErrors).join('+')}=0`)];
+  }
+
+  /** Whether a cell has no formula, and is in no error either. */
+  private isFree(sheet: Sheet, row: number, column: number): boolean {
+    return (
+      !this.byPlace.has(placeKey(sheet.name, row, column)) &&
+      !(this.calculated.at(sheet, row, column) instanceof CellError)
+    );
+  }
+
+  private passesOver(formula: string): boolean {
+    return this.names.textsOf(formula).some(passesOver);
   }
 
   /** Whether the cells hold something of the kind that they held when the copy was made. */
@@ -150,11 +232,29 @@ export class PassedOver {
   }
 }
 
+const countErrors = (text: string): string => `SUMPRODUCT(ISERROR(${text})*1)`;
+
+const lastRow = ({ cells }: Sheet): number => cells.reduce((last, { row }) => Math.max(last, row), 0);
+
+/** Cells of a sheet as columns of cells that lie one under another. */
+function columnsOf(cells: readonly { readonly row: number; readonly column: number }[]): Area[] {
+  const columns = [...new Set(cells.map(({ column }) => column))];
+  return columns.flatMap((column) =>
+    runsOf(cells.flatMap((one) => (one.column === column ? [one.row] : []))).map(({ from, to }): Area => ({
+      top: from,
+      bottom: to,
+      left: column,
+      right: column,
+    })),
+  );
+}
+
 /** Conditions of which one must hold; a cell in error answers the first. */
 const anyWithoutError = ([first = '', ...more]: readonly string[]): string =>
   `IF(${first},TRUE,OR(${more.join(',')}))`;
 
-function passesOver(formula: string): boolean {
+/** Whether a formula answers where a cell is in error. */
+export function passesOver(formula: string): boolean {
   const tokens = tokenize(formula);
   return tokens.some(({ kind, text }, i) => kind === 'name' && isCall(tokens, i) && PASSES_OVER.test(text));
 }

@@ -1,10 +1,10 @@
 import { findDefinition } from '../call/findDefinition';
-import { cellAddress, quotedSheet } from '../cells/address';
+import { parseCell } from '../cells/address';
 import { NAMESPACE } from '../cells/namespace';
 import { inputsOf, takesRange } from '../core/define';
 import { isCall, tokenize, type Token } from '../cells/formulaTokens';
 import { RANGE_READERS } from '../package/futureFunctions';
-import { constantText, type Place, type Reference, type References } from '../workbook/references';
+import { constantText, isThisRow, type Place, type Reference, type References } from '../workbook/references';
 
 /**
  * One formula of a spilling one: what it says for a single cell of its area. Ranges and arrays that go along with the area are cut
@@ -17,22 +17,31 @@ export function sliced(
   references: References,
   cell: { readonly down: number; readonly right: number },
 ): string | undefined {
+  const cut: string[] = [];
+  const text = eachReference(formula, (own, readsWhole) => {
+    const found = readsWhole ? undefined : references.read(own, place, false);
+    const piece = found && lineOf(found, cell);
+    if (piece !== undefined) cut.push(piece);
+    return piece;
+  });
+  return cut.length > 0 ? text : undefined;
+}
+
+/** Goes through the references of a formula, told of each whether a function reads it whole; what is given takes its place. */
+function eachReference(
+  formula: string,
+  put: (text: string, readsWhole: boolean) => string | undefined,
+): string {
   const tokens = tokenize(formula);
   const out: string[] = [];
   const readers: boolean[] = [];
-  let cut = false;
   for (let at = 0; at < tokens.length; at++) {
     const token = tokens[at] as Token;
     const readsWhole = readers.at(-1) === true;
-    const end = readsWhole ? at : referenceEnd(tokens, at);
+    const end = referenceEnd(tokens, at);
     if (end > at) {
       const text = joined(tokens.slice(at, end));
-      const found = references.read(text, place, false);
-      const piece = found && lineOf(found, cell);
-      if (piece !== undefined) {
-        cut = true;
-        out.push(piece);
-      } else out.push(text);
+      out.push(put(text, readsWhole) ?? text);
       at = end - 1;
       continue;
     }
@@ -40,30 +49,73 @@ export function sliced(
     else if (token.kind === 'close') readers.pop();
     out.push(token.text);
   }
-  return cut ? out.join('') : undefined;
+  return out.join('');
 }
 
-/** A cell in a row that the formula reads by its place beside it, with the sheet’s name; undefined where it reads none. */
-export function cellBeside(
+/** Whether a formula would read other cells, or ask where it stands, in another place. */
+export function goesAlong(formula: string): boolean {
+  const tokens = tokenize(formula);
+  return tokens.some((token, at) => {
+    const { kind, text } = token;
+    if (isThisRow(token)) return true;
+    if (kind !== 'name' && kind !== 'number') return false;
+    if (isCall(tokens, at)) return /^(?:ROW|COLUMN)$/i.test(text) && tokens[at + 2]?.kind === 'close';
+    if (tokens[at + 1]?.text === '!') return false;
+    if (parseCell(text)) return (text.match(/\$/g)?.length ?? 0) < 2;
+    // Whole rows and columns.
+    const isEnd = tokens[at - 1]?.text === ':' || tokens[at + 1]?.text === ':';
+    return isEnd && /^(?:[A-Z]{1,3}|\d+)$/i.test(text);
+  });
+}
+
+/** The cells of tables that a formula names by its own row; `far`: their texts name their sheets. */
+export function cellsOfThisRow(
   formula: string,
   place: Place,
-  row: number,
   references: References,
-): string | undefined {
-  const tokens = tokenize(formula);
-  for (let at = 0; at < tokens.length; at++) {
-    const end = referenceEnd(tokens, at);
-    if (end <= at) continue;
-    const text = joined(tokens.slice(at, end));
-    const found = references.areaOf(text, place);
-    // A dollar sign before the row, or a name: it stays where it is when rows are sorted.
-    const isBeside = /\[|(?:^|[!:]|[A-Z])\d+$/i.test(text);
-    const area = found?.sheet.name === place.sheet.name ? found.area : undefined;
-    if (area && isBeside && area.top <= row && row <= area.bottom)
-      return `${quotedSheet(place.sheet.name)}!${cellAddress(row, area.left)}`;
-    at = end - 1;
-  }
-  return undefined;
+  far: boolean,
+): string[] {
+  const found: string[] = [];
+  eachReference(formula, (text) => {
+    const cell = tokenize(text).some(isThisRow) ? references.read(text, place, far)?.text : undefined;
+    if (cell !== undefined) found.push(cell);
+    return undefined;
+  });
+  return found;
+}
+
+/** A cell that a range has in a place of its own, for one cell of those that a formula fills. */
+export interface InLine {
+  readonly range: string;
+  readonly rows: number;
+  readonly columns: number;
+  /** Counted from 1. */
+  readonly row: number;
+  readonly column: number;
+  readonly cell: string;
+}
+
+/** The ranges that go along with the area that a formula fills, for one cell of it; `far`: their texts name their sheets. */
+export function linesOf(
+  formula: string,
+  place: Place,
+  references: References,
+  cell: { readonly down: number; readonly right: number },
+  far: boolean,
+): InLine[] {
+  const found: InLine[] = [];
+  eachReference(formula, (text, readsWhole) => {
+    const range = readsWhole ? undefined : references.read(text, place, far);
+    const rows = range?.cells.length ?? 0;
+    const columns = range?.cells[0]?.length ?? 0;
+    if (!range?.varies || rows * columns <= 1) return undefined;
+    const [row, column] = [rows === 1 ? 0 : cell.down, columns === 1 ? 0 : cell.right];
+    const own = range.cells[row]?.[column];
+    if (own)
+      found.push({ range: range.text, rows, columns, row: row + 1, column: column + 1, cell: own.text });
+    return undefined;
+  });
+  return found;
 }
 
 const joined = (tokens: readonly Token[]): string => tokens.map(({ text }) => text).join('');

@@ -2,15 +2,7 @@ import type { CellValue, Matrix } from '../cells/value';
 import { CellError } from '../cells/value';
 import { nativeNumber } from '../core/expr/native';
 import { isCall, tokenize, type Token } from '../cells/formulaTokens';
-import {
-  areaAddress,
-  areaContains,
-  cellAddress,
-  parseArea,
-  parseCell,
-  quotedSheet,
-  type Area,
-} from '../cells/address';
+import { areaContains, columnLetters, parseArea, parseCell, quotedSheet, type Area } from '../cells/address';
 import { type Sheet, type Workbook } from '../package/model';
 
 /** Where a formula stands. */
@@ -64,22 +56,28 @@ export class References {
     if (!found) return undefined;
     const { sheet, area } = found;
     const prefix = far || sheet.name !== place.sheet.name ? `${quotedSheet(sheet.name)}!` : '';
-    const isOne = area.top === area.bottom && area.left === area.right;
-    const last = tokens.at(-1)?.text ?? '';
-    if (isOne && parseCell(last)) {
-      // As typed, with its dollar signs, so that the copy can be filled down as the original could.
+    const own = tokens.slice(tokens.findIndex((token) => token.text === '!') + 1);
+    // As typed, with its dollar signs, so that the copy can be filled down as the original could.
+    const signs = signsOf(own);
+    if (area.top === area.bottom && area.left === area.right) {
       return {
-        ...single(prefix + last, this.values.at(sheet, area.top, area.left), true),
+        ...single(
+          prefix + signed(area.top, area.left, signs),
+          this.values.at(sheet, area.top, area.left),
+          true,
+        ),
         place: placeKey(sheet.name, area.top, area.left),
       };
     }
     const rows = Array.from({ length: area.bottom - area.top + 1 }, (_, down) =>
       Array.from({ length: area.right - area.left + 1 }, (__, right) => ({
-        text: prefix + cellAddress(area.top + down, area.left + right),
+        text: prefix + signed(area.top + down, area.left + right, signs),
         value: this.values.at(sheet, area.top + down, area.left + right),
       })),
     );
-    return { text: prefix + areaAddress(area), varies: true, cells: rows };
+    const isTyped = own.every((token) => token.text === ':' || parseCell(token.text) !== undefined);
+    const range = isTyped ? own.map((token) => token.text).join('') : signedArea(area, signs);
+    return { text: prefix + range, varies: true, cells: rows };
   }
 
   /** The cells that a reference names; undefined where the text is none. */
@@ -120,7 +118,7 @@ export class References {
         const at = parseCell(cell);
         if (!sheet || !at || !only(sheet, at.row, at.column)) return all;
         const area = this.values.spill(sheet, at.row, at.column);
-        return (prefix ?? '') + (area ? areaAddress(area) : cell);
+        return (prefix ?? '') + (area ? signedArea(area, signsOf(tokenize(cell))) : cell);
       },
     );
   }
@@ -163,7 +161,7 @@ export class References {
   private column(name: string, bracket: string, place: Place): { sheet: Sheet; area: Area } | undefined {
     const table = this.table(name);
     if (!table) return undefined;
-    const isRow = /^\[(?:@|\[#This Row\])/i.test(bracket);
+    const isRow = isThisRow({ kind: 'bracket', text: bracket });
     const wanted = bracket
       .slice(1, -1)
       .replace(/^\[#This Row\],/i, '')
@@ -201,6 +199,32 @@ export class References {
     return this.workbook.sheets.find((one) => one.name.toLowerCase() === name.toLowerCase());
   }
 }
+
+/** The dollar signs before the column and the row of a reference. */
+interface Signs {
+  readonly column: string;
+  readonly row: string;
+}
+
+/** A name stands for the same cells wherever it is; a column of a table does, but for its cell beside the formula. */
+function signsOf(tokens: readonly Token[]): Signs {
+  const cell = tokens.find(({ text }) => parseCell(text) !== undefined)?.text;
+  if (cell === undefined) return { column: '$', row: tokens.some(isThisRow) ? '' : '$' };
+  const [, column = '', row = ''] = /^(\$?)[A-Z]+(\$?)/i.exec(cell) ?? [];
+  return { column, row };
+}
+
+/** Columns of a table, in the row of the formula. */
+export const isThisRow = ({ kind, text }: Token): boolean =>
+  kind === 'bracket' && /^\[(?:@|\[#This Row\])/i.test(text);
+
+const signed = (row: number, column: number, signs: Signs): string =>
+  `${signs.column}${columnLetters(column)}${signs.row}${row + 1}`;
+
+const signedArea = ({ top, left, bottom, right }: Area, signs: Signs): string =>
+  top === bottom && left === right
+    ? signed(top, left, signs)
+    : `${signed(top, left, signs)}:${signed(bottom, right, signs)}`;
 
 export const single = (text: string, value: CellValue, varies: boolean): Reference => ({
   text,

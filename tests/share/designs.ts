@@ -1,5 +1,5 @@
 import { worksheetFunctions } from '../../src/call/functions';
-import { columnLetters } from '../../src/cells/address';
+import { columnLetters, type Area } from '../../src/cells/address';
 import { NAMESPACE } from '../../src/cells/namespace';
 import type { CellValue } from '../../src/cells/value';
 import { inputsOf } from '../../src/core/define';
@@ -12,11 +12,23 @@ import { constantText } from '../../src/workbook/references';
 import { recalculate } from '../../src/workbook/recalculate';
 import { unzip, zip } from '../package/packages';
 import { callsOfChecks, type GeneratedCall } from './generated';
+import {
+  cellsDeleted,
+  copied,
+  deleted,
+  filled,
+  inserted,
+  moved,
+  sorted,
+  type Rearranging,
+} from './rearranged';
 
 /** A design as somebody might have built it, and what a colleague puts into the cells of its copy, round by round. */
 export interface GeneratedDesign {
   readonly workbook: Workbook;
   readonly rounds: readonly { readonly says: string; readonly changes: readonly CellChange[] }[];
+  /** What is done to its cells in turn, each to a copy as it was sent. */
+  readonly rearranged: readonly Rearranging[];
 }
 
 /** A cell that a colleague may fill in. */
@@ -67,6 +79,7 @@ class Design {
   private readonly calls: string[] = [];
   /** Places of the results that are numbers. */
   private readonly numbers: string[] = [];
+  private fillsRows = false;
 
   constructor(seed: number) {
     this.random = chance(seed);
@@ -89,7 +102,7 @@ class Design {
     for (let n = 0; n < wanted; n++) this.call(this.oneOf(usable));
     this.summary();
     const workbook = await this.workbook();
-    return { workbook, rounds: this.rounds() };
+    return { workbook, rounds: this.rounds(), rearranged: this.rearranged() };
   }
 
   private oneOf<T>(all: readonly T[]): T {
@@ -164,6 +177,7 @@ class Design {
     const gives = 'gives' in definition ? definition.gives : undefined;
     const isRow = typeof gives === 'object' && 'row' in gives;
     const width = isRow ? gives.row.length : 1;
+    this.fillsRows ||= width > 1;
     const place = this.put(this.results, row, {
       formula: isRow ? call : formula,
       ...(width > 1 && { fills: `B${row}:${columnLetters(width)}${row}` }),
@@ -264,6 +278,43 @@ class Design {
     return readWorkbook(saveWorkbook(made, await recalculate(made, worksheetFunctions)), ids);
   }
 
+  private rearranged(): Rearranging[] {
+    const { inputs, results } = this;
+    const [firstInput, lastInput] = [3, (this.rows[inputs] ?? 4) - 1];
+    const lastResult = (this.rows[results] ?? 4) - 1;
+    const top = FIRST_LOAD - 1;
+    const input = firstInput + 1 + Math.floor(this.random() * (lastInput - firstInput - 1));
+    const result = 3 + Math.floor(this.random() * (lastResult - 3));
+    const loads = (left: number, right: number): Area => area(top, left, TABLE_END, right);
+    // A row of results is an array of LibreOffice's, which lets no part of it be changed.
+    const ofResults = this.fillsRows
+      ? []
+      : [
+          filled(results, area(3, 1, lastResult, 2), 'RIGHT'),
+          copied(results, area(3, 1, lastResult, 1), 4, 1),
+          moved(results, area(result, 1, lastResult, 1), 50, 7),
+        ];
+    return [
+      deleted(inputs, 'Rows', input),
+      moved(TABLE_SHEET, { ...loads(0, 2), top: top - 1 }, 40, 5),
+      sorted(TABLE_SHEET, loads(0, 2), 'rows'),
+      deleted(TABLE_SHEET, 'Rows', top + 1),
+      moved(inputs, area(input, 1, input, 1), 60, 6),
+      filled(TABLE_SHEET, loads(2, 2), 'BOTTOM'),
+      cellsDeleted(inputs, area(input, 1, input, 1), 'UP'),
+      inserted(TABLE_SHEET, 'Rows', top + 1),
+      filled(TABLE_SHEET, area(top, 2, TABLE_END + 2, 2), 'TOP'),
+      deleted(results, 'Columns', 0),
+      sorted(inputs, area(firstInput, 1, lastInput, 1), 'rows'),
+      cellsDeleted(TABLE_SHEET, area(top, 0, top, 0), 'LEFT'),
+      copied(TABLE_SHEET, loads(0, 2), top, 1),
+      moved(TABLE_SHEET, area(top, 0, top, 1), TABLE_END, 0),
+      deleted(results, 'Rows', result),
+      deleted(TABLE_SHEET, 'Columns', 1),
+      ...ofResults,
+    ];
+  }
+
   private rounds(): GeneratedDesign['rounds'] {
     const change = (one: Entry, value: CellValue): CellChange => ({
       sheet: one.sheet,
@@ -300,6 +351,14 @@ class Design {
     ];
   }
 }
+
+const TABLE_END = FIRST_LOAD + LOADS.length - 2;
+const area = (top: number, left: number, bottom: number, right: number): Area => ({
+  top,
+  left,
+  bottom,
+  right,
+});
 
 const quoted = (sheet: string): string => `'${sheet.replaceAll("'", "''")}'`;
 

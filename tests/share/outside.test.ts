@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { worksheetFunctions } from '../../src/call/functions';
-import { parseCell } from '../../src/cells/address';
+import type { WorksheetFunction } from '../../src/call/worksheetFunction';
+import { cellAddress, parseCell } from '../../src/cells/address';
 import { newWorkbook, readWorkbook, saveWorkbook } from '../../src/package';
 import type { WorkbookDescription } from '../../src/package/description';
 import type { CellChange } from '../../src/package/changes';
@@ -72,6 +73,25 @@ async function after(copy: Workbook, edits: Record<string, number>) {
   };
 }
 
+/** What the formulas of the first sheet give after entries were changed, by cell. */
+async function valuesOf(
+  workbook: Workbook,
+  functions: readonly WorksheetFunction[] = [],
+  entries: Readonly<Record<string, string | number>> = {},
+): Promise<Map<string, unknown>> {
+  const changes = Object.entries(entries).map(([cell, value]): CellChange => {
+    const { row = 0, column = 0 } = parseCell(cell) ?? {};
+    return { sheet: 'Seat', row, column, value };
+  });
+  const changed = readWorkbook(saveWorkbook(workbook, changes), ids);
+  const results = await recalculate(changed, functions, { anew: true });
+  return new Map(
+    results.flatMap(({ sheet, row, column, value }) =>
+      sheet === 'Seat' ? [[cellAddress(row, column), value]] : [],
+    ),
+  );
+}
+
 describe('our functions outside cells', () => {
   it('are the worksheet’s own in a copy, live, and told by name where they cannot be', async () => {
     const { copy, left, cells } = await shared('native');
@@ -96,6 +116,53 @@ describe('our functions outside cells', () => {
       expect(value(below(rule, rows)), `${degrees}°`).toBe(force(degrees) < 1000);
       expect(value(below(format, rows)), `${degrees}°`).toBe(force(degrees) > 300);
     }
+  });
+
+  it('say that they cannot tell, where a formula passes over what only the copy refuses of a name', async () => {
+    const seat = 'MOLD.SEAT.FORCE(Seat!$A$1,Seat!$A$2,0.15)';
+    const workbook = await calculated({
+      sheets: [
+        {
+          name: 'Seat',
+          cells: {
+            A1: '100 lbf',
+            A2: 5,
+            A3: 2,
+            B1: { formula: 'IFERROR(force,0)' },
+            B2: { formula: 'IF(ISNUMBER(twice),twice,-1)' },
+            B3: { formula: 'COUNT(force)' },
+            B4: { formula: 'safe' },
+            B5: { formula: 'force' },
+            B6: { formula: 'IFERROR(B5,0)' },
+            B7: { formula: 'IFERROR(tried,0)' },
+            B8: { formula: 'MOLD.STACK.WORST(some)' },
+          },
+        },
+      ],
+      names: {
+        force: seat,
+        twice: 'force*2',
+        safe: `IFERROR(${seat},0)`,
+        tried: 'MOLD.STACK.TRIALS(Seat!$A$2:$A$3)',
+        some: 'OFFSET(Seat!$A$2,0,0,Seat!$A$3,1)',
+      },
+    });
+    const { bytes, cells } = await shareWorkbook(workbook, worksheetFunctions, { as: 'native' });
+    const copy = readWorkbook(bytes, ids);
+    const frozen = cells.filter(({ how }) => how === 'frozen').map(({ cell }) => cell);
+    expect(frozen).toEqual(['B8', 'B7']);
+    const asIs = await valuesOf(copy);
+    for (const [cell, value] of await valuesOf(workbook, worksheetFunctions))
+      expect(asIs.get(cell), cell).toEqual(value);
+    const says = 'made for other inputs: ask for a new copy';
+    // The function reads the exponent; the copy does not.
+    const force = await valuesOf(copy, [], { A1: '1e2 lbf' });
+    expect(['B1', 'B2', 'B3', 'B4', 'B6'].map((cell) => force.get(cell))).toEqual(Array(5).fill(says));
+    const other = await valuesOf(copy, [], { A2: 7 });
+    expect(['B7', 'B8'].map((cell) => other.get(cell))).toEqual([says, says]);
+    const wanted = await valuesOf(workbook, worksheetFunctions, { A2: 7 });
+    for (const cell of ['B1', 'B2', 'B3', 'B4', 'B6'])
+      expect(other.get(cell), cell).toBeCloseTo(Number(wanted.get(cell)), 9);
   });
 
   it('give the choices of a list as they were', async () => {

@@ -1,6 +1,13 @@
 import { constantSI } from '../../core/constants';
 import { commonPractice, constant, derived, procedure } from '../../core/define';
-import { contributions, nativeRootSumSquare, rootSumSquare, sensitivities, tolerances } from './inputs';
+import {
+  contributions,
+  nativeOneEach,
+  nativeRootSumSquare,
+  rootSumSquare,
+  sensitivities,
+  tolerances,
+} from './inputs';
 
 const f = constant('ratio', 1.5, 'By what the root-sum-square is widened');
 const INFLATION = constantSI(f);
@@ -22,7 +29,10 @@ export const stackBender = procedure({
     show('T', INFLATION * rss);
     return INFLATION * rss;
   },
-  native: (x) => `${INFLATION}*${nativeRootSumSquare(x.tolerances, x.sensitivities)}`,
+  native: (x, write) => {
+    nativeOneEach(write, x.tolerances, x.sensitivities, 'sensitivities');
+    return `${INFLATION}*${nativeRootSumSquare(x.tolerances, x.sensitivities)}`;
+  },
   valid: [
     {
       holds: (x, answer) =>

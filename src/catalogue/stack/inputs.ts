@@ -1,4 +1,4 @@
-import { input, list, type NativeInput } from '../../core/define';
+import { input, list, type NativeInput, type NativeWriter } from '../../core/define';
 import { refuse } from '../../core/refusal';
 
 /** What the tolerance stacks share: their ranges, and a population against its limits. */
@@ -29,18 +29,26 @@ export function contributions(
 
 export const rootSumSquare = (parts: readonly number[]): number => Math.hypot(...parts);
 
+/** Refuses, as `contributions` does, where a list has not one entry for each tolerance. */
+export function nativeOneEach(write: NativeWriter, own: NativeInput, each: NativeInput, name: string): void {
+  if (each.given) write.refuse(`${own.count}<>${each.count}`, `${name} has another number of entries`);
+}
+
 const arrays = (...inputs: readonly NativeInput[]): string =>
   inputs
     .filter(({ given }) => given)
     .map(({ text }) => text)
     .join(',');
 
-/** Of ranges of different shapes SUMPRODUCT makes an error, as `contributions` refuses them. */
-export const nativeSum = (own: NativeInput, factors: NativeInput): string =>
-  factors.given ? `SUMPRODUCT(${own.text},ABS(${factors.text}))` : `SUMPRODUCT(${own.text})`;
+/** Of ranges of different shapes SUMPRODUCT makes an error. */
+export const nativeSum = (own: NativeInput, factors: NativeInput, ...more: readonly string[]): string =>
+  `SUMPRODUCT(${[own.text, ...(factors.given ? [`ABS(${factors.text})`] : []), ...more].join(',')})`;
 
-export const nativeRootSumSquare = (own: NativeInput, factors: NativeInput): string =>
-  `SQRT(SUMPRODUCT(${arrays(own, own, factors, factors)}))`;
+export const nativeRootSumSquare = (
+  own: NativeInput,
+  factors: NativeInput,
+  ...more: readonly string[]
+): string => `SQRT(SUMPRODUCT(${[arrays(own, own, factors, factors), ...more].join(',')}))`;
 
 export const CENTRED =
   'Assumes contributors that are independent, centered between their limits, and normal with the tolerance at three sigma.';

@@ -2,6 +2,7 @@ import { derived, procedure } from '../../core/define';
 import {
   CENTRED,
   contributions,
+  nativeOneEach,
   nativeRootSumSquare,
   rootSumSquare,
   sensitivities,
@@ -20,7 +21,10 @@ export const stackRss = procedure({
     show('T', rss);
     return rss;
   },
-  native: (x) => nativeRootSumSquare(x.tolerances, x.sensitivities),
+  native: (x, write) => {
+    nativeOneEach(write, x.tolerances, x.sensitivities, 'sensitivities');
+    return nativeRootSumSquare(x.tolerances, x.sensitivities);
+  },
   sources: [derived('Variances of independent contributors add')],
   notes: [
     CENTRED,

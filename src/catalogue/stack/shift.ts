@@ -1,6 +1,14 @@
 import { derived, fromMemory, list, procedure } from '../../core/define';
 import { refuse } from '../../core/refusal';
-import { contributions, rootSumSquare, sensitivities, tolerances } from './inputs';
+import {
+  contributions,
+  nativeOneEach,
+  nativeRootSumSquare,
+  nativeSum,
+  rootSumSquare,
+  sensitivities,
+  tolerances,
+} from './inputs';
 
 /** One share for all, or one for each contributor. */
 function sharesOf(shifts: readonly number[], count: number): readonly number[] {
@@ -52,6 +60,29 @@ export const stackShift = procedure({
     show('T_s', scatter);
     show('T', shifted + scatter);
     return shifted + scatter;
+  },
+  native: ({ tolerances: own, sensitivities: factors, shifts }, write) => {
+    nativeOneEach(write, own, factors, 'sensitivities');
+    write.refuse(
+      `AND(${shifts.count}<>1,${shifts.count}<>${own.count})`,
+      'shifts has neither one entry nor one for each tolerance',
+    );
+    const only = write.step('m', `SUM(${shifts.text})`);
+    // Ranges of other shapes are an error in the branch that takes entry by entry alone.
+    const either = (one: string, each: string): string => `IF(${shifts.count}=1,${one},${each})`;
+    const shifted = write.step(
+      'T_m',
+      either(`${only}*${nativeSum(own, factors)}`, nativeSum(own, factors, shifts.text)),
+    );
+    const left = `1-${shifts.text}`;
+    const scatter = write.step(
+      'T_s',
+      either(
+        `(1-${only})*${nativeRootSumSquare(own, factors)}`,
+        nativeRootSumSquare(own, factors, left, left),
+      ),
+    );
+    return `${shifted}+${scatter}`;
   },
   sources: [
     fromMemory('Greenwood and Chase, 1987: mean-shift model of tolerance stacks'),

@@ -1,5 +1,5 @@
 import { derived, procedure } from '../../core/define';
-import { contributions, nativeSum, sensitivities, tolerances } from './inputs';
+import { contributions, nativeOneEach, nativeSum, sensitivities, tolerances } from './inputs';
 
 export const stackWorst = procedure({
   name: 'STACK.WORST',
@@ -13,7 +13,10 @@ export const stackWorst = procedure({
     show('T', worst);
     return worst;
   },
-  native: (x) => nativeSum(x.tolerances, x.sensitivities),
+  native: (x, write) => {
+    nativeOneEach(write, x.tolerances, x.sensitivities, 'sensitivities');
+    return nativeSum(x.tolerances, x.sensitivities);
+  },
   sources: [derived('Linear stack with every contributor at the limit that hurts')],
   notes: [
     'Assumes nothing about how the parts spread, so it is certain, and dear with many contributors. For one mold it is the right stack.',

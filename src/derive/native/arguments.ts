@@ -193,6 +193,13 @@ export class ArgumentTexts implements NativeInput {
   }
   private known: string | undefined;
 
+  get count(): string {
+    const text = this.text;
+    if (this.counted === undefined) throw new Error(`${this.input.name} is no list: ${text}`);
+    return this.counted;
+  }
+  private counted: string | undefined;
+
   /** The guards of an argument whose text nothing asked for count too. */
   check(): string {
     const { as } = this.input.reading;
@@ -449,6 +456,7 @@ export class ArgumentTexts implements NativeInput {
     if (!varies || cells.some((cell) => typeof cell === 'string')) {
       if (varies) throw new CannotBeNative(`${input.name} holds text with units`);
       const entries = cells.filter((cell) => cell !== null && cell !== '');
+      this.counted = String(entries.length);
       const arrayOf = (numbers: readonly number[]): string =>
         `{${numbers.map((one) => nativeNumber(one).replace(/[()]/g, '')).join(';')}}`;
       const plain = entries.flatMap((cell) => this.plainNumber(cell, kind) ?? []);
@@ -458,7 +466,7 @@ export class ArgumentTexts implements NativeInput {
         throw new CannotBeNative(`${input.name} holds text with units`);
       return arrayOf(entries.map((cell) => this.constantSI(cell, kind)));
     }
-    this.part(input.symbol, `COUNT(${text})`, {
+    this.counted = this.part(input.symbol, `COUNT(${text})`, {
       ...this.words(`${input.says}: so many`),
       equation: this.told(kind),
     });
@@ -485,8 +493,10 @@ export class ArgumentTexts implements NativeInput {
     const { low, lowIncluded, high, highIncluded } = boundsOf(limits, kind);
     const count = (bound: number, sign: string): void => {
       if (!Number.isFinite(bound)) return;
-      if (bound !== 0 || unit.offset !== 0) throw new CannotBeNative(`${input.name} has limits of its own`);
-      this.guards.push({ when: `COUNTIF(${text},"${sign}0")>0`, code: '#VALUE!', says });
+      // Of a bound that is another number in other units.
+      const isSame = bound === 0 || (unit.factor === 1 && !this.units.decide(kind));
+      if (!isSame || unit.offset !== 0) throw new CannotBeNative(`${input.name} has limits of its own`);
+      this.guards.push({ when: `COUNTIF(${text},"${sign}${bound}")>0`, code: '#VALUE!', says });
     };
     count(low, lowIncluded ? '<' : '<=');
     count(high, highIncluded ? '>' : '>=');
