@@ -62,7 +62,7 @@ export class FrozenWatch {
     const asked = this.asked.get(placeKey(sheet, row, column));
     if (!asked) return change;
     const text = change.formula ?? frozenText(change.value);
-    const when = this.helpers.mayGoAstray(asked.formula, text)
+    const when = this.helpers.mayGoAstray(asked.formula, change)
       ? [...asked.holds, this.helpers.standsIn(sheet, row, column)]
       : asked.holds;
     return { ...change, formula: `IF(${allOf(when)},${text},${constantText(OTHER_INPUTS)})` };

@@ -11,6 +11,7 @@ import {
   type OneCell,
 } from '../derive/native';
 import type { CellDescription, SheetDescription } from '../package/description';
+import type { CellChange } from '../package/changes';
 import type { Question } from './questions';
 import { QuestionSheet } from './questionSheet';
 import { runsOf } from './runs';
@@ -162,9 +163,12 @@ export class HelperSheets {
     return `${STANDS}${this.questions.place(`Where stands ${address} of ${sheet}?`, text)}`;
   }
 
-  /** Whether a formula that reads other cells from another place, or other ones, asks nowhere where it stands. */
-  mayGoAstray(formula: string, text: string): boolean {
-    return goesAlong(formula) && !text.includes(STANDS);
+  /**
+   * Whether what stands in a cell by this formula asks nowhere where it stands, though it would read other cells in
+   * another place. One that fills an area has many places: it is an array, which nobody fills along.
+   */
+  mayGoAstray(formula: string, { formula: text = '', spill }: CellChange): boolean {
+    return spill === undefined && goesAlong(formula) && !text.includes(STANDS);
   }
 
   /**

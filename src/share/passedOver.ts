@@ -83,7 +83,7 @@ export class PassedOver {
     const words = constantText(OTHER_INPUTS);
     const { sheet, row, column } = change;
     // In another cell it would pass over what nobody has asked.
-    const isAstray = this.helpers.mayGoAstray(formula, formula);
+    const isAstray = this.helpers.mayGoAstray(formula, change);
     const when = isAstray ? allOf([asked.holds, this.helpers.standsIn(sheet, row, column)]) : asked.holds;
     // A text would be passed over in its turn, or be compared with a limit.
     return {
