@@ -533,10 +533,9 @@ export class Converter {
         throw new RefusedNow(`it is refused as it stands: "${String(value)}" is no number`, '#VALUE!');
       return [entry];
     });
-    const blanks = list.cells.flat().length - entries.length;
     const [first] = texts[0] ?? [];
-    // What comes into a blank cell would be left out.
-    if (list.varies && blanks > 0 && first !== undefined)
+    // What comes into a blank cell would be left out, and a cell that is cut out of the range would still be read.
+    if (list.varies && first !== undefined)
       texts[0] = [`IF(COUNTA(${far(list.text)})<>${entries.length},${valueError('other entries')},${first})`];
     const head = { ...headOf(place, list.text), says: 'Entries of a list as numbers' };
     const key = JSON.stringify([head, texts]);
