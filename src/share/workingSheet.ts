@@ -120,13 +120,16 @@ export function describeWorking(
     merges: ['A2:E2'],
     freeze: 'A4',
     conditions,
-    print: {
-      paper: 'A4',
-      area: `A1:${columnLetters(VALUES + Math.min(widest, COLUMNS_ON_PAPER))}${last}`,
-      titleRows: '3:3',
-      margins: { side: 0.5, top: 0.6, bottom: 0.7 },
-      footer: { left: '&F', center: '&A', right: '&P / &N' },
-    },
+    // LibreOffice prints a hidden sheet too where it has an area to print.
+    ...(state === 'visible' && {
+      print: {
+        paper: 'A4',
+        area: `A1:${columnLetters(VALUES + Math.min(widest, COLUMNS_ON_PAPER))}${last}`,
+        titleRows: '3:3',
+        margins: { side: 0.5, top: 0.6, bottom: 0.7 },
+        footer: { left: '&F', center: '&A', right: '&P / &N' },
+      },
+    }),
   };
 }
 
@@ -180,7 +183,7 @@ function lineCells(
   const isEquation = role === 'step' && symbol !== '';
   const isNamed = role === 'check' || role === 'question';
   const shown = isEquation ? inSigns(equation) : isNamed ? inWords(equation) : equation;
-  [says, inLetters(symbol), shown].forEach((value, i) => {
+  [inWords(says), inLetters(symbol), shown].forEach((value, i) => {
     if (value !== '' || isResult) cells[`${columnLetters(i)}${row}`] = { value, style };
   });
   texts.forEach((own, i) => {

@@ -158,10 +158,12 @@ describe('lines of several cells', () => {
   });
 });
 
+const SINK = 'B1,5,0.15,0.4,0.5,1.25,"P20","7075-T6",,,"in"';
+
 describe('lines that several cells ask for', () => {
-  const sink = '"SEAT.SINK",B1,5,0.15,0.4,0.5,1.25,"P20","7075-T6",,,"in"';
+  const sink = `"SEAT.SINK",${SINK}`;
   const lines = async (cells: Cells): Promise<Line[]> => linesOf((await shared({ B1: 500, ...cells })).copy);
-  const result = { B2: { formula: `MOLD.SEAT.SINK(${sink.slice(sink.indexOf(',') + 1)})` } };
+  const result = { B2: { formula: `MOLD.SEAT.SINK(${SINK})` } };
 
   it('stand once where two cells ask for the same', async () => {
     const once = await lines(result);
@@ -224,6 +226,18 @@ it('prints no wider than the first cells that stand side by side, on sheets that
   });
   const names = new TextDecoder().decode(copy.parts.get('xl/workbook.xml'));
   expect(names).toMatch(/Print_Area[^>]*>'How it is calculated'!\$A\$1:\$F\$\d+</);
+});
+
+it('is not printed where it is hidden, which LibreOffice does with an area of print', async () => {
+  const cells = { A1: 0.1, B1: { formula: 'MOLD.COOL.TIME(A1,0.0001,430,100,180)' } };
+  const sheets = [{ name: 'Cooling', cells }];
+  const { bytes } = await shareWorkbook(newWorkbook({ sheets }), worksheetFunctions, {
+    as: 'native',
+    oneCell: true,
+  });
+  const copy = readWorkbook(bytes, []);
+  expect(copy.sheets.find(({ name }) => name === 'MoldSteps')?.state).toBe('hidden');
+  expect(new TextDecoder().decode(copy.parts.get('xl/workbook.xml'))).not.toContain('Print_');
 });
 
 it('leads from each part back to its cell', async () => {
