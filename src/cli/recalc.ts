@@ -25,8 +25,9 @@ export const recalc: Command = {
     const [input = ''] = args.positionals;
     const target = args.text('output');
     const workbook = await openWorkbook(input);
-    const [{ recalculate }, { worksheetFunctions }] = await Promise.all([
+    const [{ recalculate }, { precisionWarning }, { worksheetFunctions }] = await Promise.all([
       import('../workbook/recalculate'),
+      import('../workbook/precision'),
       import('../call/functions'),
     ]);
     const results = await recalculate(workbook, worksheetFunctions, LIMITS);
@@ -37,16 +38,27 @@ export const recalc: Command = {
         results.filter(({ changed }) => changed),
       );
     }
+    const warning = precisionWarning(workbook);
+    if (warning !== undefined) output.out(`${warning}\n`);
     output.out(report(workbook, results));
     output.out(
       target === undefined ? 'Nothing was written: name a workbook with -o.' : `Written to ${target}.`,
     );
-    return results.some(({ value }) => value instanceof CellError) ? 1 : 0;
+    return results.some((one) => errorsIn(one).length > 0) ? 1 : 0;
   },
 };
 
+/** The cells in error of those that a formula fills. */
+function errorsIn({ value, spill, row, column }: FormulaResult): { cell: string; error: CellError }[] {
+  return (spill ?? [[value]]).flatMap((line, down) =>
+    line.flatMap((error, across) =>
+      error instanceof CellError ? [{ cell: cellAddress(row + down, column + across), error }] : [],
+    ),
+  );
+}
+
 function report(workbook: Workbook, results: readonly FormulaResult[]): string {
-  const isError = ({ value }: FormulaResult) => value instanceof CellError;
+  const isError = (one: FormulaResult) => errorsIn(one).length > 0;
   const became = (one: FormulaResult) => one.changed && isError(one) && !(one.before instanceof CellError);
   const count = (of: (one: FormulaResult) => boolean, from = results) => from.filter(of).length;
   const isKept = ({ kept }: FormulaResult) => kept !== undefined;
@@ -60,8 +72,8 @@ function report(workbook: Workbook, results: readonly FormulaResult[]): string {
   });
   const cell = ({ sheet, row, column }: FormulaResult) => `${sheet}!${cellAddress(row, column)}`;
   const troubles = results.flatMap((one) =>
-    one.value instanceof CellError && one.kept === undefined
-      ? [[cell(one), cellText(one.value), one.value.message]]
+    one.kept === undefined
+      ? errorsIn(one).map(({ cell, error }) => [`${one.sheet}!${cell}`, error.code, error.message])
       : [],
   );
   const kept = results.flatMap((one) =>

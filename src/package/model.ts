@@ -231,6 +231,8 @@ export interface Workbook {
   readonly date1904: boolean;
   /** Formulas that read their own result are meant, and calculated round and round. */
   readonly iterates?: true;
+  /** A spreadsheet program calculates on with the numbers as they are shown, rounded. */
+  readonly countsAsShown?: true;
   /** Excel on a Macintosh saved the file last: its CHAR and CODE go by another table of characters. */
   readonly isFromMacintosh?: true;
   /** Every part of the file by its name without leading slash, untouched: what saving starts from. */

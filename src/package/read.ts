@@ -57,6 +57,8 @@ export function readParts(parts: Parts, known: KnownFunctions): Workbook {
     one.part === undefined ? [] : [readSheet(parts, one.part, one.name, one.state, context)],
   );
   if (sheets.length === 0) throw new UnreadableWorkbook('The workbook has no sheet with cells.');
+  const settings = child(root, 'calcPr')?.attributes;
+  const precision = settings?.['fullPrecision'];
   return {
     sheets,
     activeSheet: Math.max(
@@ -66,7 +68,8 @@ export function readParts(parts: Parts, known: KnownFunctions): Workbook {
     names: readNames(root, listed, known),
     styles: styles.cells,
     date1904,
-    ...(flag(child(root, 'calcPr')?.attributes['iterate']) && { iterates: true as const }),
+    ...(flag(settings?.['iterate']) && { iterates: true as const }),
+    ...(precision !== undefined && !flag(precision) && { countsAsShown: true as const }),
     ...(isFromMacintosh(parts) && { isFromMacintosh: true as const }),
     parts,
   };

@@ -12,6 +12,7 @@ import { knownFunctions } from '../package/spelling';
 import { editWorkbook, type WorkbookEdit } from '../package/edits';
 import { CannotChange, changeStructure, type StructureAct } from '../package/structure';
 import { saveCalculated } from '../workbook/basis';
+import { precisionWarning } from '../workbook/precision';
 import { cellAddress } from '../cells/address';
 import { DraftKeeper, type Draft } from './drafts';
 import type { EntryAnswer, EntryQuestion } from './EntryDialog';
@@ -186,6 +187,8 @@ export class Session extends Store<SessionState> {
       return bytes;
     });
     if (!isOpened || mark === undefined) return;
+    const warning = precisionWarning(this.opened);
+    if (warning !== undefined) this.warn(warning);
     const elsewhere = await this.drafts.heldElsewhere(mark).catch(() => undefined);
     // Changed in two tabs, a file would be saved without what the other one did.
     if (elsewhere && (await this.showDraft(elsewhere, true))) {

@@ -52,6 +52,8 @@ export interface CheckReport {
   readonly blank: readonly Finding[];
   /** Formulas that are not calculated here: the value stored in the file stands, with the reason. */
   readonly kept: readonly Finding[];
+  /** Results in error, with what they say. */
+  readonly errors: readonly Finding[];
 }
 
 /** Results that differ by less come from the last digits of a file. */
@@ -90,7 +92,36 @@ export function checkWorkbook(
     cell: cellAddress(row, column),
     says: reason,
   }));
-  return { formulas: formulas.length, changed, unknown, otherUnits, outside, cautions, blank, kept };
+  const errors = resultsInError(calculated, new Set(kept.map(({ sheet, cell }) => `${sheet}!${cell}`)));
+  return { formulas: formulas.length, changed, unknown, otherUnits, outside, cautions, blank, kept, errors };
+}
+
+function resultsInError(now: CalculatedWorkbook, kept: ReadonlySet<string>): Finding[] {
+  return now.workbook.sheets.flatMap((sheet) =>
+    sheet.cells.flatMap(({ row, column, formula }) => {
+      if (formula === undefined || kept.has(`${sheet.name}!${cellAddress(row, column)}`)) return [];
+      return resultCells({ sheet, row, column }, now).flatMap(([r, c]): Finding[] => {
+        const value = now.at(sheet, r, c);
+        if (!(value instanceof CellError)) return [];
+        return [
+          { sheet: sheet.name, cell: cellAddress(r, c), says: `${value.code} ${value.message}`.trim() },
+        ];
+      });
+    }),
+  );
+}
+
+/** The cells that a formula fills. */
+function resultCells(
+  { sheet, row, column }: Pick<OurFormula, 'sheet' | 'row' | 'column'>,
+  now: CalculatedWorkbook,
+): (readonly [row: number, column: number])[] {
+  const area = now.spill(sheet, row, column) ?? { top: row, left: column, bottom: row, right: column };
+  const width = area.right - area.left + 1;
+  return Array.from({ length: (area.bottom - area.top + 1) * width }, (_, at) => [
+    area.top + Math.floor(at / width),
+    area.left + (at % width),
+  ]);
 }
 
 /** Of our formulas; of others only what follows from a function that answers otherwise than when the file was saved. */
@@ -130,17 +161,13 @@ function differing(
   const stored = cellFinder(sheet);
   // A file that another program made holds no results yet: none of them is another one.
   if ((stored(row, column)?.value ?? null) === null) return [];
-  const area = now.spill(sheet, row, column) ?? { top: row, left: column, bottom: row, right: column };
-  const changed: Omit<ChangedResult, 'because'>[] = [];
-  for (let r = area.top; r <= area.bottom; r++) {
-    for (let c = area.left; c <= area.right; c++) {
-      const before = stored(r, c)?.value ?? null;
-      const value = now.at(sheet, r, c);
-      if (!same(before, value))
-        changed.push({ sheet: sheet.name, cell: cellAddress(r, c), formula, before, now: value });
-    }
-  }
-  return changed;
+  return resultCells({ sheet, row, column }, now).flatMap(([r, c]) => {
+    const before = stored(r, c)?.value ?? null;
+    const value = now.at(sheet, r, c);
+    return same(before, value)
+      ? []
+      : [{ sheet: sheet.name, cell: cellAddress(r, c), formula, before, now: value }];
+  });
 }
 
 function same(a: CellValue, b: CellValue): boolean {

@@ -1,6 +1,7 @@
 import { mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import { afterAll, beforeEach, describe, expect, it } from 'vitest';
 import { worksheetFunctions } from '../../src/call/functions';
 import { readWorkbook } from '../../src/package';
@@ -77,6 +78,39 @@ describe('recalc', () => {
     expect(out).toMatch(/^Two words!B1 +#VALUE! +'Two words'!A1: draft is 0/m);
     expect(valuesIn(target).get('0 2')).toBe(2);
   });
+
+  it('lists results in error that another cell spills, and has status 1', async () => {
+    writeFileSync(
+      input,
+      xlsx(
+        'Insert',
+        '<row r="1"><c r="A1"><f>_xldudf_MOLD_SEAT_FORCE(B1:B2,5,0.15)</f></c><c r="B1"><v>400</v></c></row>' +
+          '<row r="2"><c r="B2"><v>-1</v></c></row>',
+      ),
+    );
+    const { status, out } = await run('recalc', input);
+    expect(status).toBe(1);
+    expect(out).toMatch(/^Insert!A2 +#VALUE! +push is -1 lbf/m);
+  });
+
+  it.each(['recalc', 'check'])(
+    '%s says that a workbook calculates with its numbers as shown',
+    async (command) => {
+      const parts = unzipSync(readFileSync(input));
+      const book = 'xl/workbook.xml';
+      const set = (value: string) =>
+        strToU8(
+          strFromU8(parts[book] ?? new Uint8Array()).replace(
+            '</sheets>',
+            `$&<calcPr fullPrecision="${value}"/>`,
+          ),
+        );
+      writeFileSync(input, zipSync({ ...parts, [book]: set('0') }));
+      expect((await run(command, input)).out).toMatch(/numbers as they are shown, rounded/);
+      writeFileSync(input, zipSync({ ...parts, [book]: set('1') }));
+      expect((await run(command, input)).out).not.toMatch(/as they are shown/);
+    },
+  );
 
   it('keeps the value of a formula that is not calculated here, and says why', async () => {
     writeFileSync(

@@ -30,6 +30,25 @@ describe('the check of a workbook', () => {
     });
   });
 
+  it('lists every result in error with what it says, the spilled ones too', async () => {
+    const { errors } = await check({
+      A1: { formula: 'MOLD.SEAT.FORCE(D1:D3,10,0.1)' },
+      B1: { formula: '1/0' },
+      C1: { formula: 'ROUND(2.5,0)' },
+      D1: 100,
+      D2: 'x',
+      D3: 100,
+    });
+    expect(errors).toEqual([
+      {
+        sheet: 'Sheet',
+        cell: 'A2',
+        says: expect.stringMatching(/^#VALUE! push is "x"; it takes a force/) as string,
+      },
+      { sheet: 'Sheet', cell: 'B1', says: expect.stringMatching(/^#DIV\/0! /) as string },
+    ]);
+  });
+
   it('lists a result that is another one today, old and new', async () => {
     const { changed } = await check({ A1: { formula: 'MOLD.SEAT.FORCE(100,30,0)' } }, { 'row 1': 199 });
     expect(changed).toEqual([

@@ -71,7 +71,11 @@ function Found({ report, what }: { readonly report: CheckReport; readonly what: 
         {what}: {count}
         {groups.length === 0 ? ', nothing to look at.' : '.'}
       </p>
-      <Accordion multiple collapsible defaultOpenItems={['changed', 'unknown', 'blank', 'otherUnits']}>
+      <Accordion
+        multiple
+        collapsible
+        defaultOpenItems={['changed', 'unknown', 'errors', 'blank', 'otherUnits']}
+      >
         {groups.map(({ id, lines }) => (
           <AccordionItem key={id} value={id}>
             <AccordionHeader size="small" as="h3">
@@ -95,6 +99,7 @@ interface Group {
 const TITLES = {
   changed: ['result that is not as stored', 'results that are not as stored'],
   unknown: ['unknown function', 'unknown functions'],
+  errors: ['result in error', 'results in error'],
   blank: ['needed input that is blank', 'needed inputs that are blank'],
   otherUnits: ['number that looks like another unit', 'numbers that look like another unit'],
   outside: ['value outside the range of its equation', 'values outside the ranges of their equations'],
@@ -122,14 +127,16 @@ function groupsOf(report: CheckReport, styles: Readonly<Record<'content' | 'form
       ),
     })),
   };
-  const others = (['unknown', 'blank', 'otherUnits', 'outside', 'cautions'] as const).map((id): Group => ({
-    id,
-    lines: saidOnce(report[id]).map(({ says, cells }) => ({
-      sheet: cells,
-      cell: '',
-      says: <span className={styles.content}>{says}</span>,
-    })),
-  }));
+  const others = (['unknown', 'errors', 'blank', 'otherUnits', 'outside', 'cautions'] as const).map(
+    (id): Group => ({
+      id,
+      lines: saidOnce(report[id]).map(({ says, cells }) => ({
+        sheet: cells,
+        cell: '',
+        says: <span className={styles.content}>{says}</span>,
+      })),
+    }),
+  );
   return [changed, ...others].filter(({ lines }) => lines.length > 0);
 }
 
