@@ -9,7 +9,7 @@ import { homedir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
-import { getPackageJsonScript, parseNumber } from 'office-addin-cli';
+import { parseNumber } from 'office-addin-cli';
 import { generateCertificates, installCaCertificate } from 'office-addin-dev-certs';
 import { OfficeAddinManifest } from 'office-addin-manifest';
 import { staticServer } from '../../src/cli/staticServer';
@@ -26,9 +26,7 @@ const main = async (): Promise<void> => {
   const port = readPort(values.port);
   const origin = `https://localhost:${port}`;
 
-  // The build script of package.json, for this target only.
-  const build = (await getPackageJsonScript('build')) ?? 'webpack --mode production';
-  run('npx', [...build.split(' '), '--config-name', 'excel', '--env', `origin=${origin}`]);
+  run('npx', ['webpack', '--mode', 'production', '--config-name', 'excel', '--env', `origin=${origin}`]);
   const { displayName = '', version = '' } = await OfficeAddinManifest.readManifestFile(manifest);
   console.log(`\n${displayName} ${version}`);
 
