@@ -7,7 +7,6 @@ const MOST_DECIMALS = 9;
 
 /** A format of one's own, without which LibreOffice shows as TRUE a number that an IF beside a FALSE gives. */
 const PLAIN = 'General;-General';
-const TRUTH = '"TRUE";"TRUE";"FALSE"';
 const POWER = `0.${'0'.repeat(DIGITS - 1)}E+00`;
 
 /**
@@ -24,13 +23,12 @@ export const inFormats = (name: string, style: StyleDescription): Record<string,
   [name]: style,
   [`${name} plain`]: { ...style, numberFormat: PLAIN },
   [`${name} power`]: { ...style, numberFormat: POWER },
-  [`${name} truth`]: { ...style, numberFormat: TRUTH },
   ...Object.fromEntries(SIZES.map((size) => [`${name} ${size}`, { ...style, numberFormat: sized(size) }])),
 });
 
 /** The style of `inFormats` for a value. */
 export function styleFor(name: string, value: CellValue): string {
-  if (typeof value === 'boolean') return `${name} truth`;
+  // With a format LibreOffice would save the number 1 for TRUE.
   if (typeof value !== 'number') return name;
   const digits = String(Math.abs(value)).replace('.', '');
   if (digits.length <= DIGITS) return `${name} plain`;
