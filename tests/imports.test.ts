@@ -71,6 +71,31 @@ describe('the imports', () => {
     expect(wrong).toEqual([]);
   });
 
+  it('of files make no circles', () => {
+    const byName = new Map(files.map((file) => [file.name, file]));
+    const next = ({ name, imports }: SourceFile): readonly SourceFile[] =>
+      imports
+        .filter((specifier) => specifier.startsWith('.'))
+        .map((specifier) => relative(SRC, resolve(SRC, dirname(name), specifier)).replaceAll('\\', '/'))
+        .flatMap((path) => {
+          const found = ['.ts', '.tsx', '/index.ts'].map((end) => byName.get(path + end)).find(Boolean);
+          return found ? [found] : [];
+        });
+    const done = new Set<SourceFile>();
+    const circles: string[] = [];
+    const walk = (file: SourceFile, way: readonly SourceFile[]): void => {
+      if (way.includes(file)) {
+        circles.push([...way.slice(way.indexOf(file)), file].map(({ name }) => name).join(' → '));
+        return;
+      }
+      if (done.has(file)) return;
+      for (const one of next(file)) walk(one, [...way, file]);
+      done.add(file);
+    };
+    for (const file of files) walk(file, []);
+    expect(circles).toEqual([]);
+  });
+
   it('of Node stay in the command line', () => {
     const wrong = files.filter(
       ({ part, imports }) => part !== 'cli' && imports.some((i) => i.startsWith('node:')),

@@ -38,7 +38,8 @@ import { relativeText } from './relativeText';
 import { cellsOfThisRow, goesAlong, linesOf, sliced } from './slice';
 import { RefusedNow, Unconvertible } from './unconvertible';
 import { rowLabel } from '../workbook/rowLabel';
-import { MOST_COLUMNS, readsLines, type WorkingHead } from './working';
+import { MOST_COLUMNS, readsLines } from './working';
+import type { WorkingHead } from './workingLine';
 import {
   constantText,
   References,

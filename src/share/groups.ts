@@ -1,4 +1,4 @@
-import type { SharedCell } from './index';
+import type { SharedCell } from './sharedCell';
 
 /** What became of formulas, those first that need a look. */
 const ORDER: readonly SharedCell['how'][] = ['refused', 'frozen', 'looked up', 'native', 'value'];

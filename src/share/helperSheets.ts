@@ -17,7 +17,8 @@ import { QuestionSheet } from './questionSheet';
 import { runsOf } from './runs';
 import { SharedLines, type KnownLine, type PlacedLine } from './sharedLines';
 import { goesAlong } from './slice';
-import { WorkingLines, type LineText, type WorkingHead, type WorkingLine } from './working';
+import { WorkingLines, type LineText } from './working';
+import type { WorkingHead, WorkingLine } from './workingLine';
 
 /** No sheet has so many columns. */
 const A_ROW = 20_000;

@@ -32,6 +32,7 @@ import { placeKey, References } from '../workbook/references';
 import { withSignedFormats } from './signedFormats';
 import { RefusedNow, Unconvertible } from './unconvertible';
 import { inItsFormat } from './workingSheet';
+import type { SharedCell } from './sharedCell';
 
 export { cellsInWords, groupsOf, type SharedGroup } from './groups';
 export { restoreWorkbook, type RestoreReport } from './restore';
@@ -54,15 +55,7 @@ export interface ShareOptions {
   readonly limits?: Limits;
 }
 
-/** What became of one of our formulas. */
-export interface SharedCell {
-  readonly sheet: string;
-  readonly cell: string;
-  readonly formula: string;
-  readonly how: 'native' | 'looked up' | 'frozen' | 'refused' | 'value';
-  /** Why it is frozen; what was settled when the copy was made. */
-  readonly why: string;
-}
+export type { SharedCell };
 
 export interface ShareResult {
   readonly bytes: Uint8Array;

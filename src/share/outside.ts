@@ -14,7 +14,7 @@ import type { HelperSheets } from './helperSheets';
 import type { NamedFormulas } from './namedFormulas';
 import { passesOver } from './passedOver';
 import { goesAlong } from './slice';
-import type { WorkingHead } from './working';
+import type { WorkingHead } from './workingLine';
 import { Unconvertible } from './unconvertible';
 
 /** Cells of a rule that get a cell each on the sheet of the working; more are left as they are. */

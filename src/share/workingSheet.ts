@@ -10,7 +10,7 @@ import { quotedSheet } from '../cells/address';
 import { CHECK } from '../derive/native';
 import { inLetters, inSigns, inWords } from '../derive/typeset';
 import { inFormats, styleFor } from './valueFormats';
-import { HEAD_ROWS, VALUES, type Block, type WorkingHead, type WorkingLine } from './working';
+import { HEAD_ROWS, VALUES, type Block, type WorkingHead, type WorkingLine } from './workingLine';
 
 const RESULT_FILL = '#E9F2EA';
 const QUIET = '#6B7780';
@@ -42,7 +42,7 @@ export const WORKING_STYLES: Readonly<Record<string, StyleDescription>> = {
 
 const WIDTHS = { says: 38, symbol: 9, equation: 46, value: 15 } as const;
 const ABOUT =
-  'One step a row, in SI units. It follows whatever is changed in the cells that it reads. The formula of a cell names the row of its result here; the address at the head of a part leads back to the cell. A cell that was filled down, or sorted into another row, says so: ask for a new copy.';
+  'One step a row, in SI units. It follows whatever is changed in the cells that it reads. The formula of a cell names the row of its result here; the address at the head of a part leads back to the cell. A cell that was filled down, or sorted into another row, says so: ask for a new copy. The sheet is protected, without a password, so that its rows stay where they are.';
 /** Where more cells stand side by side, paper has the first of them: the equations are the same. */
 const COLUMNS_ON_PAPER = 2;
 const GRAY = '#9AA5AD';
@@ -120,6 +120,8 @@ export function describeWorking(
     merges: ['A2:E2'],
     freeze: 'A4',
     conditions,
+    // Cells elsewhere read its lines where they stand: rows that are sorted or deleted here would give other numbers.
+    protect: true,
     // LibreOffice prints a hidden sheet too where it has an area to print.
     ...(state === 'visible' && {
       print: {

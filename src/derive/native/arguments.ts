@@ -5,6 +5,7 @@ import { KINDS, SYSTEMS, systemUnit, toSI, type Kind, type System } from '../../
 import { percentFrom, readQuantity } from '../../core/readQuantity';
 import { Refusal } from '../../core/refusal';
 import type { Unit } from '../../core/units';
+import type { Guard } from './guard';
 import { isPart } from './marks';
 import { NO_CHOICE, type PartMaker, type PartWords } from './parts';
 import { isPlainlyWritten, textQuantity } from './textQuantity';
@@ -38,13 +39,6 @@ export interface NativeUnits {
   readonly text: string;
   readonly varies: boolean;
   readonly system: System;
-}
-
-/** A condition in which the native form refuses; `code` as the function itself would. */
-export interface Guard {
-  readonly when: string;
-  readonly code: '#VALUE!' | '#N/A';
-  readonly says: string;
 }
 
 export class CannotBeNative extends Error {}

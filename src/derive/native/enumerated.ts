@@ -11,10 +11,10 @@ import {
   UnitTexts,
   valueIfAny,
   withoutDoubles,
-  type Guard,
   type NativeArgument,
 } from './arguments';
-import type { CallArguments } from './index';
+import type { Guard } from './guard';
+import type { CallArguments } from './callArguments';
 import { partMark } from './marks';
 import { NO_CHOICE, type NativeCall, type NativePart } from './parts';
 import type { DataTables, TableCell } from './tables';

@@ -1,5 +1,6 @@
 import { nativeNumber } from '../../core/expr/native';
-import { valueError, type Guard } from './arguments';
+import { valueError } from './arguments';
+import type { Guard } from './guard';
 import { partMark, partsIn, putColumns, putParts } from './marks';
 import { NO_CHOICE, type NativeCall, type NativeForm, type NativePart } from './parts';
 import type { DataTables } from './tables';

@@ -14,17 +14,9 @@ import type { Expr } from '../../core/expr/tree';
 import { programFor } from '../../core/program';
 import type { Kind, System } from '../../core/quantity';
 import { Refusal } from '../../core/refusal';
-import {
-  ArgumentTexts,
-  CannotBeNative,
-  constantText,
-  nameKey,
-  UnitTexts,
-  unitWord,
-  type Guard,
-  type NativeArgument,
-  type NativeUnits,
-} from './arguments';
+import { ArgumentTexts, CannotBeNative, constantText, nameKey, UnitTexts, unitWord } from './arguments';
+import type { CallArguments } from './callArguments';
+import type { Guard } from './guard';
 import { enumerated } from './enumerated';
 import { partMark, putColumns, putParts } from './marks';
 import type {
@@ -43,7 +35,9 @@ import { checkWords, marginNumber, nativeMargin, usualOnly, type Asked, type Jud
 
 export type { Content, NativeArgument, NativeUnits } from './arguments';
 export { allOf, arrayColumns, inlineLength, inlineText, letText, oneCell, type OneCell } from './forms';
-export { entryText, valueError, type Guard } from './arguments';
+export { entryText, valueError } from './arguments';
+export type { CallArguments } from './callArguments';
+export type { Guard } from './guard';
 export type { NativeCall, NativePart, PartWords } from './parts';
 export { ASKED, CHECK, rowsOf, type NativeRow, type NativeRows } from './rows';
 export { isPart, partMark, putColumns, putParts, tablesIn } from './marks';
@@ -53,16 +47,6 @@ export type { Asked } from './verdicts';
 /** Why a call has no native form. */
 export interface Frozen {
   readonly frozen: string;
-}
-
-export interface CallArguments {
-  /** In the order of the definition's inputs; undefined where left out. */
-  readonly args: readonly (NativeArgument | undefined)[];
-  readonly units: NativeUnits;
-  /** Cells that are blank now, so that their arguments are left out; the native form refuses whatever is put there. */
-  readonly leftOut?: readonly { readonly name: string; readonly text: string; readonly isList: boolean }[];
-  /** Values of names that were left out, by input. */
-  readonly defaults: readonly unknown[];
 }
 
 /** The worksheet-native form of a call, or why there is none. */

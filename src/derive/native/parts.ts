@@ -1,4 +1,4 @@
-import type { Guard } from './arguments';
+import type { Guard } from './guard';
 
 /** What a part of the working is, for a person who reads it row by row. */
 export interface PartWords {

@@ -1,6 +1,6 @@
 import { inputsOf, type AnyInput, type Definition } from '../../core/define';
 import { constantText, isCell, type NativeArgument } from './arguments';
-import type { CallArguments } from './index';
+import type { CallArguments } from './callArguments';
 import type { Condition } from './parts';
 
 /** A call with its words settled, and when it is the one that counts: worksheet conditions on the cells. */
