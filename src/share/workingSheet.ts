@@ -7,7 +7,6 @@ import type {
 } from '../package/description';
 import { heightOf } from './textHeight';
 import { quotedSheet } from '../cells/address';
-import { CHECK } from '../derive/native';
 import { inLetters, inSigns, inWords } from '../derive/typeset';
 import { inFormats, styleFor } from './valueFormats';
 import { HEAD_ROWS, VALUES, type Block, type WorkingHead, type WorkingLine } from './workingLine';
@@ -47,7 +46,6 @@ const ABOUT =
 const COLUMNS_ON_PAPER = 2;
 const GRAY = '#9AA5AD';
 const GRAYED = { font: { color: GRAY, italic: true } } as const;
-const RED = '#B3261E';
 
 /** A cell in the format that suits its value. */
 export const inItsFormat = (cell: CellDescription): CellDescription =>
@@ -100,11 +98,6 @@ export function describeWorking(
     });
     conditions.push(...casesOf(block, width));
   }
-  const values = `D5:${columnLetters(VALUES + widest - 1)}${last}`;
-  conditions.push(
-    { cells: values, when: `AND(ISERROR(D5),$A5="${CHECK}")`, style: { font: { color: RED, bold: true } } },
-    { cells: values, when: 'ISERROR(D5)', style: GRAYED },
-  );
   return {
     name,
     state,
@@ -119,6 +112,7 @@ export function describeWorking(
     cells,
     merges: ['A2:E2'],
     freeze: 'A4',
+    // None asks whether a line is in error: LibreOffice 7.4 ends when it prints a long working with such a rule.
     conditions,
     // Cells elsewhere read its lines where they stand: rows that are sorted or deleted here would give other numbers.
     protect: true,

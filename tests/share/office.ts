@@ -14,18 +14,24 @@ const python = ['python3', '/usr/bin/python3'].find(
 export const hasOpenpyxl = python !== undefined;
 
 /** Without this LibreOffice shows the values stored in the file instead of its own. */
-const PROFILE = `<?xml version="1.0" encoding="UTF-8"?>
+const RECALCULATES = `<?xml version="1.0" encoding="UTF-8"?>
 <oor:items xmlns:oor="http://openoffice.org/2001/registry" xmlns:xs="http://www.w3.org/2001/XMLSchema" xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance">
 <item oor:path="/org.openoffice.Office.Calc/Formula/Load"><prop oor:name="OOXMLRecalcMode" oor:op="fuse"><value>0</value></prop></item>
 </oor:items>`;
 
 /** The workbook as LibreOffice calculates and saves it. */
-export function recalculatedByOffice(bytes: Uint8Array): Workbook {
+export const recalculatedByOffice = (bytes: Uint8Array): Workbook =>
+  readWorkbook(byOffice(bytes, 'xlsx', 'Calc MS Excel 2007 XML', RECALCULATES), []);
+
+/** The workbook as LibreOffice prints it, with its own settings: a person's. */
+export const printedByOffice = (bytes: Uint8Array): Uint8Array => byOffice(bytes, 'pdf', 'calc_pdf_Export');
+
+function byOffice(bytes: Uint8Array, type: string, filter: string, settings?: string): Uint8Array {
   const folder = mkdtempSync(join(tmpdir(), 'moldsheet-office-'));
   try {
     const profile = join(folder, 'profile');
     mkdirSync(join(profile, 'user'), { recursive: true });
-    writeFileSync(join(profile, 'user', 'registrymodifications.xcu'), PROFILE);
+    if (settings !== undefined) writeFileSync(join(profile, 'user', 'registrymodifications.xcu'), settings);
     const input = join(folder, 'in.xlsx');
     writeFileSync(input, bytes);
     const { status, stderr } = spawnSync(
@@ -35,7 +41,7 @@ export function recalculatedByOffice(bytes: Uint8Array): Workbook {
         '--headless',
         '--norestore',
         '--convert-to',
-        'xlsx:Calc MS Excel 2007 XML',
+        `${type}:${filter}`,
         '--outdir',
         join(folder, 'out'),
         input,
@@ -43,7 +49,7 @@ export function recalculatedByOffice(bytes: Uint8Array): Workbook {
       { encoding: 'utf8', timeout: 240_000 },
     );
     if (status !== 0) throw new Error(`LibreOffice ended with ${String(status)}: ${stderr}`);
-    return readWorkbook(readFileSync(join(folder, 'out', 'in.xlsx')), []);
+    return readFileSync(join(folder, 'out', `in.${type}`));
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { worksheetFunctions } from '../../src/call/functions';
 import { cellAddress } from '../../src/cells/address';
@@ -10,6 +11,7 @@ import { shareWorkbook, type ShareResult } from '../../src/share';
 import { MOVED } from '../../src/share/convert';
 import { shownText } from '../../src/render/shownText';
 import { recalculate } from '../../src/workbook/recalculate';
+import { hasOffice, printedByOffice } from './office';
 
 const NAME = 'How it is calculated';
 
@@ -320,4 +322,14 @@ it('takes a number where its name is taken', async () => {
   const { copy } = await shared(force, [NAME]);
   expect(copy.sheets.map(({ name }) => name)).toEqual(expect.arrayContaining([NAME, `${NAME}2`]));
   expect(copy.sheets[0]?.cells.at(-1)?.formula).toContain(`'${NAME}2'!`);
+});
+
+it.skipIf(!hasOffice)('a long working is printed by LibreOffice', async () => {
+  const file = readFileSync('samples/push-out-insert.xlsx');
+  const ids = worksheetFunctions.map(({ id }) => id);
+  const { bytes } = await shareWorkbook(readWorkbook(file, ids), worksheetFunctions, {
+    as: 'native',
+    basis: true,
+  });
+  expect(Buffer.from(printedByOffice(bytes)).toString('latin1', 0, 4)).toBe('%PDF');
 });
